@@ -1,0 +1,52 @@
+package org.oaktag.geometry;
+
+/**
+ * The nearest point of a cubic: the least of the distances at the ends and at every root of the quintic
+ * {@code f(t) = (r(t) - p) . r'(t)}.
+ *
+ * <p>The extrema of f are tried as well: where the point sits on the evolute f touches zero without crossing it, and rounding may
+ * lift it off.
+ */
+final class NearestPoint {
+    private NearestPoint() {}
+
+    static Nearest of(Cubic cubic, Point point) {
+        double[] quintic = quintic(cubic, point);
+        Nearest best = at(cubic, 0, point);
+        for (double t : Polynomials.roots(quintic)) {
+            best = nearer(best, at(cubic, t, point));
+        }
+        for (double t : Polynomials.stationary(quintic)) {
+            best = nearer(best, at(cubic, t, point));
+        }
+        return nearer(best, at(cubic, 1, point));
+    }
+
+    private static Nearest nearer(Nearest best, Nearest candidate) {
+        return candidate.distance() < best.distance() ? candidate : best;
+    }
+
+    private static Nearest at(Cubic cubic, double t, Point point) {
+        Point on = cubic.pointAt(t);
+        return new Nearest(t, on, on.distanceTo(point));
+    }
+
+    /** The Bernstein coefficients of (r - p) . r' / 3: a cubic times a quadratic, degree 5. */
+    private static double[] quintic(Cubic cubic, Point point) {
+        Vector a0 = cubic.start().minus(point);
+        Vector a1 = cubic.control1().minus(point);
+        Vector a2 = cubic.control2().minus(point);
+        Vector a3 = cubic.end().minus(point);
+        Vector d0 = a1.minus(a0);
+        Vector d1 = a2.minus(a1);
+        Vector d2 = a3.minus(a2);
+        return new double[] {
+            a0.dot(d0),
+            (3 * a1.dot(d0) + 2 * a0.dot(d1)) / 5,
+            (3 * a2.dot(d0) + 6 * a1.dot(d1) + a0.dot(d2)) / 10,
+            (a3.dot(d0) + 6 * a2.dot(d1) + 3 * a1.dot(d2)) / 10,
+            (2 * a3.dot(d1) + 3 * a2.dot(d2)) / 5,
+            a3.dot(d2)
+        };
+    }
+}

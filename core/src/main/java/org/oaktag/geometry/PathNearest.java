@@ -1,0 +1,10 @@
+package org.oaktag.geometry;
+
+/**
+ * The point of a path that lies nearest to a given point.
+ *
+ * @param distanceAlong from the start of the path, along it, mm
+ * @param point the point on the path
+ * @param distance from the given point, mm
+ */
+public record PathNearest(double distanceAlong, Point point, double distance) {}

@@ -1,0 +1,154 @@
+package org.oaktag.geometry;
+
+import java.util.Arrays;
+
+/** Real roots, within 0 to 1, of polynomials given by their Bernstein coefficients. */
+final class Polynomials {
+    private static final double[] NONE = {};
+
+    private Polynomials() {}
+
+    /**
+     * Returns the roots strictly inside 0 to 1 of the quadratic with Bernstein coefficients b0, b1, b2, in rising order; none if it
+     * is zero throughout.
+     */
+    static double[] quadraticRoots(double b0, double b1, double b2) {
+        double a = b0 - 2 * b1 + b2;
+        double b = b1 - b0;
+        double discriminant = b * b - a * b0;
+        if (discriminant < 0) {
+            return NONE;
+        }
+        // q avoids the difference of nearly equal numbers; the roots are q/a and b0/q.
+        double q = -(b + Math.copySign(Math.sqrt(discriminant), b));
+        double r1 = inside(q / a) ? q / a : Double.NaN;
+        double r2 = inside(b0 / q) ? b0 / q : Double.NaN;
+        if (r1 != r1) {
+            return r2 != r2 ? NONE : new double[] {r2};
+        }
+        if (r2 != r2 || r1 == r2) {
+            return new double[] {r1};
+        }
+        return r1 < r2 ? new double[] {r1, r2} : new double[] {r2, r1};
+    }
+
+    private static boolean inside(double t) {
+        return t > 0 && t < 1;
+    }
+
+    /**
+     * Returns the roots within 0 to 1 of the polynomial with these Bernstein coefficients, in rising order, followed by nothing else;
+     * a root of even order is found as the extremum it is if the value there is exactly zero. A zero polynomial has none.
+     *
+     * <p>Between two neighbouring roots of the derivative the polynomial is monotone, so each such stretch holds one root or none,
+     * which bracketed Newton steps find to the last bit.
+     */
+    static double[] roots(double... bernstein) {
+        return roots(bernstein, stationary(bernstein));
+    }
+
+    /** Returns the roots of the derivative, which with 0 and 1 cut the polynomial into monotone stretches. */
+    static double[] stationary(double... bernstein) {
+        int degree = bernstein.length - 1;
+        if (degree <= 1) {
+            return NONE;
+        }
+        double[] derivative = new double[degree];
+        for (int i = 0; i < degree; i++) {
+            derivative[i] = bernstein[i + 1] - bernstein[i];
+        }
+        return degree == 2 ? linearRoot(derivative[0], derivative[1]) : roots(derivative);
+    }
+
+    private static double[] linearRoot(double b0, double b1) {
+        double t = b0 / (b0 - b1);
+        return inside(t) ? new double[] {t} : NONE;
+    }
+
+    private static double[] roots(double[] bernstein, double[] cuts) {
+        double[] found = new double[bernstein.length + 1];
+        int count = 0;
+        double from = 0;
+        double atFrom = bernstein[0];
+        if (atFrom == 0 && !isZero(bernstein)) {
+            found[count++] = 0;
+        }
+        for (int i = 0; i <= cuts.length; i++) {
+            double to = i < cuts.length ? cuts[i] : 1;
+            double atTo = value(bernstein, to);
+            if (atTo == 0 && to > from && !isZero(bernstein)) {
+                found[count++] = to;
+            } else if (atFrom * atTo < 0 || (atFrom < 0 && atTo > 0) || (atFrom > 0 && atTo < 0)) {
+                found[count++] = bracketed(bernstein, from, to, atFrom);
+            }
+            from = to;
+            atFrom = atTo;
+        }
+        return Arrays.copyOf(found, count);
+    }
+
+    private static boolean isZero(double[] bernstein) {
+        for (double b : bernstein) {
+            if (b != 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Returns the one root of a monotone stretch whose ends have opposite signs. */
+    private static double bracketed(double[] bernstein, double from, double to, double atFrom) {
+        double low = from;
+        double high = to;
+        double t = 0.5 * (low + high);
+        double last = Double.POSITIVE_INFINITY;
+        while (true) {
+            double value = value(bernstein, t);
+            if (value == 0) {
+                return t;
+            }
+            if (value > 0 == atFrom > 0) {
+                low = t;
+            } else {
+                high = t;
+            }
+            double step = value / derivative(bernstein, t);
+            double next = t - step;
+            if (!(next > low && next < high) || Math.abs(step) > 0.5 * last) {
+                next = 0.5 * (low + high);
+            }
+            if (next <= low || next >= high) {
+                return t;
+            }
+            if (Math.abs(next - t) < 0x1p-54) {
+                return next;
+            }
+            last = Math.abs(next - t);
+            t = next;
+        }
+    }
+
+    /** Returns the polynomial at t, by the Bernstein form of Horner's rule. */
+    static double value(double[] bernstein, double t) {
+        int n = bernstein.length - 1;
+        double s = 1 - t;
+        double power = 1;
+        double binomial = 1;
+        double sum = bernstein[0] * s;
+        for (int i = 1; i < n; i++) {
+            power *= t;
+            binomial = binomial * (n - i + 1) / i;
+            sum = (sum + power * binomial * bernstein[i]) * s;
+        }
+        return sum + power * t * bernstein[n];
+    }
+
+    private static double derivative(double[] bernstein, double t) {
+        int n = bernstein.length - 1;
+        double[] differences = new double[n];
+        for (int i = 0; i < n; i++) {
+            differences[i] = n * (bernstein[i + 1] - bernstein[i]);
+        }
+        return n == 1 ? differences[0] : value(differences, t);
+    }
+}

@@ -1,0 +1,73 @@
+package org.oaktag.geometry;
+
+/** Direction, curvature and turning of a cubic, where its derivative may vanish. */
+final class Tangents {
+    /** A derivative shorter than this share of the curve's size is rounding, not direction. */
+    private static final double STILL = 1e-12;
+
+    private static final int MAX_DEPTH = 48;
+
+    private Tangents() {}
+
+    static Vector direction(Cubic cubic, double t) {
+        double still = STILL * size(cubic);
+        if (still == 0) {
+            throw new IllegalStateException("a curve that is the single point " + cubic.start() + " has no direction");
+        }
+        Vector first = cubic.derivativeAt(t);
+        if (first.length() > still) {
+            return first.unit();
+        }
+        // r(t + e) - r(t) = r' e + r'' e²/2 + r''' e³/6: the first term that does not vanish leads, before t with its own sign.
+        Vector second = cubic.secondDerivativeAt(t);
+        if (second.length() > still) {
+            return (t < 1 ? second : second.negated()).unit();
+        }
+        return cubic.thirdDerivative().unit();
+    }
+
+    static double curvature(Cubic cubic, double t) {
+        Vector first = cubic.derivativeAt(t);
+        Vector second = cubic.secondDerivativeAt(t);
+        double speed = first.length();
+        if (speed > STILL * size(cubic)) {
+            return first.cross(second) / (speed * speed * speed);
+        }
+        double turn = second.cross(cubic.thirdDerivative());
+        return turn == 0 ? 0 : Math.copySign(Double.POSITIVE_INFINITY, turn);
+    }
+
+    static double turning(Cubic cubic) {
+        return turning(
+                cubic.control1().minus(cubic.start()),
+                cubic.control2().minus(cubic.control1()),
+                cubic.end().minus(cubic.control2()),
+                MAX_DEPTH);
+    }
+
+    /**
+     * The angle at the origin swept by the hodograph, a quadratic with these controls. While the three fit in a right angle's cone it
+     * is the angle from first to last; else the hodograph is halved, which ends but where it passes through the origin: at a cusp.
+     */
+    private static double turning(Vector h0, Vector h1, Vector h2, int depth) {
+        boolean still = h1.equals(Vector.ZERO) && (h0.equals(Vector.ZERO) || h2.equals(Vector.ZERO));
+        boolean narrow = h0.dot(h1) > 0 && h1.dot(h2) > 0 && h0.dot(h2) > 0;
+        if (still || narrow || depth == 0) {
+            return h0.angleTo(h2);
+        }
+        Vector left = h0.plus(h1).times(0.5);
+        Vector right = h1.plus(h2).times(0.5);
+        Vector middle = left.plus(right).times(0.5);
+        return turning(h0, left, middle, depth - 1) + turning(middle, right, h2, depth - 1);
+    }
+
+    /** The greatest side of the control polygon's derivative, 0 only for a point. */
+    private static double size(Cubic cubic) {
+        return 3
+                * Math.max(
+                        Math.max(
+                                cubic.start().distanceTo(cubic.control1()),
+                                cubic.control1().distanceTo(cubic.control2())),
+                        cubic.control2().distanceTo(cubic.end()));
+    }
+}
