@@ -24,7 +24,8 @@ final class ArcLength {
 
     // Positive nodes and their weights; the negative nodes mirror them.
     private static final double[] U8 = {0.1834346424956498, 0.525532409916329, 0.7966664774136267, 0.9602898564975363};
-    private static final double[] W8 = {0.362683783378362, 0.31370664587788727, 0.22238103445337448, 0.10122853629037626};
+    private static final double[] W8 = {0.362683783378362, 0.31370664587788727, 0.22238103445337448, 0.10122853629037626
+    };
     private static final double[] U16 = {
         0.09501250983763744, 0.2816035507792589, 0.45801677765722737, 0.6178762444026438,
         0.755404408355003, 0.8656312023878318, 0.9445750230732326, 0.9894009349916499
@@ -80,8 +81,9 @@ final class ArcLength {
     private static double adaptive(
             double ax, double ay, double bx, double by, double cx, double cy, double accuracy, int depth) {
         double chord = 2 * norm(ax + cx / 3, ay + cy / 3);
-        double polygon =
-                2.0 / 3 * (norm(ax - bx + cx, ay - by + cy) + norm(ax - cx, ay - cy) + norm(ax + bx + cx, ay + by + cy));
+        double polygon = 2.0
+                / 3
+                * (norm(ax - bx + cx, ay - by + cy) + norm(ax - cx, ay - cy) + norm(ax + bx + cx, ay + by + cy));
         double excess = polygon - chord;
         double wanted = Math.max(accuracy, FLOOR * polygon);
         if (0.5 * excess <= wanted) {

@@ -42,6 +42,7 @@ final class Area {
     }
 
     private static Path toStart(Path path) {
-        return path.transformed(Transform.translation(-path.start().x(), -path.start().y()));
+        return path.transformed(
+                Transform.translation(-path.start().x(), -path.start().y()));
     }
 }

@@ -16,12 +16,16 @@ public record Bounds(double minX, double minY, double maxX, double maxY) {
         maxX = Plane.coordinate("maxX", maxX);
         maxY = Plane.coordinate("maxY", maxY);
         if (minX > maxX || minY > maxY) {
-            throw new IllegalArgumentException("bounds must not be inside out, got x " + minX + " to " + maxX + ", y " + minY
-                    + " to " + maxY);
+            throw new IllegalArgumentException(
+                    "bounds must not be inside out, got x " + minX + " to " + maxX + ", y " + minY + " to " + maxY);
         }
     }
 
-    /** Returns the smallest box that holds the points. @throws IllegalArgumentException if there are none */
+    /**
+     * Returns the smallest box that holds the points.
+     *
+     * @throws IllegalArgumentException if there are none
+     */
     public static Bounds of(Point... points) {
         if (points.length == 0) {
             throw new IllegalArgumentException("bounds need at least one point, got none");

@@ -85,7 +85,8 @@ public record Cubic(Point start, Point control1, Point control2, Point end) impl
         Plane.parameter(t);
         double s = 1 - t;
         return new Vector(
-                6 * s * (control2.x() - 2 * control1.x() + start.x()) + 6 * t * (end.x() - 2 * control2.x() + control1.x()),
+                6 * s * (control2.x() - 2 * control1.x() + start.x())
+                        + 6 * t * (end.x() - 2 * control2.x() + control1.x()),
                 6 * s * (control2.y() - 2 * control1.y() + start.y())
                         + 6 * t * (end.y() - 2 * control2.y() + control1.y()));
     }

@@ -51,7 +51,11 @@ public sealed interface Curve permits Line, Cubic {
 
     double length(double accuracy);
 
-    /** Returns the length from t0 to t1. @throws IllegalArgumentException unless 0 <= t0 <= t1 <= 1 */
+    /**
+     * Returns the length from t0 to t1.
+     *
+     * @throws IllegalArgumentException unless t0 is at most t1 and both lie within 0 to 1
+     */
     double lengthBetween(double t0, double t1, double accuracy);
 
     /** Returns the parameter at this distance from the start, to {@link #DEFAULT_ACCURACY}. */
@@ -65,7 +69,11 @@ public sealed interface Curve permits Line, Cubic {
      */
     double parameterAt(double distance, double accuracy);
 
-    /** Returns the part from t0 to t1, whose ends are exactly the points there. @throws IllegalArgumentException unless t0 <= t1 */
+    /**
+     * Returns the part from t0 to t1, whose ends are exactly the points there.
+     *
+     * @throws IllegalArgumentException unless t0 is at most t1
+     */
     Curve sub(double t0, double t1);
 
     /** Returns the same curve run from end to start. */

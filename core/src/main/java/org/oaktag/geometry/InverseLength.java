@@ -14,7 +14,7 @@ final class InverseLength {
 
     private InverseLength() {}
 
-    /** Returns t with |s(t) - distance| <= accuracy; the distance is already within 0 to the length. */
+    /** Returns t with |s(t) - distance| at most the accuracy; the distance is already within 0 to the length. */
     static double parameterAt(Cubic cubic, double distance, double length, double accuracy) {
         double tolerance = Math.max(accuracy, 4e-16 * length);
         if (distance <= 0.5 * tolerance) {
@@ -43,9 +43,8 @@ final class InverseLength {
                 return t;
             }
             previous = Math.abs(residual);
-            residual += next > t
-                    ? ArcLength.between(cubic, t, next, measure)
-                    : -ArcLength.between(cubic, next, t, measure);
+            residual +=
+                    next > t ? ArcLength.between(cubic, t, next, measure) : -ArcLength.between(cubic, next, t, measure);
             t = next;
         }
         return t;

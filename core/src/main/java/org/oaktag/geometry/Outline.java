@@ -13,11 +13,16 @@ public record Outline(Path path) {
     /** @throws IllegalArgumentException if the path is not closed exactly */
     public Outline {
         if (!path.isClosed()) {
-            throw new IllegalArgumentException("an outline must end where it starts, at " + path.start() + ", got " + path.end());
+            throw new IllegalArgumentException(
+                    "an outline must end where it starts, at " + path.start() + ", got " + path.end());
         }
     }
 
-    /** Returns the outline of the closed path. @throws IllegalArgumentException if the path is not closed exactly */
+    /**
+     * Returns the outline of the closed path.
+     *
+     * @throws IllegalArgumentException if the path is not closed exactly
+     */
     public static Outline of(Path path) {
         return new Outline(path);
     }
@@ -32,7 +37,11 @@ public record Outline(Path path) {
         return Math.abs(signedArea());
     }
 
-    /** Returns the centre of gravity of the enclosed area. @throws IllegalStateException if the area is zero */
+    /**
+     * Returns the centre of gravity of the enclosed area.
+     *
+     * @throws IllegalStateException if the area is zero
+     */
     public Point centroid() {
         return Area.centroid(path);
     }

@@ -25,7 +25,13 @@ public final class Path {
     }
 
     /** Distances from the start of the path to the end of each curve. */
-    private record Lengths(double[] ends) {}
+    private static final class Lengths {
+        final double[] ends;
+
+        Lengths(double[] ends) {
+            this.ends = ends;
+        }
+    }
 
     /**
      * A curve of a path and a place on it.
@@ -38,12 +44,20 @@ public final class Path {
     /** The two parts of a path that was cut: the first ends exactly where the second starts. */
     public record Split(Path before, Path after) {}
 
-    /** Returns the path of these curves. @throws IllegalArgumentException if there are none or they are not connected */
+    /**
+     * Returns the path of these curves.
+     *
+     * @throws IllegalArgumentException if there are none or they are not connected
+     */
     public static Path of(Curve... curves) {
         return of(Arrays.asList(curves));
     }
 
-    /** Returns the path of these curves. @throws IllegalArgumentException if there are none or they are not connected */
+    /**
+     * Returns the path of these curves.
+     *
+     * @throws IllegalArgumentException if there are none or they are not connected
+     */
     public static Path of(List<? extends Curve> curves) {
         List<Curve> copy = List.copyOf(curves);
         if (copy.isEmpty()) {
@@ -52,8 +66,8 @@ public final class Path {
         for (int i = 1; i < copy.size(); i++) {
             Point end = copy.get(i - 1).end();
             if (!copy.get(i).start().equals(end)) {
-                throw new IllegalArgumentException("curve " + i + " of a path must start where curve " + (i - 1) + " ends, at "
-                        + end + ", got " + copy.get(i).start());
+                throw new IllegalArgumentException("curve " + i + " of a path must start where curve " + (i - 1)
+                        + " ends, at " + end + ", got " + copy.get(i).start());
             }
         }
         return new Path(copy);
@@ -64,7 +78,11 @@ public final class Path {
         return new PathBuilder(start);
     }
 
-    /** Returns the straight segments from point to point. @throws IllegalArgumentException if there are fewer than two points */
+    /**
+     * Returns the straight segments from point to point.
+     *
+     * @throws IllegalArgumentException if there are fewer than two points
+     */
     public static Path polyline(Point... points) {
         if (points.length < 2) {
             throw new IllegalArgumentException("a polyline needs at least two points, got " + points.length);
@@ -95,7 +113,11 @@ public final class Path {
         return ends[ends.length - 1];
     }
 
-    /** Returns the length to the accuracy in mm. @throws IllegalArgumentException if that is not positive and finite */
+    /**
+     * Returns the length to the accuracy in mm.
+     *
+     * @throws IllegalArgumentException if that is not positive and finite
+     */
     public double length(double accuracy) {
         if (Plane.positive("accuracy", accuracy) >= Curve.DEFAULT_ACCURACY) {
             return length();
@@ -120,7 +142,11 @@ public final class Path {
         return new Location(curve, curves.get(curve).parameterAt(inside - before));
     }
 
-    /** Returns the distance from the start at this place. @throws IllegalArgumentException if there is no such curve or t */
+    /**
+     * Returns the distance from the start at this place.
+     *
+     * @throws IllegalArgumentException if there is no such curve or t
+     */
     public double distanceAt(Location location) {
         if (location.curve() < 0 || location.curve() >= curves.size()) {
             throw new IllegalArgumentException(
@@ -140,7 +166,11 @@ public final class Path {
         return curves.get(at.curve()).pointAt(at.t());
     }
 
-    /** Returns the unit tangent at this distance, at a join the arriving one. @throws IllegalStateException if that curve is a point */
+    /**
+     * Returns the unit tangent at this distance, at a join the arriving one.
+     *
+     * @throws IllegalStateException if that curve is a point
+     */
     public Vector directionAt(double distance) {
         Location at = locate(distance);
         return curves.get(at.curve()).directionAt(at.t());
@@ -152,7 +182,11 @@ public final class Path {
         return curves.get(at.curve()).curvatureAt(at.t());
     }
 
-    /** Returns the unit tangent with which the path leaves its start. @throws IllegalStateException if the path is a point */
+    /**
+     * Returns the unit tangent with which the path leaves its start.
+     *
+     * @throws IllegalStateException if the path is a point
+     */
     public Vector startDirection() {
         for (Curve curve : curves) {
             if (!curve.isPoint()) {
@@ -162,7 +196,11 @@ public final class Path {
         throw new IllegalStateException("a path that is the single point " + start() + " has no direction");
     }
 
-    /** Returns the unit tangent with which the path arrives at its end. @throws IllegalStateException if the path is a point */
+    /**
+     * Returns the unit tangent with which the path arrives at its end.
+     *
+     * @throws IllegalStateException if the path is a point
+     */
     public Vector endDirection() {
         for (int i = curves.size() - 1; i >= 0; i--) {
             if (!curves.get(i).isPoint()) {
@@ -204,14 +242,15 @@ public final class Path {
     /**
      * Returns the part between two distances. Parts that meet at one distance meet at the very same point.
      *
-     * @throws IllegalArgumentException unless 0 <= from < to <= length, by more than {@link Curve#DEFAULT_ACCURACY}
+     * @throws IllegalArgumentException unless {@code from} is less than {@code to} by more than {@link Curve#DEFAULT_ACCURACY}, and both lie
+     *     within 0 to the length
      */
     public Path sub(double from, double to) {
         Location first = cut(from);
         Location last = cut(to);
         if (to - from <= Curve.DEFAULT_ACCURACY || isAt(first, last)) {
-            throw new IllegalArgumentException(
-                    "a part of a path must be longer than " + Curve.DEFAULT_ACCURACY + " mm, got " + from + " to " + to + " mm");
+            throw new IllegalArgumentException("a part of a path must be longer than " + Curve.DEFAULT_ACCURACY
+                    + " mm, got " + from + " to " + to + " mm");
         }
         List<Curve> part = new ArrayList<>();
         for (int i = first.curve(); i <= last.curve(); i++) {
@@ -262,7 +301,11 @@ public final class Path {
         return of(images);
     }
 
-    /** Returns this path and then the next. @throws IllegalArgumentException if the next does not start where this one ends */
+    /**
+     * Returns this path and then the next.
+     *
+     * @throws IllegalArgumentException if the next does not start where this one ends
+     */
     public Path then(Path next) {
         List<Curve> joined = new ArrayList<>(curves);
         joined.addAll(next.curves);
@@ -328,7 +371,7 @@ public final class Path {
             known = new Lengths(ends);
             lengths = known;
         }
-        return known.ends();
+        return known.ends;
     }
 
     @Override

@@ -22,7 +22,11 @@ public final class PathBuilder {
         return add(new Cubic(pen, control1, control2, end));
     }
 
-    /** Adds all the curves of a path. @throws IllegalArgumentException if it does not start where this one has come to */
+    /**
+     * Adds all the curves of a path.
+     *
+     * @throws IllegalArgumentException if it does not start where this one has come to
+     */
     public PathBuilder append(Path path) {
         if (!path.start().equals(pen)) {
             throw new IllegalArgumentException("an appended path must start at " + pen + ", got " + path.start());
@@ -36,7 +40,11 @@ public final class PathBuilder {
         return pen.equals(start) ? this : lineTo(start);
     }
 
-    /** Returns the path. @throws IllegalArgumentException if nothing was drawn */
+    /**
+     * Returns the path.
+     *
+     * @throws IllegalArgumentException if nothing was drawn
+     */
     public Path build() {
         return Path.of(curves);
     }

@@ -18,7 +18,11 @@ public record Point(double x, double y) {
         y = Plane.coordinate("y", y);
     }
 
-    /** Returns the point (x, y). @throws IllegalArgumentException if a coordinate is out of range */
+    /**
+     * Returns the point (x, y).
+     *
+     * @throws IllegalArgumentException if a coordinate is out of range
+     */
     public static Point of(double x, double y) {
         return new Point(x, y);
     }

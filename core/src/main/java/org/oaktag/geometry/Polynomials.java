@@ -21,12 +21,12 @@ final class Polynomials {
         }
         // q avoids the difference of nearly equal numbers; the roots are q/a and b0/q.
         double q = -(b + Math.copySign(Math.sqrt(discriminant), b));
-        double r1 = inside(q / a) ? q / a : Double.NaN;
-        double r2 = inside(b0 / q) ? b0 / q : Double.NaN;
-        if (r1 != r1) {
-            return r2 != r2 ? NONE : new double[] {r2};
+        double r1 = q / a;
+        double r2 = b0 / q;
+        if (!inside(r1)) {
+            return inside(r2) ? new double[] {r2} : NONE;
         }
-        if (r2 != r2 || r1 == r2) {
+        if (!inside(r2) || r1 == r2) {
             return new double[] {r1};
         }
         return r1 < r2 ? new double[] {r1, r2} : new double[] {r2, r1};

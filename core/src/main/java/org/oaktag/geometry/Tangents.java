@@ -18,7 +18,8 @@ final class Tangents {
         if (first.length() > still) {
             return first.unit();
         }
-        // r(t + e) - r(t) = r' e + r'' e²/2 + r''' e³/6: the first term that does not vanish leads, before t with its own sign.
+        // r(t + e) - r(t) = r' e + r'' e²/2 + r''' e³/6: the first term that does not vanish leads, before t with its
+        // own sign.
         Vector second = cubic.secondDerivativeAt(t);
         if (second.length() > still) {
             return (t < 1 ? second : second.negated()).unit();

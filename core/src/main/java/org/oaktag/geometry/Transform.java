@@ -47,7 +47,11 @@ public record Transform(double a, double b, double c, double d, double e, double
         return new Transform(-1, 0, 0, 1, 2 * at, 0);
     }
 
-    /** Returns the mirror in the line through two points. @throws IllegalArgumentException if they are the same */
+    /**
+     * Returns the mirror in the line through two points.
+     *
+     * @throws IllegalArgumentException if they are the same
+     */
     public static Transform mirror(Point a, Point b) {
         if (a.equals(b)) {
             throw new IllegalArgumentException("a mirror line needs two different points, got " + a + " twice");
@@ -56,15 +60,14 @@ public record Transform(double a, double b, double c, double d, double e, double
         double cos2 = (u.x() - u.y()) * (u.x() + u.y());
         double sin2 = 2 * u.x() * u.y();
         return new Transform(
-                cos2,
-                sin2,
-                sin2,
-                -cos2,
-                a.x() - cos2 * a.x() - sin2 * a.y(),
-                a.y() - sin2 * a.x() + cos2 * a.y());
+                cos2, sin2, sin2, -cos2, a.x() - cos2 * a.x() - sin2 * a.y(), a.y() - sin2 * a.x() + cos2 * a.y());
     }
 
-    /** Returns the scaling about the origin. @throws IllegalArgumentException if the factor is not positive and finite */
+    /**
+     * Returns the scaling about the origin.
+     *
+     * @throws IllegalArgumentException if the factor is not positive and finite
+     */
     public static Transform scale(double factor) {
         Plane.positive("scale", factor);
         return new Transform(factor, 0, 0, factor, 0, 0);

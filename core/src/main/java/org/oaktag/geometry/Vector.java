@@ -18,7 +18,11 @@ public record Vector(double x, double y) {
         y = Plane.finite("y", y) + 0.0;
     }
 
-    /** Returns the vector (x, y). @throws IllegalArgumentException if a component is not finite */
+    /**
+     * Returns the vector (x, y).
+     *
+     * @throws IllegalArgumentException if a component is not finite
+     */
     public static Vector of(double x, double y) {
         return new Vector(x, y);
     }
@@ -58,7 +62,11 @@ public record Vector(double x, double y) {
         return Math.sqrt(x * x + y * y);
     }
 
-    /** Returns the vector of length 1 in this direction. @throws IllegalStateException if this is the zero vector */
+    /**
+     * Returns the vector of length 1 in this direction.
+     *
+     * @throws IllegalStateException if this is the zero vector
+     */
     public Vector unit() {
         // Scaled first, so that the squares of very small or very large components neither vanish nor overflow.
         double scale = Math.max(Math.abs(x), Math.abs(y));
