@@ -189,15 +189,14 @@ public record Cubic(Point start, Point control1, Point control2, Point end) impl
     /**
      * {@inheritDoc}
      *
-     * <p>With q = control - start: {@code 1/2 start x end + (6 q1 x q2 + 3 q1 x q3 + 6 q2 x q3) / 20}... the second term being the
-     * area between the curve and its chord.
+     * <p>With q = control - start it is {@code (start x q3) / 2 + (3 q1 x q2 + 3 q1 x q3 + 6 q2 x q3) / 20}.
      */
     @Override
     public double sweep() {
         Vector q1 = control1.minus(start);
         Vector q2 = control2.minus(start);
         Vector q3 = end.minus(start);
-        double segment = (6 * q1.cross(q2) + 3 * q1.cross(q3) + 6 * q2.cross(q3)) / 20;
+        double segment = (3 * q1.cross(q2) + 3 * q1.cross(q3) + 6 * q2.cross(q3)) / 20;
         return 0.5 * (start.x() * q3.y() - start.y() * q3.x()) + segment;
     }
 
