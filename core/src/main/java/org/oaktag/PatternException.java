@@ -1,0 +1,61 @@
+package org.oaktag;
+
+/**
+ * Thrown when something asked of a pattern cannot be done, or when what was given cannot be right.
+ *
+ * <p>The message always names the thing, the rule it must obey, the value that was given, and what would work instead:
+ *
+ * <pre>sleeve cap: a cap 90.0 mm high spans 402.1 to 455.0 mm; got 461.3 mm to reach; raise the cap to at least 96.2 mm</pre>
+ *
+ * <p>The four parts can be read one by one, so that a program can show them in its own way. Immutable.
+ */
+public final class PatternException extends RuntimeException {
+
+    private static final long serialVersionUID = 1L;
+
+    private final String thing;
+    private final String rule;
+    private final String given;
+    private final String remedy;
+
+    private PatternException(String thing, String rule, String given, String remedy) {
+        super(thing + ": " + rule + "; got " + given + (remedy.isEmpty() ? "" : "; " + remedy));
+        this.thing = thing;
+        this.rule = rule;
+        this.given = given;
+        this.remedy = remedy;
+    }
+
+    /**
+     * Makes the exception from its four parts.
+     *
+     * @param thing what was refused, such as {@code "notch 'front armhole'"}
+     * @param rule the rule that it breaks, such as {@code "must lie on its edge (0 to 231.4 mm)"}
+     * @param given the value that was given, with its unit
+     * @param remedy what would work, as a phrase in the imperative, or an empty string where the rule already says it
+     * @return the exception, to be thrown by the caller
+     */
+    public static PatternException of(String thing, String rule, String given, String remedy) {
+        return new PatternException(thing, rule, given, remedy);
+    }
+
+    /** Returns what was refused. */
+    public String thing() {
+        return thing;
+    }
+
+    /** Returns the rule that was broken. */
+    public String rule() {
+        return rule;
+    }
+
+    /** Returns the value that was given, with its unit. */
+    public String given() {
+        return given;
+    }
+
+    /** Returns what would work, or an empty string where the rule says it. */
+    public String remedy() {
+        return remedy;
+    }
+}

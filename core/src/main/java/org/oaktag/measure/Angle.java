@@ -1,0 +1,49 @@
+package org.oaktag.measure;
+
+import java.util.Locale;
+
+/**
+ * An angle, kept in degrees, as a maker reads it from a set square. The geometry below reckons in radians.
+ *
+ * <p>Immutable and safe to share between threads.
+ *
+ * @param degrees the angle in degrees; finite
+ */
+public record Angle(double degrees) implements Comparable<Angle> {
+
+    /**
+     * Checks that the angle is a number.
+     *
+     * @throws IllegalArgumentException if {@code degrees} is not finite
+     */
+    public Angle {
+        if (!Double.isFinite(degrees)) {
+            throw new IllegalArgumentException("angle must be finite, got " + degrees + " degrees");
+        }
+    }
+
+    /** Returns an angle given in degrees. */
+    public static Angle degrees(double degrees) {
+        return new Angle(degrees);
+    }
+
+    /** Returns an angle given in radians. */
+    public static Angle radians(double radians) {
+        return new Angle(Math.toDegrees(radians));
+    }
+
+    /** Returns this angle in radians. */
+    public double radians() {
+        return Math.toRadians(degrees);
+    }
+
+    @Override
+    public int compareTo(Angle other) {
+        return Double.compare(degrees, other.degrees);
+    }
+
+    /** Returns the angle to a tenth of a degree, with a dot, whatever the locale: {@code "92.5°"}. */
+    public String text() {
+        return String.format(Locale.ROOT, "%.1f°", Math.round(degrees * 10) / 10.0 + 0.0);
+    }
+}

@@ -1,0 +1,44 @@
+package org.oaktag.measure;
+
+import java.util.Locale;
+
+/**
+ * A share in hundredths: the stretch of a cloth, a gathering ratio.
+ *
+ * <p>Immutable and safe to share between threads.
+ *
+ * @param percent the share in hundredths; finite
+ */
+public record Percent(double percent) implements Comparable<Percent> {
+
+    /**
+     * Checks that the share is a number.
+     *
+     * @throws IllegalArgumentException if {@code percent} is not finite
+     */
+    public Percent {
+        if (!Double.isFinite(percent)) {
+            throw new IllegalArgumentException("percent must be finite, got " + percent);
+        }
+    }
+
+    /** Returns a share given in hundredths. */
+    public static Percent percent(double percent) {
+        return new Percent(percent);
+    }
+
+    /** Returns this share as a fraction of one: 20 percent is 0.2. */
+    public double fraction() {
+        return percent / 100;
+    }
+
+    @Override
+    public int compareTo(Percent other) {
+        return Double.compare(percent, other.percent);
+    }
+
+    /** Returns the share to a tenth, with a dot, whatever the locale: {@code "19.5 %"}. */
+    public String text() {
+        return String.format(Locale.ROOT, "%.1f %%", Math.round(percent * 10) / 10.0 + 0.0);
+    }
+}
