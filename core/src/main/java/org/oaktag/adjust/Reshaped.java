@@ -1,0 +1,27 @@
+package org.oaktag.adjust;
+
+import java.util.List;
+import org.oaktag.garment.Dimension;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Note;
+
+/**
+ * What a step made, and what it has to say of it. Immutable.
+ *
+ * @param garment the garment after the step, its history as it was before
+ * @param notes rules, deeds and cautions, in the order in which they are to be read
+ * @param dimensions where the amounts of the step show
+ */
+public record Reshaped(Garment garment, List<Note> notes, List<Dimension> dimensions) {
+
+    /** Copies the lists. */
+    public Reshaped {
+        notes = List.copyOf(notes);
+        dimensions = List.copyOf(dimensions);
+    }
+
+    /** Returns a reshaped garment about which there is nothing to say beyond what can be measured. */
+    public static Reshaped of(Garment garment) {
+        return new Reshaped(garment, List.of(), List.of());
+    }
+}

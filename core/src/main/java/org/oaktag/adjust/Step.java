@@ -1,0 +1,35 @@
+package org.oaktag.adjust;
+
+import java.util.List;
+import org.oaktag.garment.Adjustment;
+import org.oaktag.garment.Amount;
+import org.oaktag.garment.Garment;
+
+/**
+ * An adjustment with a name and amounts, which leaves a {@link org.oaktag.garment.Change} in the history.
+ *
+ * <p>Whoever writes one implements {@link #reshape}; what moved is found by comparison, so that the history tells what
+ * happened and not what was meant.
+ */
+public interface Step extends Adjustment {
+
+    /** Returns the step as a phrase in the imperative, such as {@code "lower the armhole"}. */
+    String name();
+
+    /** Returns the amounts that the step was asked for. */
+    List<Amount> amounts();
+
+    /**
+     * Makes the new garment. The history must be left as it is.
+     *
+     * @throws org.oaktag.PatternException if it cannot be done on this garment; the message says what would work
+     */
+    Reshaped reshape(Garment garment);
+
+    /** {@inheritDoc} */
+    @Override
+    default Garment applyTo(Garment garment) {
+        Reshaped reshaped = reshape(garment);
+        return reshaped.garment().recording(Comparison.change(name(), amounts(), garment, reshaped));
+    }
+}

@@ -1,0 +1,47 @@
+package org.oaktag.garment;
+
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * What one step did to a garment: an entry of its history. Immutable.
+ *
+ * @param step the step as a phrase, such as {@code "widen the neckline"}
+ * @param amounts the amounts that it was asked for
+ * @param notes the rules it followed, what it did beyond what was asked, and what is to be heeded
+ * @param dimensions where its amounts show on the pieces
+ * @param moved every edge, finished measure and seam error that is not what it was
+ * @param pieces the pieces that are new or not what they were
+ * @param untrue the seams that are not true after it, each with what mends it
+ */
+public record Change(
+        String step,
+        List<Amount> amounts,
+        List<Note> notes,
+        List<Dimension> dimensions,
+        List<Moved> moved,
+        List<Name> pieces,
+        List<String> untrue) {
+
+    /** Copies the lists. */
+    public Change {
+        amounts = List.copyOf(amounts);
+        notes = List.copyOf(notes);
+        dimensions = List.copyOf(dimensions);
+        moved = List.copyOf(moved);
+        pieces = List.copyOf(pieces);
+        untrue = List.copyOf(untrue);
+    }
+
+    /** Returns the step with its amounts on one line: {@code "widen the neckline: along the shoulder 10.0 mm"}. */
+    public String title() {
+        return amounts.isEmpty()
+                ? step
+                : step + ": " + amounts.stream().map(Amount::toString).collect(Collectors.joining(", "));
+    }
+
+    @Override
+    public String toString() {
+        return title() + " (" + moved.size() + " quantities moved)";
+    }
+}

@@ -1,0 +1,13 @@
+package org.oaktag.garment;
+
+import org.oaktag.geometry.Point;
+
+/**
+ * Where an amount of a step shows on a piece: a dimension line between two points. Immutable.
+ *
+ * @param piece the piece on which it is drawn, as it is after the step
+ * @param from one end, in the piece's own millimetres
+ * @param to the other end
+ * @param text what is written on it, such as {@code "10.0 mm"}
+ */
+public record Dimension(Name piece, Point from, Point to, String text) {}

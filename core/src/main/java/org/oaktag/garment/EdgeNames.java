@@ -1,0 +1,45 @@
+package org.oaktag.garment;
+
+/**
+ * The well-known names of edges. They are ordinary {@link Name}s: a piece may have edges of any other name.
+ */
+public final class EdgeNames {
+
+    /** From the centre to the side neck point. */
+    public static final Name NECKLINE = Name.of("neckline");
+
+    /** From the side neck point to the shoulder point. */
+    public static final Name SHOULDER = Name.of("shoulder");
+
+    /** From the shoulder point to the underarm point. */
+    public static final Name ARMHOLE = Name.of("armhole");
+
+    /** From the underarm point to the hem. */
+    public static final Name SIDE = Name.of("side");
+
+    /** The lower edge of a body or a sleeve. */
+    public static final Name HEM = Name.of("hem");
+
+    /** Centre front or centre back, from the hem to the neckline. */
+    public static final Name CENTRE = Name.of("centre");
+
+    /** The back half of a sleeve cap, from the back underarm point to the top. */
+    public static final Name CAP_BACK = Name.of("cap back");
+
+    /** The front half of a sleeve cap, from the top to the front underarm point. */
+    public static final Name CAP_FRONT = Name.of("cap front");
+
+    /** The sleeve's underarm edge on its front side, from the underarm point to the hem. */
+    public static final Name UNDERARM_FRONT = Name.of("underarm front");
+
+    /** The sleeve's underarm edge on its back side, from the hem to the underarm point. */
+    public static final Name UNDERARM_BACK = Name.of("underarm back");
+
+    /** The upper edge of a band or a lower panel: the one that is sewn to what hangs above it. */
+    public static final Name TOP = Name.of("top");
+
+    /** The lower edge of a band or of an upper panel. */
+    public static final Name BOTTOM = Name.of("bottom");
+
+    private EdgeNames() {}
+}

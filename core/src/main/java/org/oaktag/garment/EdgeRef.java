@@ -1,0 +1,31 @@
+package org.oaktag.garment;
+
+/**
+ * Says which edge of which piece, written {@code "front.neckline"}. Immutable.
+ *
+ * @param piece the piece's name
+ * @param edge the edge's name
+ */
+public record EdgeRef(Name piece, Name edge) implements Comparable<EdgeRef> {
+
+    /** Returns the reference to an edge of a piece. */
+    public static EdgeRef of(Name piece, Name edge) {
+        return new EdgeRef(piece, edge);
+    }
+
+    /** Returns the reference as an identifier, {@code "sleeve.cap-front"}. */
+    public String id() {
+        return piece.hyphenated() + "." + edge.hyphenated();
+    }
+
+    @Override
+    public int compareTo(EdgeRef other) {
+        int byPiece = piece.compareTo(other.piece);
+        return byPiece != 0 ? byPiece : edge.compareTo(other.edge);
+    }
+
+    @Override
+    public String toString() {
+        return id();
+    }
+}

@@ -1,0 +1,61 @@
+package org.oaktag.garment;
+
+import java.util.List;
+import java.util.Optional;
+import org.oaktag.PatternException;
+import org.oaktag.measure.Length;
+
+/**
+ * A measure of the finished garment, as it is taken with a tape on the table: a sum of quantities, each taken so many
+ * times. The girth of a piece drawn as its half counts that half twice. Immutable.
+ *
+ * @param name what is measured, such as {@code "chest girth"}
+ * @param terms what is added up
+ * @param body the measure of the body with which it is compared, or empty where there is none
+ */
+public record FinishedMeasure(Name name, List<Term> terms, Optional<Name> body) {
+
+    /**
+     * A quantity and how many times it counts.
+     *
+     * @param times the factor
+     * @param quantity what is measured
+     */
+    public record Term(double times, Quantity quantity) {}
+
+    /**
+     * Copies the terms.
+     *
+     * @throws PatternException if there is none
+     */
+    public FinishedMeasure {
+        terms = List.copyOf(terms);
+        if (terms.isEmpty()) {
+            throw PatternException.of("finished measure '" + name + "'", "must measure something", "no terms", "");
+        }
+    }
+
+    /** Returns a measure that is compared with no measure of the body. */
+    public static FinishedMeasure of(Name name, Term... terms) {
+        return new FinishedMeasure(name, List.of(terms), Optional.empty());
+    }
+
+    /** Returns this measure, compared with that of the body. */
+    public FinishedMeasure against(Name bodyMeasure) {
+        return new FinishedMeasure(name, terms, Optional.of(bodyMeasure));
+    }
+
+    /** Takes the measure. */
+    public Length of(Garment garment) {
+        double sum = 0;
+        for (Term term : terms) {
+            sum += term.times() * term.quantity().of(garment);
+        }
+        return Length.mm(sum);
+    }
+
+    /** Returns a quantity that counts so many times. */
+    public static Term times(double factor, Quantity quantity) {
+        return new Term(factor, quantity);
+    }
+}

@@ -1,0 +1,218 @@
+package org.oaktag.garment;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.oaktag.PatternException;
+import org.oaktag.measure.Length;
+
+/**
+ * A garment as a pattern: its pieces, its seams, its finished measures, for whom it is, and what made it.
+ *
+ * <pre>{@code
+ * Garment top = block
+ *         .adjust(widenNeckline(mm(7)))
+ *         .adjust(lowerArmhole(mm(18)));
+ * top.walkSeams().isTrue();
+ * }</pre>
+ *
+ * <p>Immutable and safe to share between threads.
+ *
+ * @param title what it is; free text
+ * @param wearer for whom it is drafted
+ * @param pieces the pieces, each of a name of its own
+ * @param seams the seams, each of a name of its own
+ * @param measures the finished measures that are watched
+ * @param history what made it, oldest first
+ */
+public record Garment(
+        String title,
+        Wearer wearer,
+        List<Piece> pieces,
+        List<Seam> seams,
+        List<FinishedMeasure> measures,
+        List<Change> history) {
+
+    /**
+     * Copies the lists and checks that every seam joins edges that exist.
+     *
+     * @throws PatternException if two pieces, seams or measures have one name, or a seam names an edge that does not
+     *     exist
+     */
+    public Garment {
+        pieces = List.copyOf(pieces);
+        seams = List.copyOf(seams);
+        measures = List.copyOf(measures);
+        history = List.copyOf(history);
+        checkUnique("piece", pieces.stream().map(Piece::name).toList());
+        checkUnique("seam", seams.stream().map(Seam::name).toList());
+        checkUnique("finished measure", measures.stream().map(FinishedMeasure::name).toList());
+        for (Seam seam : seams) {
+            for (SeamSide side : List.of(seam.a(), seam.b())) {
+                for (SeamSide.Run run : side.runs()) {
+                    find(pieces, run.edge().piece()).edge(run.edge().edge());
+                }
+            }
+        }
+    }
+
+    /** Returns a garment without history. */
+    public static Garment of(
+            String title, Wearer wearer, List<Piece> pieces, List<Seam> seams, List<FinishedMeasure> measures) {
+        return new Garment(title, wearer, pieces, seams, measures, List.of());
+    }
+
+    /**
+     * Returns the garment that the adjustment makes of this one.
+     *
+     * @throws PatternException if it cannot be done on this garment
+     */
+    public Garment adjust(Adjustment adjustment) {
+        return adjustment.applyTo(this);
+    }
+
+    /**
+     * Returns the piece of that name.
+     *
+     * @throws PatternException if there is none; the message lists those that exist
+     */
+    public Piece piece(Name name) {
+        return find(pieces, name);
+    }
+
+    /** Tells whether there is a piece of that name. */
+    public boolean hasPiece(Name name) {
+        return pieces.stream().anyMatch(piece -> piece.name().equals(name));
+    }
+
+    /** Returns the piece of that name, or empty where there is none. */
+    public Optional<Piece> findPiece(Name name) {
+        return pieces.stream().filter(piece -> piece.name().equals(name)).findFirst();
+    }
+
+    /**
+     * Returns the edge that the reference names.
+     *
+     * @throws PatternException if there is none
+     */
+    public Edge edge(EdgeRef edge) {
+        return piece(edge.piece()).edge(edge.edge());
+    }
+
+    /**
+     * Returns the seam of that name.
+     *
+     * @throws PatternException if there is none; the message lists those that exist
+     */
+    public Seam seam(Name name) {
+        return seams.stream()
+                .filter(seam -> seam.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> Name.unknown(
+                        "seam of '" + title + "'",
+                        name,
+                        seams.stream().map(Seam::name).toList()));
+    }
+
+    /**
+     * Takes a finished measure.
+     *
+     * @throws PatternException if there is none of that name; the message lists those that exist
+     */
+    public Length finished(Name name) {
+        return measures.stream()
+                .filter(measure -> measure.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> Name.unknown(
+                        "finished measure of '" + title + "'",
+                        name,
+                        measures.stream().map(FinishedMeasure::name).toList()))
+                .of(this);
+    }
+
+    /** Walks every seam, in their order. */
+    public SeamWalk walkSeams() {
+        return SeamWalk.of(this);
+    }
+
+    /** Returns every caution in the history, each once, oldest first. */
+    public List<String> cautions() {
+        return history.stream()
+                .flatMap(change -> change.notes().stream())
+                .filter(note -> note.kind() == Note.Kind.CAUTION)
+                .map(Note::text)
+                .distinct()
+                .toList();
+    }
+
+    /** Returns the garment under another title. */
+    public Garment titled(String other) {
+        return new Garment(other, wearer, pieces, seams, measures, history);
+    }
+
+    /** Returns the garment with other pieces. */
+    public Garment withPieces(List<Piece> other) {
+        return new Garment(title, wearer, other, seams, measures, history);
+    }
+
+    /**
+     * Returns the garment with this piece in the place of the one of its name, or as the last where there is none.
+     */
+    public Garment withPiece(Piece piece) {
+        return withPieces(replaced(piece));
+    }
+
+    /** Returns the garment with other seams. */
+    public Garment withSeams(List<Seam> other) {
+        return new Garment(title, wearer, pieces, other, measures, history);
+    }
+
+    /** Returns the garment with other finished measures. */
+    public Garment withMeasures(List<FinishedMeasure> other) {
+        return new Garment(title, wearer, pieces, seams, other, history);
+    }
+
+    /** Returns the garment with other pieces, seams and finished measures all at once, as when a piece is parted. */
+    public Garment with(List<Piece> otherPieces, List<Seam> otherSeams, List<FinishedMeasure> otherMeasures) {
+        return new Garment(title, wearer, otherPieces, otherSeams, otherMeasures, history);
+    }
+
+    /** Returns the garment with one more entry in its history. */
+    public Garment recording(Change change) {
+        List<Change> all = new ArrayList<>(history);
+        all.add(change);
+        return new Garment(title, wearer, pieces, seams, measures, all);
+    }
+
+    private List<Piece> replaced(Piece piece) {
+        List<Piece> all = new ArrayList<>(pieces);
+        for (int i = 0; i < all.size(); i++) {
+            if (all.get(i).name().equals(piece.name())) {
+                all.set(i, piece);
+                return all;
+            }
+        }
+        all.add(piece);
+        return all;
+    }
+
+    private static Piece find(List<Piece> pieces, Name name) {
+        for (Piece piece : pieces) {
+            if (piece.name().equals(name)) {
+                return piece;
+            }
+        }
+        throw Name.unknown("piece", name, pieces.stream().map(Piece::name).toList());
+    }
+
+    private static void checkUnique(String kind, List<Name> names) {
+        Set<Name> seen = new HashSet<>();
+        for (Name name : names) {
+            if (!seen.add(name)) {
+                throw PatternException.of(kind, "must have a name of its own", "'" + name + "' twice", "");
+            }
+        }
+    }
+}

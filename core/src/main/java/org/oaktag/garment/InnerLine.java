@@ -1,0 +1,23 @@
+package org.oaktag.garment;
+
+import org.oaktag.geometry.Path;
+
+/**
+ * A line drawn inside a piece that is not part of its outline. Immutable.
+ *
+ * @param name what it is, such as {@code "hood fold"}
+ * @param use what the maker does there
+ * @param path where it runs, in the piece's own millimetres
+ */
+public record InnerLine(Name name, Use use, Path path) {
+
+    /** What the maker does at an inner line. */
+    public enum Use {
+        /** The cloth is folded here. */
+        FOLD,
+        /** The piece may be parted here. */
+        STYLE,
+        /** Something is laid on here. */
+        PLACEMENT
+    }
+}

@@ -1,0 +1,27 @@
+package org.oaktag.garment;
+
+import java.util.Optional;
+import org.oaktag.measure.Length;
+
+/**
+ * A quantity that a step changed. Immutable.
+ *
+ * @param quantity what it is: an edge ({@code "front.neckline"}), a finished measure ({@code "chest girth"}) or the
+ *     error of a seam ({@code "seam neckline, error"})
+ * @param before its value before the step, or empty where it did not exist
+ * @param after its value after the step, or empty where it no longer exists
+ */
+public record Moved(String quantity, Optional<Length> before, Optional<Length> after) {
+
+    /** Returns by how much it grew, or empty where there is nothing to compare. */
+    public Optional<Length> by() {
+        return before.flatMap(old -> after.map(now -> now.minus(old)));
+    }
+
+    @Override
+    public String toString() {
+        return quantity + ": "
+                + before.map(Length::text).orElse("none") + " to "
+                + after.map(Length::text).orElse("none");
+    }
+}

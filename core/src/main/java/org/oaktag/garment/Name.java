@@ -1,0 +1,80 @@
+package org.oaktag.garment;
+
+import java.util.List;
+import java.util.regex.Pattern;
+import org.oaktag.PatternException;
+
+/**
+ * The name of a piece, an edge, a notch, a seam or a measure: lower-case words with single spaces, such as
+ * {@code "cap front"}.
+ *
+ * <p>Names are open: any words will do. The well-known ones are constants, {@link EdgeNames} for edges. As letters of
+ * every script count, a name may be in the maker's own language. Immutable.
+ *
+ * @param value the words
+ */
+public record Name(String value) implements Comparable<Name> {
+
+    private static final int LONGEST = 60;
+    private static final Pattern WORDS =
+            Pattern.compile("[\\p{Ll}\\p{Lo}\\p{Mn}\\p{Mc}\\p{Nd}]+( [\\p{Ll}\\p{Lo}\\p{Mn}\\p{Mc}\\p{Nd}]+)*");
+
+    /**
+     * Checks the words.
+     *
+     * @throws PatternException if the name is not made of lower-case words of letters and digits, parted by single
+     *     spaces, 1 to 60 characters in all
+     */
+    public Name {
+        if (value.length() > LONGEST || !WORDS.matcher(value).matches()) {
+            throw PatternException.of(
+                    "name",
+                    "must be lower-case words of letters and digits with single spaces, 1 to " + LONGEST
+                            + " characters",
+                    "'" + value + "'",
+                    "write it like 'cap front'");
+        }
+    }
+
+    /** Returns the name made of these words. */
+    public static Name of(String words) {
+        return new Name(words);
+    }
+
+    /** Returns the name as one word, for files and identifiers: {@code "cap-front"}. */
+    public String hyphenated() {
+        return value.replace(' ', '-');
+    }
+
+    /** Returns this name with more words behind it. */
+    public Name with(String words) {
+        return new Name(value + " " + words);
+    }
+
+    /**
+     * Returns the exception for a name that is not among those that exist, with the nearest of them.
+     *
+     * @param kind what was looked for, such as {@code "edge of piece 'front'"}
+     * @param wanted the name that was asked for
+     * @param existing the names that there are
+     */
+    static PatternException unknown(String kind, Name wanted, List<Name> existing) {
+        return PatternException.of(
+                kind,
+                "must be one of " + existing.stream().map(Name::value).toList(),
+                "'" + wanted.value + "'",
+                Spelling.nearest(wanted.value, existing.stream().map(Name::value).toList())
+                        .map(near -> "did you mean '" + near + "'?")
+                        .orElse(""));
+    }
+
+    @Override
+    public int compareTo(Name other) {
+        return value.compareTo(other.value);
+    }
+
+    @Override
+    public String toString() {
+        return value;
+    }
+}

@@ -1,0 +1,320 @@
+package org.oaktag.garment;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import org.oaktag.PatternException;
+import org.oaktag.geometry.Curve;
+import org.oaktag.geometry.Outline;
+import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
+import org.oaktag.geometry.Transform;
+import org.oaktag.geometry.Vector;
+import org.oaktag.measure.Angle;
+
+/**
+ * One piece of a pattern: a closed outline made of named edges in order, clockwise on paper, and what is marked on it.
+ *
+ * <p>The outline is the seam line. A piece cut on the fold is drawn as its half, and one of a mirrored pair as drawn
+ * once. Immutable and safe to share between threads.
+ *
+ * @param name the piece's name, unique in its garment
+ * @param edges the outline, at least two edges; each begins at the very point at which the one before it ends
+ * @param lines lines drawn inside
+ * @param marks points marked inside
+ * @param notches marks on the edges
+ * @param grainline the direction of the warp or the wales
+ * @param cut how it is cut
+ * @param cloth what it is cut from
+ */
+public record Piece(
+        Name name,
+        List<Edge> edges,
+        List<InnerLine> lines,
+        List<Mark> marks,
+        List<Notch> notches,
+        Grainline grainline,
+        Cut cut,
+        Cloth cloth) {
+
+    /** How far past the end of its edge a notch may lie through rounding, in millimetres. */
+    private static final double NOTCH_ROUNDING = 1e-6;
+
+    /**
+     * Copies the lists and checks the piece.
+     *
+     * @throws PatternException if there are fewer than two edges, an edge does not begin where the one before it ends,
+     *     two edges have one name, a notch lies off its edge, or the piece is cut on the fold of an edge that it lacks
+     */
+    public Piece {
+        edges = List.copyOf(edges);
+        lines = List.copyOf(lines);
+        marks = List.copyOf(marks);
+        notches = List.copyOf(notches);
+        checkClosed(name, edges);
+        for (Notch notch : notches) {
+            checkOnEdge(name, notch, find(name, edges, notch.edge()));
+        }
+        if (cut instanceof Cut.OnFold fold) {
+            find(name, edges, fold.edge());
+        }
+    }
+
+    /**
+     * Returns a piece with nothing marked on it yet.
+     *
+     * @throws PatternException as the constructor
+     */
+    public static Piece of(Name name, List<Edge> edges, Grainline grainline, Cut cut, Cloth cloth) {
+        return new Piece(name, edges, List.of(), List.of(), List.of(), grainline, cut, cloth);
+    }
+
+    /**
+     * Returns the edge of that name.
+     *
+     * @throws PatternException if there is none; the message lists those that exist
+     */
+    public Edge edge(Name edge) {
+        return find(name, edges, edge);
+    }
+
+    /** Tells whether the piece has an edge of that name. */
+    public boolean hasEdge(Name edge) {
+        return edges.stream().anyMatch(each -> each.name().equals(edge));
+    }
+
+    /** Returns where the named edge runs. */
+    public Path path(Name edge) {
+        return edge(edge).path();
+    }
+
+    /** Returns the corner at one end of an edge. */
+    public Point corner(Name edge, End end) {
+        Path path = path(edge);
+        return end == End.START ? path.start() : path.end();
+    }
+
+    /** Returns the edge that follows the named one, clockwise. */
+    public Edge after(Name edge) {
+        return edges.get((indexOf(edge) + 1) % edges.size());
+    }
+
+    /** Returns the edge that comes before the named one, clockwise. */
+    public Edge before(Name edge) {
+        return edges.get((indexOf(edge) + edges.size() - 1) % edges.size());
+    }
+
+    /** Returns the angle inside the piece at one end of an edge: 90 degrees where two edges are square. */
+    public Angle cornerAngle(Name edge, End end) {
+        Path arriving = end == End.START ? before(edge).path() : path(edge);
+        Path leaving = end == End.START ? path(edge) : after(edge).path();
+        Vector in = arriving.endDirection();
+        Vector out = leaving.startDirection();
+        double turn = Math.atan2(in.cross(out), in.dot(out));
+        return Angle.radians(Math.PI - turn);
+    }
+
+    /** Returns the seam line as one closed outline. */
+    public Outline outline() {
+        List<Curve> curves = new ArrayList<>();
+        for (Edge edge : edges) {
+            curves.addAll(edge.path().curves());
+        }
+        return Outline.of(Path.of(curves));
+    }
+
+    /** Returns the notch of that name on an edge, or empty where there is none. */
+    public Optional<Notch> notch(Name edge, Name notch) {
+        return notches.stream()
+                .filter(each -> each.edge().equals(edge) && each.name().equals(notch))
+                .findFirst();
+    }
+
+    /** Returns the point of a notch on the seam line. */
+    public Point pointOf(Notch notch) {
+        Path path = path(notch.edge());
+        double length = path.length();
+        return path.pointAt(Math.min(Math.max(notch.fromStart(length), 0), length));
+    }
+
+    /**
+     * Returns the piece with some of its edges redrawn, all at once.
+     *
+     * @param redrawn the new paths by the name of their edge
+     * @throws PatternException if the outline would no longer be closed, an edge does not exist, or a notch would lie
+     *     off its edge
+     */
+    public Piece redrawn(Map<Name, Path> redrawn) {
+        for (Name edge : redrawn.keySet()) {
+            find(name, edges, edge);
+        }
+        return withEdges(edges.stream()
+                .map(edge -> edge.withPath(redrawn.getOrDefault(edge.name(), edge.path())))
+                .toList());
+    }
+
+    /** Returns the piece with other edges and the same marks; notches stay on edges of their name. */
+    public Piece withEdges(List<Edge> other) {
+        return new Piece(name, other, lines, marks, notches, grainline, cut, cloth);
+    }
+
+    /** Returns the piece with other notches. */
+    public Piece withNotches(List<Notch> other) {
+        return new Piece(name, edges, lines, marks, other, grainline, cut, cloth);
+    }
+
+    /** Returns the piece with this notch in the place of the one of the same name on the same edge, if any. */
+    public Piece withNotch(Notch notch) {
+        List<Notch> all = new ArrayList<>(notches);
+        all.removeIf(each -> each.edge().equals(notch.edge()) && each.name().equals(notch.name()));
+        all.add(notch);
+        return withNotches(all);
+    }
+
+    /** Returns the piece without the notches on an edge. */
+    public Piece withoutNotchesOn(Name edge) {
+        return withNotches(
+                notches.stream().filter(each -> !each.edge().equals(edge)).toList());
+    }
+
+    /** Returns the piece with other inner lines. */
+    public Piece withLines(List<InnerLine> other) {
+        return new Piece(name, edges, other, marks, notches, grainline, cut, cloth);
+    }
+
+    /** Returns the piece with other inner marks. */
+    public Piece withMarks(List<Mark> other) {
+        return new Piece(name, edges, lines, other, notches, grainline, cut, cloth);
+    }
+
+    /** Returns the piece with another grainline. */
+    public Piece withGrainline(Grainline other) {
+        return new Piece(name, edges, lines, marks, notches, other, cut, cloth);
+    }
+
+    /** Returns the piece cut in another way. */
+    public Piece withCut(Cut other) {
+        return new Piece(name, edges, lines, marks, notches, grainline, other, cloth);
+    }
+
+    /** Returns the piece cut from another cloth. */
+    public Piece withCloth(Cloth other) {
+        return new Piece(name, edges, lines, marks, notches, grainline, cut, other);
+    }
+
+    /** Returns the piece under another name. */
+    public Piece renamed(Name other) {
+        return new Piece(other, edges, lines, marks, notches, grainline, cut, cloth);
+    }
+
+    /**
+     * Returns the piece moved, turned or scaled, edge by edge in the same order.
+     *
+     * @throws PatternException if the transform mirrors; use {@link #mirrored()}, which keeps the outline clockwise
+     */
+    public Piece transformed(Transform transform) {
+        if (transform.reverses()) {
+            throw PatternException.of(
+                    "transform of piece '" + name + "'", "must not mirror it", "" + transform, "use mirrored()");
+        }
+        return mapped(transform, edges.stream()
+                .map(edge -> edge.withPath(edge.path().transformed(transform)))
+                .toList());
+    }
+
+    /**
+     * Returns the other hand of the piece, mirrored left to right through x = 0. The edges keep their names and, as the
+     * outline stays clockwise, run in the opposite order and direction.
+     */
+    public Piece mirrored() {
+        Transform mirror = Transform.mirrorX(0);
+        List<Edge> reversed = new ArrayList<>();
+        for (int i = edges.size() - 1; i >= 0; i--) {
+            Edge edge = edges.get(i);
+            reversed.add(edge.withPath(edge.path().transformed(mirror).reversed()));
+        }
+        Piece mapped = withNotches(List.of()).mapped(mirror, reversed);
+        return mapped.withNotches(notches.stream()
+                .map(notch -> new Notch(
+                        notch.name(),
+                        notch.edge(),
+                        notch.from().opposite(),
+                        notch.distance(),
+                        notch.count()))
+                .toList());
+    }
+
+    private Piece mapped(Transform transform, List<Edge> mappedEdges) {
+        UnaryOperator<InnerLine> moveLine =
+                line -> new InnerLine(line.name(), line.use(), line.path().transformed(transform));
+        return new Piece(
+                name,
+                mappedEdges,
+                lines.stream().map(moveLine).toList(),
+                marks.stream()
+                        .map(mark -> new Mark(mark.name(), transform.apply(mark.point())))
+                        .toList(),
+                notches,
+                grainline.transformed(transform),
+                cut,
+                cloth);
+    }
+
+    private int indexOf(Name edge) {
+        return edges.indexOf(edge(edge));
+    }
+
+    private static Edge find(Name piece, List<Edge> edges, Name wanted) {
+        for (Edge edge : edges) {
+            if (edge.name().equals(wanted)) {
+                return edge;
+            }
+        }
+        throw Name.unknown(
+                "edge of piece '" + piece + "'",
+                wanted,
+                edges.stream().map(Edge::name).toList());
+    }
+
+    private static void checkClosed(Name piece, List<Edge> edges) {
+        if (edges.size() < 2) {
+            throw PatternException.of("piece '" + piece + "'", "must have at least two edges", "" + edges.size(), "");
+        }
+        Set<Name> names = new HashSet<>();
+        Edge last = edges.get(edges.size() - 1);
+        for (Edge edge : edges) {
+            if (!names.add(edge.name())) {
+                throw PatternException.of(
+                        "piece '" + piece + "'",
+                        "must not have two edges of one name",
+                        "'" + edge.name() + "' twice",
+                        "");
+            }
+            if (!last.path().end().equals(edge.path().start())) {
+                throw PatternException.of(
+                        "piece '" + piece + "'",
+                        "edge '" + edge.name() + "' must begin where '" + last.name() + "' ends, at "
+                                + last.path().end(),
+                        "" + edge.path().start(),
+                        "redraw both edges to the same point");
+            }
+            last = edge;
+        }
+    }
+
+    private static void checkOnEdge(Name piece, Notch notch, Edge edge) {
+        double length = edge.path().length();
+        if (notch.distance() > length + NOTCH_ROUNDING) {
+            throw PatternException.of(
+                    "notch '" + notch.name() + "' of piece '" + piece + "'",
+                    "must lie on edge '" + edge.name() + "' (0 to "
+                            + edge.length().text() + ")",
+                    org.oaktag.measure.Length.mm(notch.distance()).text(),
+                    "");
+        }
+    }
+}

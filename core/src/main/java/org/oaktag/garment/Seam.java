@@ -1,0 +1,48 @@
+package org.oaktag.garment;
+
+import java.util.Set;
+
+/**
+ * Two runs of edges that are sewn to each other, and the rule by which. Immutable.
+ *
+ * @param name the seam's name, unique in its garment
+ * @param a the side that stays as it is
+ * @param b the side that is made to fit it
+ * @param rule how b fits a
+ * @param smoothAt the ends of the seam at which the outlines must run on smoothly when the seam is closed, as a
+ *     neckline does across a shoulder seam
+ * @param refit what mends the seam when a later step has moved one of its sides, as a phrase in the imperative, such
+ *     as {@code "refit the sleeve cap to the armhole"}
+ */
+public record Seam(Name name, SeamSide a, SeamSide b, SeamRule rule, Set<End> smoothAt, String refit) {
+
+    /** Copies the set. */
+    public Seam {
+        smoothAt = Set.copyOf(smoothAt);
+    }
+
+    /** Returns a seam with no demand on the angles at its ends. */
+    public static Seam of(Name name, SeamSide a, SeamSide b, SeamRule rule, String refit) {
+        return new Seam(name, a, b, rule, Set.of(), refit);
+    }
+
+    /** Returns the seam with a demand that the outlines run on smoothly at these ends. */
+    public Seam smoothAt(End... ends) {
+        return new Seam(name, a, b, rule, Set.of(ends), refit);
+    }
+
+    /** Returns the seam under another rule. */
+    public Seam withRule(SeamRule other) {
+        return new Seam(name, a, b, other, smoothAt, refit);
+    }
+
+    /** Returns the seam with an edge replaced by another on whichever side it lies. */
+    public Seam replacing(EdgeRef edge, EdgeRef other) {
+        return new Seam(name, a.replacing(edge, other), b.replacing(edge, other), rule, smoothAt, refit);
+    }
+
+    /** Tells whether the edge is part of this seam. */
+    public boolean has(EdgeRef edge) {
+        return a.has(edge) || b.has(edge);
+    }
+}

@@ -1,0 +1,133 @@
+package org.oaktag.garment;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.oaktag.measure.Angle;
+import org.oaktag.measure.Length;
+
+/**
+ * A seam with both sides measured along the seam line. Immutable.
+ *
+ * @param seam the seam
+ * @param lengthA the length of side a
+ * @param lengthB the length of side b
+ * @param expectedDifference the length of b less the length of a by which the seam is true
+ * @param spans the parts between matching notches, in sewing order; one part where no notches match
+ * @param angles at each end, the two angles inside the pieces added up: 180 degrees where the outline runs on smoothly
+ *     when the seam is closed
+ */
+public record WalkedSeam(
+        Seam seam,
+        Length lengthA,
+        Length lengthB,
+        Length expectedDifference,
+        List<WalkedSpan> spans,
+        Map<End, Angle> angles) {
+
+    /** How far apart two lengths may lie in a true seam: 0.01 mm. A pencil line is thirty times as wide. */
+    public static final Length TOLERANCE = Length.mm(0.01);
+
+    /** How far from smooth an outline may run across a true seam that must be smooth there: half a degree. */
+    public static final Angle ANGLE_TOLERANCE = Angle.degrees(0.5);
+
+    private static final double STRAIGHT_ON = 180;
+
+    /** Copies the spans and the angles. */
+    public WalkedSeam {
+        spans = List.copyOf(spans);
+        angles = Map.copyOf(angles);
+    }
+
+    /** Walks one seam of a garment. */
+    public static WalkedSeam of(Garment garment, Seam seam) {
+        MeasuredSide a = MeasuredSide.of(garment, seam.a());
+        MeasuredSide b = MeasuredSide.of(garment, seam.b());
+        double difference = b.length() - a.length();
+        double expected = seam.rule().expectedDifference(a.length(), difference);
+        Map<End, Angle> angles = new EnumMap<>(End.class);
+        for (End end : End.values()) {
+            angles.put(
+                    end,
+                    Angle.degrees(cornerAngle(garment, seam.a(), end) + cornerAngle(garment, seam.b(), end)));
+        }
+        return new WalkedSeam(
+                seam,
+                Length.mm(a.length()),
+                Length.mm(b.length()),
+                Length.mm(expected),
+                MeasuredSide.spans(seam.rule(), a, b),
+                angles);
+    }
+
+    /** Returns the length of b less the length of a. */
+    public Length difference() {
+        return lengthB.minus(lengthA);
+    }
+
+    /** Returns by how much the difference is not what it should be; positive where b is too long. */
+    public Length error() {
+        return difference().minus(expectedDifference);
+    }
+
+    /** Returns the two angles inside the pieces at an end of the seam, added up. */
+    public Angle angleAt(End end) {
+        Angle angle = angles.get(end);
+        if (angle == null) {
+            throw new IllegalStateException("seam '" + seam.name() + "' was walked without its " + end);
+        }
+        return angle;
+    }
+
+    /** Tells whether the lengths, the parts between notches and the angles asked for are all as they should be. */
+    public boolean isTrue() {
+        return isTrueInLength()
+                && spans.stream().allMatch(WalkedSpan::isTrue)
+                && seam.smoothAt().stream().allMatch(this::isSmoothAt);
+    }
+
+    /** Tells whether the difference of the lengths is what it should be, within {@link #TOLERANCE}. */
+    public boolean isTrueInLength() {
+        return error().isCloseTo(Length.ZERO, TOLERANCE);
+    }
+
+    /** Returns what is wrong and what would mend it, or empty where the seam is true. */
+    public Optional<String> mend() {
+        if (isTrue()) {
+            return Optional.empty();
+        }
+        return Optional.of(fault() + ": " + seam.refit());
+    }
+
+    private String fault() {
+        if (!isTrueInLength()) {
+            String size = Length.mm(Math.abs(error().mm())).text();
+            return seam.b().text() + " is " + size + (error().mm() > 0 ? " too long for " : " too short for ")
+                    + seam.a().text() + " (" + seam.rule().text() + ")";
+        }
+        Optional<WalkedSpan> span =
+                spans.stream().filter(each -> !each.isTrue()).findFirst();
+        if (span.isPresent()) {
+            return "between " + span.get().from() + " and " + span.get().to() + " the two sides differ by "
+                    + span.get().difference().text() + " where none may be";
+        }
+        return "the outline turns at its "
+                + java.util.Arrays.stream(End.values())
+                        .filter(end -> seam.smoothAt().contains(end) && !isSmoothAt(end))
+                        .map(end -> (end == End.START ? "start" : "end") + " by "
+                                + Angle.degrees(angleAt(end).degrees() - STRAIGHT_ON).text())
+                        .collect(Collectors.joining(" and at its "));
+    }
+
+    private boolean isSmoothAt(End end) {
+        return Math.abs(angleAt(end).degrees() - STRAIGHT_ON) <= ANGLE_TOLERANCE.degrees();
+    }
+
+    private static double cornerAngle(Garment garment, SeamSide side, End end) {
+        SeamSide.Run run = side.runAt(end);
+        Piece piece = garment.piece(run.edge().piece());
+        return piece.cornerAngle(run.edge().edge(), run.cornerAt(end)).degrees();
+    }
+}

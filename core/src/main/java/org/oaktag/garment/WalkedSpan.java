@@ -1,0 +1,21 @@
+package org.oaktag.garment;
+
+import org.oaktag.measure.Length;
+
+/**
+ * The part of a walked seam between two matching notches, or between a notch and an end. Immutable.
+ *
+ * @param from where it begins: a notch's name, or {@code "start"}
+ * @param to where it ends: a notch's name, or {@code "end"}
+ * @param lengthA the length of side a there
+ * @param lengthB the length of side b there
+ * @param eased whether ease may lie here
+ * @param isTrue whether the part obeys the rule of the seam
+ */
+public record WalkedSpan(String from, String to, Length lengthA, Length lengthB, boolean eased, boolean isTrue) {
+
+    /** Returns by how much side b is longer than side a here. */
+    public Length difference() {
+        return lengthB.minus(lengthA);
+    }
+}
