@@ -61,7 +61,7 @@ public record Recipe(String name, List<Step> steps) implements Adjustment {
     }
 
     /** Returns the recipe with one more step at its end. */
-    public Recipe then(Step step) {
+    public Recipe adding(Step step) {
         return inserting(steps.size(), step);
     }
 

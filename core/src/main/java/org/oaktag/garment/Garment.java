@@ -48,7 +48,8 @@ public record Garment(
         history = List.copyOf(history);
         checkUnique("piece", pieces.stream().map(Piece::name).toList());
         checkUnique("seam", seams.stream().map(Seam::name).toList());
-        checkUnique("finished measure", measures.stream().map(FinishedMeasure::name).toList());
+        checkUnique(
+                "finished measure", measures.stream().map(FinishedMeasure::name).toList());
         for (Seam seam : seams) {
             for (SeamSide side : List.of(seam.a(), seam.b())) {
                 for (SeamSide.Run run : side.runs()) {

@@ -35,8 +35,9 @@ record MeasuredSide(double length, List<Place> places) {
 
     /** Parts both sides at the notches that they share and says of each part whether it obeys the rule. */
     static List<WalkedSpan> spans(SeamRule rule, MeasuredSide a, MeasuredSide b) {
-        List<Place> shared =
-                a.places.stream().filter(place -> b.find(place.notch()).isPresent()).toList();
+        List<Place> shared = a.places.stream()
+                .filter(place -> b.find(place.notch()).isPresent())
+                .toList();
         List<WalkedSpan> spans = new ArrayList<>();
         Optional<SeamRule.Span> eased = rule instanceof SeamRule.Eased ease ? ease.within() : Optional.empty();
         boolean inside = eased.map(within -> within.from().isEmpty()).orElse(rule instanceof SeamRule.Eased);
@@ -57,14 +58,12 @@ record MeasuredSide(double length, List<Place> places) {
         return spans;
     }
 
-    private static WalkedSpan span(
-            SeamRule rule, boolean eased, Place fromA, Place toA, Place fromB, Place toB) {
+    private static WalkedSpan span(SeamRule rule, boolean eased, Place fromA, Place toA, Place fromB, Place toB) {
         double a = toA.at() - fromA.at();
         double b = toB.at() - fromB.at();
         boolean mustAgree = rule instanceof SeamRule.Flat || (rule instanceof SeamRule.Eased && !eased);
         boolean isTrue = !mustAgree || Math.abs(b - a) <= WalkedSeam.TOLERANCE.mm();
-        return new WalkedSpan(
-                fromA.notch().value(), toA.notch().value(), Length.mm(a), Length.mm(b), eased, isTrue);
+        return new WalkedSpan(fromA.notch().value(), toA.notch().value(), Length.mm(a), Length.mm(b), eased, isTrue);
     }
 
     private Optional<Place> find(Name notch) {

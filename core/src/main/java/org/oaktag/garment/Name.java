@@ -63,7 +63,8 @@ public record Name(String value) implements Comparable<Name> {
                 kind,
                 "must be one of " + existing.stream().map(Name::value).toList(),
                 "'" + wanted.value + "'",
-                Spelling.nearest(wanted.value, existing.stream().map(Name::value).toList())
+                Spelling.nearest(
+                                wanted.value, existing.stream().map(Name::value).toList())
                         .map(near -> "did you mean '" + near + "'?")
                         .orElse(""));
     }

@@ -221,9 +221,11 @@ public record Piece(
             throw PatternException.of(
                     "transform of piece '" + name + "'", "must not mirror it", "" + transform, "use mirrored()");
         }
-        return mapped(transform, edges.stream()
-                .map(edge -> edge.withPath(edge.path().transformed(transform)))
-                .toList());
+        return mapped(
+                transform,
+                edges.stream()
+                        .map(edge -> edge.withPath(edge.path().transformed(transform)))
+                        .toList());
     }
 
     /**
@@ -239,12 +241,8 @@ public record Piece(
         }
         Piece mapped = withNotches(List.of()).mapped(mirror, reversed);
         return mapped.withNotches(notches.stream()
-                .map(notch -> new Notch(
-                        notch.name(),
-                        notch.edge(),
-                        notch.from().opposite(),
-                        notch.distance(),
-                        notch.count()))
+                .map(notch ->
+                        new Notch(notch.name(), notch.edge(), notch.from().opposite(), notch.distance(), notch.count()))
                 .toList());
     }
 

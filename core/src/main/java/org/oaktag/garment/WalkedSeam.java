@@ -49,9 +49,7 @@ public record WalkedSeam(
         double expected = seam.rule().expectedDifference(a.length(), difference);
         Map<End, Angle> angles = new EnumMap<>(End.class);
         for (End end : End.values()) {
-            angles.put(
-                    end,
-                    Angle.degrees(cornerAngle(garment, seam.a(), end) + cornerAngle(garment, seam.b(), end)));
+            angles.put(end, Angle.degrees(cornerAngle(garment, seam.a(), end) + cornerAngle(garment, seam.b(), end)));
         }
         return new WalkedSeam(
                 seam,
@@ -117,7 +115,8 @@ public record WalkedSeam(
                 + java.util.Arrays.stream(End.values())
                         .filter(end -> seam.smoothAt().contains(end) && !isSmoothAt(end))
                         .map(end -> (end == End.START ? "start" : "end") + " by "
-                                + Angle.degrees(angleAt(end).degrees() - STRAIGHT_ON).text())
+                                + Angle.degrees(angleAt(end).degrees() - STRAIGHT_ON)
+                                        .text())
                         .collect(Collectors.joining(" and at its "));
     }
 

@@ -37,7 +37,9 @@ public record Wearer(String name, boolean child, SortedMap<Name, Length> measure
         Length found = measures.get(wanted);
         if (found == null) {
             throw Name.unknown(
-                    "measure of '" + name + "'", wanted, measures.keySet().stream().toList());
+                    "measure of '" + name + "'",
+                    wanted,
+                    measures.keySet().stream().toList());
         }
         return found;
     }
