@@ -1,0 +1,5 @@
+package org.oaktag.architecture.breaches;
+
+import org.oaktag.architecture.breaches.geometry.GeometryLooksUp;
+
+record BasementLooksUp(GeometryLooksUp above) {}

@@ -1,0 +1,5 @@
+package org.oaktag.architecture.breaches.measure;
+
+import org.oaktag.architecture.breaches.garment.GarmentLooksUp;
+
+public record MeasureLooksUp(GarmentLooksUp above) {}
