@@ -67,7 +67,7 @@ record HouseRules(String root) {
     }
 
     private ArchRule packagesFormNoCircle() {
-        return slices().matching(root + ".(**)").should().beFreeOfCycles();
+        return slices().matching(root + ".(**)").should().beFreeOfCycles().as("packages form no circle");
     }
 
     private ArchRule coreStandsOnCommonsMathAlone() {
@@ -76,7 +76,11 @@ record HouseRules(String root) {
                 .or(describe(
                         "are primitive", type -> type.getBaseComponentType().isPrimitive()))
                 .as("are core, java.*, commons-math3 or JSpecify");
-        return classes().that(areOnFloors(0, CORE)).should().onlyDependOnClassesThat(allowed);
+        return classes()
+                .that(areOnFloors(0, CORE))
+                .should()
+                .onlyDependOnClassesThat(allowed)
+                .as("core stands on commons-math3 alone");
     }
 
     private ArchRule commonsMathStaysOutOfSight() {
@@ -85,7 +89,8 @@ record HouseRules(String root) {
                 .arePublic()
                 .and()
                 .areDeclaredInClassesThat(areOnFloors(0, LIBRARY))
-                .should(HouseConditions.notMention(COMMONS_MATH));
+                .should(HouseConditions.notMention(COMMONS_MATH))
+                .as("commons-math3 stays out of public signatures");
     }
 
     private ArchRule noInputOrOutputBelowExport() {
@@ -93,18 +98,23 @@ record HouseRules(String root) {
                 .that(areOnFloors(0, BELOW_EXPORT))
                 .should()
                 .dependOnClassesThat(
-                        resideInAnyPackage("java.io..", "java.nio.file..", "java.nio.channels..", "java.net.."));
+                        resideInAnyPackage("java.io..", "java.nio.file..", "java.nio.channels..", "java.net.."))
+                .as("nothing below export reads or writes");
     }
 
     private ArchRule noDrawingToolkit() {
         return noClasses()
                 .that(areOnFloors(0, ALL))
                 .should()
-                .dependOnClassesThat(resideInAnyPackage("java.awt..", "javax.swing..", "javax.imageio.."));
+                .dependOnClassesThat(resideInAnyPackage("java.awt..", "javax.swing..", "javax.imageio.."))
+                .as("nothing draws with AWT");
     }
 
     private ArchRule surroundingsAreNotConsulted() {
-        return noClasses().that(areOnFloors(0, LIBRARY)).should(HouseConditions.consultTheirSurroundings());
+        return noClasses()
+                .that(areOnFloors(0, LIBRARY))
+                .should(HouseConditions.consultTheirSurroundings())
+                .as("the library asks for no time, locale, machine or chance");
     }
 
     private ArchRule staticFieldsAreConstants() {
@@ -114,7 +124,8 @@ record HouseRules(String root) {
                 .areDeclaredInClassesThat(areOnFloors(0, ALL))
                 .should()
                 .beFinal()
-                .andShould(HouseConditions.holdNoState());
+                .andShould(HouseConditions.holdNoState())
+                .as("static fields are constants");
     }
 
     private ArchRule publicClassesAreFinal() {
@@ -125,7 +136,8 @@ record HouseRules(String root) {
                 .and(describe("are not abstract", type -> !HouseConditions.isAbstract(type)))
                 .and()
                 .areNotAssignableTo(Throwable.class)
-                .should(HouseConditions.notBeExtendable());
+                .should(HouseConditions.notBeExtendable())
+                .as("public classes are final");
     }
 
     private ArchRule classesAreNamedForWhatTheyAre() {
@@ -148,7 +160,10 @@ record HouseRules(String root) {
     }
 
     private ArchRule packagesSayWhatTheyHold() {
-        return classes().that(areOnFloors(0, ALL)).should(HouseConditions.lieInANullMarkedPackage());
+        return classes()
+                .that(areOnFloors(0, ALL))
+                .should(HouseConditions.lieInANullMarkedPackage())
+                .as("every package has a @NullMarked package-info");
     }
 
     private DescribedPredicate<JavaClass> areOnFloors(int from, int to) {
