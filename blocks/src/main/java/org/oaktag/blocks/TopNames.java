@@ -1,0 +1,105 @@
+package org.oaktag.blocks;
+
+import org.oaktag.garment.Name;
+
+/** The names of the pieces, seams and finished measures of a top, wherever a draft or an adjustment speaks of them. */
+public final class TopNames {
+
+    /** The front of the body, drawn as its half. */
+    public static final Name FRONT = Name.of("front");
+
+    /** The back of the body, drawn as its half. */
+    public static final Name BACK = Name.of("back");
+
+    /** The sleeve; its upper part where it is split. */
+    public static final Name SLEEVE = Name.of("sleeve");
+
+    /** The part of a split sleeve that lies below the style line. */
+    public static final Name SLEEVE_LOWER = Name.of("sleeve lower");
+
+    /** The band at the hem of the front. */
+    public static final Name HEM_BAND_FRONT = Name.of("hem band front");
+
+    /** The band at the hem of the back. */
+    public static final Name HEM_BAND_BACK = Name.of("hem band back");
+
+    /** The cuff of the sleeve. */
+    public static final Name CUFF = Name.of("cuff");
+
+    /** The side panel of a hood. */
+    public static final Name HOOD_SIDE = Name.of("hood side");
+
+    /** The strip over the middle of a three-panel hood, drawn as its half. */
+    public static final Name HOOD_CENTRE = Name.of("hood centre");
+
+    /** The lining of the side panel of a hood. */
+    public static final Name HOOD_SIDE_LINING = Name.of("hood side lining");
+
+    /** The lining of the strip over the middle of a hood. */
+    public static final Name HOOD_CENTRE_LINING = Name.of("hood centre lining");
+
+    /** The seam of front and back along the shoulder. */
+    public static final Name SHOULDER_SEAM = Name.of("shoulder");
+
+    /** The seam of front and back along the side. */
+    public static final Name SIDE_SEAM = Name.of("side");
+
+    /** The seam of the front armhole and the front half of the cap. */
+    public static final Name FRONT_ARMHOLE_SEAM = Name.of("front armhole");
+
+    /** The seam of the back armhole and the back half of the cap. */
+    public static final Name BACK_ARMHOLE_SEAM = Name.of("back armhole");
+
+    /** The seam that closes the sleeve under the arm. */
+    public static final Name SLEEVE_SEAM = Name.of("sleeve underarm");
+
+    /** The seam that closes the part of a split sleeve below the style line. */
+    public static final Name SLEEVE_LOWER_SEAM = Name.of("sleeve lower underarm");
+
+    /** The seam along the style line of a split sleeve. */
+    public static final Name SLEEVE_STYLE_SEAM = Name.of("sleeve style line");
+
+    /** The notch at which the crown of the cap leaves the front underarm curve. */
+    public static final Name FRONT_NOTCH = Name.of("front armhole");
+
+    /** The notch at which the crown of the cap leaves the back underarm curve. */
+    public static final Name BACK_NOTCH = Name.of("back armhole");
+
+    /** The notch at the top of the cap, which meets the shoulder seam. */
+    public static final Name SHOULDER_NOTCH = Name.of("shoulder");
+
+    /** The whole neckline, both halves of front and back. */
+    public static final Name NECKLINE_GIRTH = Name.of("neckline");
+
+    /** Round the body at the underarm point. */
+    public static final Name CHEST_GIRTH = Name.of("chest girth");
+
+    /** Round the hem. */
+    public static final Name HEM_GIRTH = Name.of("hem girth");
+
+    /** Round one armhole. */
+    public static final Name ARMHOLE_GIRTH = Name.of("armhole girth");
+
+    /** From the side neck point to the end of the shoulder seam. */
+    public static final Name SHOULDER_LENGTH = Name.of("shoulder length");
+
+    /** Centre back from the neckline to the lower end of the body, its band counted. */
+    public static final Name BACK_LENGTH = Name.of("centre back length");
+
+    /** Round the sleeve at its underarm point. */
+    public static final Name SLEEVE_WIDTH = Name.of("sleeve width");
+
+    /** Round the hem of the sleeve. */
+    public static final Name SLEEVE_HEM = Name.of("sleeve hem");
+
+    /** From the top of the cap to the lower end of the sleeve, its cuff counted. */
+    public static final Name SLEEVE_LENGTH = Name.of("sleeve length");
+
+    /** Shoulder length and sleeve length together. */
+    public static final Name NECK_TO_WRIST = Name.of("side neck to wrist");
+
+    /** Round the cuff. */
+    public static final Name CUFF_GIRTH = Name.of("cuff girth");
+
+    private TopNames() {}
+}
