@@ -3,7 +3,7 @@ module org.oaktag.blocks {
     requires transitive org.oaktag.core;
     requires static transitive org.jspecify;
 
-    // exports org.oaktag.body;
     exports org.oaktag.blocks;
+    exports org.oaktag.body;
 // exports org.oaktag.adjustments;
 }

@@ -1,0 +1,157 @@
+package org.oaktag.body;
+
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.oaktag.PatternException;
+import org.oaktag.measure.Length;
+
+/**
+ * Gathers the measures of a body. Nothing is checked before {@link #build()}, so the order does not matter; a measure
+ * given twice keeps the last value. Not for sharing between threads.
+ */
+public final class BodyBuilder {
+
+    private String name = "";
+    private Optional<Figure> figure = Optional.empty();
+    private OptionalInt ageYears = OptionalInt.empty();
+    private final EnumMap<BodyMeasure, Length> taken = new EnumMap<>(BodyMeasure.class);
+
+    BodyBuilder() {}
+
+    /** Names the body; free text that is not blank. Required. */
+    public BodyBuilder name(String free) {
+        name = free.strip();
+        return this;
+    }
+
+    /** Says whose body it is. Required. */
+    public BodyBuilder figure(Figure whose) {
+        figure = Optional.of(whose);
+        return this;
+    }
+
+    /** Gives the age in whole years. */
+    public BodyBuilder ageYears(int years) {
+        ageYears = OptionalInt.of(years);
+        return this;
+    }
+
+    /** Gives any measure. */
+    public BodyBuilder measure(BodyMeasure measure, Length length) {
+        taken.put(measure, length);
+        return this;
+    }
+
+    /** Gives {@link BodyMeasure#BUST_GIRTH}. Required. */
+    public BodyBuilder bustGirth(Length length) {
+        return measure(BodyMeasure.BUST_GIRTH, length);
+    }
+
+    /** Gives {@link BodyMeasure#WAIST_GIRTH}. */
+    public BodyBuilder waistGirth(Length length) {
+        return measure(BodyMeasure.WAIST_GIRTH, length);
+    }
+
+    /** Gives {@link BodyMeasure#HIP_GIRTH}. */
+    public BodyBuilder hipGirth(Length length) {
+        return measure(BodyMeasure.HIP_GIRTH, length);
+    }
+
+    /** Gives {@link BodyMeasure#NECK_BASE_GIRTH}. */
+    public BodyBuilder neckBaseGirth(Length length) {
+        return measure(BodyMeasure.NECK_BASE_GIRTH, length);
+    }
+
+    /** Gives {@link BodyMeasure#UPPER_ARM_GIRTH}. */
+    public BodyBuilder upperArmGirth(Length length) {
+        return measure(BodyMeasure.UPPER_ARM_GIRTH, length);
+    }
+
+    /** Gives {@link BodyMeasure#WRIST_GIRTH}. */
+    public BodyBuilder wristGirth(Length length) {
+        return measure(BodyMeasure.WRIST_GIRTH, length);
+    }
+
+    /** Gives {@link BodyMeasure#HAND_GIRTH}. */
+    public BodyBuilder handGirth(Length length) {
+        return measure(BodyMeasure.HAND_GIRTH, length);
+    }
+
+    /** Gives {@link BodyMeasure#HAND_GIRTH_WITH_THUMB}. */
+    public BodyBuilder handGirthWithThumb(Length length) {
+        return measure(BodyMeasure.HAND_GIRTH_WITH_THUMB, length);
+    }
+
+    /** Gives {@link BodyMeasure#HEAD_GIRTH}. */
+    public BodyBuilder headGirth(Length length) {
+        return measure(BodyMeasure.HEAD_GIRTH, length);
+    }
+
+    /** Gives {@link BodyMeasure#SHOULDER_LENGTH}. */
+    public BodyBuilder shoulderLength(Length length) {
+        return measure(BodyMeasure.SHOULDER_LENGTH, length);
+    }
+
+    /** Gives {@link BodyMeasure#ACROSS_BACK}. */
+    public BodyBuilder acrossBack(Length length) {
+        return measure(BodyMeasure.ACROSS_BACK, length);
+    }
+
+    /** Gives {@link BodyMeasure#BACK_WAIST_LENGTH}. */
+    public BodyBuilder backWaistLength(Length length) {
+        return measure(BodyMeasure.BACK_WAIST_LENGTH, length);
+    }
+
+    /** Gives {@link BodyMeasure#WAIST_TO_HIP}. */
+    public BodyBuilder waistToHip(Length length) {
+        return measure(BodyMeasure.WAIST_TO_HIP, length);
+    }
+
+    /** Gives {@link BodyMeasure#NAPE_TO_ARMPIT}. */
+    public BodyBuilder napeToArmpit(Length length) {
+        return measure(BodyMeasure.NAPE_TO_ARMPIT, length);
+    }
+
+    /** Gives {@link BodyMeasure#ARM_LENGTH}. */
+    public BodyBuilder armLength(Length length) {
+        return measure(BodyMeasure.ARM_LENGTH, length);
+    }
+
+    /** Gives {@link BodyMeasure#HEIGHT}. Required. */
+    public BodyBuilder height(Length length) {
+        return measure(BodyMeasure.HEIGHT, length);
+    }
+
+    /**
+     * Checks every measure and derives those of a grown body that were not given.
+     *
+     * @throws PatternException if the name, the figure, bust girth or height is missing; if a measure lies outside its
+     *     {@link PlausibleRange}; if the age does not go with the figure; or if a derived measure is no measure of a body
+     */
+    public BodyMeasurements build() {
+        if (name.isEmpty()) {
+            throw PatternException.of("body", "must have a name", "none", "");
+        }
+        Figure whose = figure.orElseThrow(() -> PatternException.of(
+                "figure of '" + name + "'",
+                "must be one of "
+                        + Arrays.stream(Figure.values()).map(Figure::label).toList(),
+                "none",
+                ""));
+        List<String> missing = Arrays.stream(BodyMeasure.values())
+                .filter(measure -> measure.isRequired() && !taken.containsKey(measure))
+                .map(BodyMeasure::label)
+                .toList();
+        if (!missing.isEmpty()) {
+            throw PatternException.of(
+                    "body '" + name + "'",
+                    "must come with bust girth and height: nothing derives them",
+                    "no " + String.join(" and no ", missing),
+                    "");
+        }
+        return new BodyMeasurements(name, whose, ageYears, taken);
+    }
+}

@@ -1,0 +1,23 @@
+package org.oaktag.body;
+
+import org.oaktag.measure.Length;
+
+/**
+ * A measure that was not taken but derived from others: a fallback, and to be shown as such. Immutable.
+ *
+ * @param measure what was derived
+ * @param value what it came to
+ * @param rule how, with the numbers filled in: {@code "0.1565 x bust girth 940.0 mm + 223.0 mm"}
+ * @param spread the standard deviation of real bodies about the rule
+ */
+public record Derived(BodyMeasure measure, Length value, String rule, Length spread) {
+
+    /** Where every rule comes from. */
+    public static final String SOURCE = "computed from the published means, standard deviations and correlations of the"
+            + " 2012 US Army survey (Gordon et al., NATICK/TR-15/007)";
+
+    /** Returns the whole of it in one line. */
+    public String text() {
+        return measure.label() + " " + value.text() + " = " + rule + ", give or take " + spread.text();
+    }
+}

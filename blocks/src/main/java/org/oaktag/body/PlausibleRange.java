@@ -1,0 +1,94 @@
+package org.oaktag.body;
+
+import java.util.Locale;
+import org.oaktag.PatternException;
+import org.oaktag.measure.Length;
+
+/**
+ * What a measure of a body can be at all. Outside lies a slip of the pen or of the unit.
+ *
+ * <p>The ranges rest on the least and the greatest value among the 1,986 women and 4,082 men of the 2012 US Army survey
+ * (Gordon et al., 2012 Anthropometric Survey of U.S. Army Personnel, NATICK/TR-15/007): a grown body may have 0.70 of
+ * the least to 1.20 times the greatest, which admits chests of 50 to 170 cm; a child's may have 0.50 of the least up to
+ * the greatest itself. These three factors are common practice, chosen so that no real body is refused and that inches
+ * taken for centimetres nearly always are.
+ *
+ * <p>Where the survey's tables print no extremes, four standard deviations about the means stand in: the drop from nape
+ * to armpit (cervicale height less axilla height) and from waist to hip (waist height less buttock height). Its waist is
+ * at the navel, and the natural waist lies {@value Derivations#WAIST_ABOVE_NAVEL} mm higher. The hand with its thumb is
+ * {@value Derivations#THUMBED_HAND_IN_WRISTS} times the wrist. Immutable.
+ *
+ * @param least the least that is accepted
+ * @param greatest the greatest that is accepted
+ */
+public record PlausibleRange(Length least, Length greatest) {
+
+    private static final double ADULT_LEAST = 0.70;
+    private static final double ADULT_GREATEST = 1.20;
+    private static final double CHILD_LEAST = 0.50;
+    private static final double CHILD_GREATEST = 1.00;
+
+    /** Returns the range of a measure for a figure. */
+    public static PlausibleRange of(BodyMeasure measure, Figure figure) {
+        PlausibleRange surveyed = surveyed(measure);
+        return figure.isChild()
+                ? surveyed.widened(CHILD_LEAST, CHILD_GREATEST)
+                : surveyed.widened(ADULT_LEAST, ADULT_GREATEST);
+    }
+
+    /** Returns the least and the greatest value of a measure in the survey, both sexes together. */
+    static PlausibleRange surveyed(BodyMeasure measure) {
+        return switch (measure) {
+            case BUST_GIRTH -> between(695, 1469);
+            case WAIST_GIRTH -> between(611, 1379);
+            case HIP_GIRTH -> between(737, 1341);
+            case NECK_BASE_GIRTH -> between(302, 545);
+            case UPPER_ARM_GIRTH -> between(216, 490);
+            case WRIST_GIRTH -> between(124, 216);
+            case HAND_GIRTH -> between(152, 248);
+            case HAND_GIRTH_WITH_THUMB -> between(182, 317);
+            case HEAD_GIRTH -> between(500, 635);
+            case SHOULDER_LENGTH -> between(107, 185);
+            case ACROSS_BACK -> between(306, 577);
+            case BACK_WAIST_LENGTH -> between(279, 532);
+            case WAIST_TO_HIP -> between(113, 340);
+            case NAPE_TO_ARMPIT -> between(99, 246);
+            case ARM_LENGTH -> between(410, 709);
+            case HEIGHT -> between(1409, 1993);
+        };
+    }
+
+    /** Tells whether a length lies in the range, its ends included. */
+    public boolean includes(Length length) {
+        return length.compareTo(least) >= 0 && length.compareTo(greatest) <= 0;
+    }
+
+    /**
+     * Returns the length if it lies in the range.
+     *
+     * @param thing what is measured and on whom, for the message
+     * @param length the length to check
+     * @throws PatternException if it lies outside; the message names the range and, where one explains the value, the
+     *     slip of the unit
+     */
+    public Length check(String thing, Length length) {
+        if (!includes(length)) {
+            throw PatternException.of(thing, "must be " + text(), length.text(), UnitSlip.explaining(length, this));
+        }
+        return length;
+    }
+
+    /** Returns both ends as a maker writes them: {@code "486 to 1763 mm"}. */
+    public String text() {
+        return String.format(Locale.ROOT, "%.0f to %.0f mm", least.mm(), greatest.mm());
+    }
+
+    /** Returns the range with its ends scaled and rounded to whole millimetres. */
+    private PlausibleRange widened(double below, double above) {
+        return between(Math.floor(least.mm() * below), Math.ceil(greatest.mm() * above));
+    }
+
+    private static PlausibleRange between(double leastMm, double greatestMm) {
+        return new PlausibleRange(Length.mm(leastMm), Length.mm(greatestMm));
+    }
+}
