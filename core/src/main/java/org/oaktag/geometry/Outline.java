@@ -1,5 +1,7 @@
 package org.oaktag.geometry;
 
+import java.util.List;
+
 /**
  * A watertight closed path: it ends at the very point where it starts. Run clockwise on the table its area is positive, as it is for
  * the outline of every piece. Immutable and thread-safe.
@@ -66,6 +68,14 @@ public record Outline(Path path) {
     /** Returns how often the outline runs round the point, clockwise positive; for a point off the line. */
     public int windingNumber(Point point) {
         return Winding.number(path, point);
+    }
+
+    /**
+     * Returns where the outline crosses, touches or runs along itself, other than at the joins of its curves; none for a sound piece.
+     * {@link Crossing#first()} is less than {@link Crossing#second()}.
+     */
+    public List<Crossing> selfCrossings() {
+        return Crossings.ofItself(path);
     }
 
     public Outline reversed() {

@@ -1,0 +1,44 @@
+package org.oaktag.geometry;
+
+/**
+ * A place where two paths meet: a single point, or a stretch that they share.
+ *
+ * @param kind whether they pass through each other there, only touch, or run along each other
+ * @param from the point, or the start of the shared stretch along the first path
+ * @param to the same as {@code from} for a point, else the end of the shared stretch
+ */
+public record Crossing(Kind kind, Place from, Place to) {
+    /** How two paths meet. */
+    public enum Kind {
+        /** The second path passes from one side of the first to the other. */
+        CROSS,
+        /** The second path comes up to the first and stays on its side, or one of the two ends there. */
+        TOUCH,
+        /** The two run along each other from one place to another. */
+        OVERLAP
+    }
+
+    /**
+     * A point that two paths have in common.
+     *
+     * @param point where it is
+     * @param first its distance along the first path, mm
+     * @param second its distance along the second path, mm
+     */
+    public record Place(Point point, double first, double second) {}
+
+    /** Returns where the paths meet, or start to run along each other. */
+    public Point point() {
+        return from.point();
+    }
+
+    /** Returns the distance of {@link #point()} along the first path, mm. */
+    public double first() {
+        return from.first();
+    }
+
+    /** Returns the distance of {@link #point()} along the second path, mm. */
+    public double second() {
+        return from.second();
+    }
+}

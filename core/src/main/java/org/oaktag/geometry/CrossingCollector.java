@@ -1,0 +1,142 @@
+package org.oaktag.geometry;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Turns contacts of curves into crossings of their paths: joins what meets at the joins of curves, and tells crosses from touches. */
+final class CrossingCollector {
+    private static final double SAME = 1e-6;
+
+    /** How far from a point its branches are looked at, mm, if nothing else is nearer. */
+    private static final double LOOK = 0.1;
+
+    private final Path first;
+    private final Path second;
+    private final List<Crossing> found = new ArrayList<>();
+
+    CrossingCollector(Path first, Path second) {
+        this.first = first;
+        this.second = second;
+    }
+
+    void add(int i, int j, Contact contact) {
+        Crossing.Place from = place(i, contact.t0(), j, contact.u0());
+        if (contact.isPoint()) {
+            found.add(new Crossing(Crossing.Kind.TOUCH, from, from));
+        } else {
+            found.add(new Crossing(Crossing.Kind.OVERLAP, from, place(i, contact.t1(), j, contact.u1())));
+        }
+    }
+
+    private Crossing.Place place(int i, double t, int j, double u) {
+        Curve curve = first.curves().get(i);
+        Curve other = second.curves().get(j);
+        // An end is the more exact of the two, and is what neighbouring curves share.
+        Point point = (u == 0 || u == 1) && t > 0 && t < 1 ? other.pointAt(u) : curve.pointAt(t);
+        return new Crossing.Place(
+                point, first.distanceAt(new Path.Location(i, t)), second.distanceAt(new Path.Location(j, u)));
+    }
+
+    List<Crossing> crossings() {
+        found.sort(Comparator.comparingDouble(Crossing::first).thenComparingDouble(Crossing::second));
+        List<Crossing> overlaps = joinedOverlaps();
+        List<Crossing> points = new ArrayList<>();
+        for (Crossing point : found) {
+            if (point.kind() == Crossing.Kind.TOUCH
+                    && points.stream().noneMatch(known -> isSame(known, point))
+                    && overlaps.stream().noneMatch(known -> isPart(known, point))) {
+                points.add(point);
+            }
+        }
+        List<Crossing> all = new ArrayList<>(overlaps);
+        for (Crossing point : points) {
+            all.add(new Crossing(kind(point, points), point.from(), point.to()));
+        }
+        all.sort(Comparator.comparingDouble(Crossing::first).thenComparingDouble(Crossing::second));
+        return List.copyOf(all);
+    }
+
+    /** An overlap that ends at a join goes on with the one that starts there. */
+    private List<Crossing> joinedOverlaps() {
+        List<Crossing> joined = new ArrayList<>();
+        for (Crossing overlap : found) {
+            if (overlap.kind() != Crossing.Kind.OVERLAP) {
+                continue;
+            }
+            int last = joined.size() - 1;
+            if (last >= 0 && isSame(joined.get(last).to(), overlap.from())) {
+                joined.set(
+                        last,
+                        new Crossing(Crossing.Kind.OVERLAP, joined.get(last).from(), overlap.to()));
+            } else {
+                joined.add(overlap);
+            }
+        }
+        return joined;
+    }
+
+    private boolean isSame(Crossing a, Crossing b) {
+        return isSame(a.from(), b.from());
+    }
+
+    private boolean isSame(Crossing.Place a, Crossing.Place b) {
+        return apart(first, a.first(), b.first()) <= SAME && apart(second, a.second(), b.second()) <= SAME;
+    }
+
+    private boolean isPart(Crossing overlap, Crossing point) {
+        double low = Math.min(overlap.from().second(), overlap.to().second());
+        double high = Math.max(overlap.from().second(), overlap.to().second());
+        return within(first, point.first(), overlap.from().first(), overlap.to().first())
+                && within(second, point.second(), low, high);
+    }
+
+    private static boolean within(Path path, double distance, double low, double high) {
+        return (distance >= low - SAME && distance <= high + SAME)
+                || apart(path, distance, low) <= SAME
+                || apart(path, distance, high) <= SAME;
+    }
+
+    /** Returns the distance along the path from one place to the other, the short way round if it is closed. */
+    private static double apart(Path path, double a, double b) {
+        double apart = Math.abs(a - b);
+        return path.isClosed() ? Math.min(apart, Math.abs(path.length() - apart)) : apart;
+    }
+
+    /** The second path crosses the first if exactly one of its branches leaves between the two branches of the first. */
+    private Crossing.Kind kind(Crossing point, List<Crossing> all) {
+        double look = LOOK;
+        for (Crossing other : all) {
+            if (!other.equals(point)) {
+                double gap = Math.max(
+                        apart(first, point.first(), other.first()), apart(second, point.second(), other.second()));
+                look = Math.min(look, 0.25 * gap);
+            }
+        }
+        look = Math.min(look, 0.1 * Math.min(first.length(), second.length()));
+        if (isEnd(first, point.first()) || isEnd(second, point.second())) {
+            return Crossing.Kind.TOUCH;
+        }
+        double ahead = branch(first, point.first() + look, point.point());
+        double behind = turn(ahead, branch(first, point.first() - look, point.point()));
+        double leaving = turn(ahead, branch(second, point.second() + look, point.point()));
+        double arriving = turn(ahead, branch(second, point.second() - look, point.point()));
+        return leaving < behind == arriving > behind ? Crossing.Kind.CROSS : Crossing.Kind.TOUCH;
+    }
+
+    private static boolean isEnd(Path path, double distance) {
+        return !path.isClosed() && (distance <= SAME || distance >= path.length() - SAME);
+    }
+
+    /** Angle at which the path is seen from the point, at this distance, wrapped round if the path is closed. */
+    private static double branch(Path path, double distance, Point from) {
+        double length = path.length();
+        double inside = path.isClosed() ? distance - length * Math.floor(distance / length) : distance;
+        return path.pointAt(Math.min(Math.max(inside, 0), length)).minus(from).angle();
+    }
+
+    private static double turn(double from, double to) {
+        double turn = to - from;
+        return turn < 0 ? turn + 2 * Math.PI : turn;
+    }
+}

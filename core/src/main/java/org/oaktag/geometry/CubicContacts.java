@@ -1,0 +1,131 @@
+package org.oaktag.geometry;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Points that two cubics have in common, found by subdivision with a proof at every leaf.
+ *
+ * <p>A pair of pieces is dropped when the boxes of their control points, or their strips along either chord, lie apart: each piece
+ * lies within its own. When every control vector of one hodograph turns the same way to every one of the other, the product
+ * {@code a'(t) x b'(u)}, a mean of those turns, never vanishes and the pieces meet in one point at most; Newton's method then finds
+ * it, and if it ends outside the pieces they are halved again. Pieces that are straight to within the tolerance and still neither
+ * apart nor aslant touch, if they meet at all: there the common tangent is solved for.
+ */
+final class CubicContacts {
+    private static final int MAX_DEPTH = 100;
+    private static final int NEWTON_STEPS = 16;
+
+    private final Cubic a;
+    private final Cubic b;
+    private final double tolerance;
+    private final List<Contact> found = new ArrayList<>();
+
+    private CubicContacts(Cubic a, Cubic b, double tolerance) {
+        this.a = a;
+        this.b = b;
+        this.tolerance = tolerance;
+    }
+
+    /** Returns the points that b has in common with what is left of a outside the stretches that they share. */
+    static List<Contact> between(Cubic a, Cubic b, List<Contact> shared, double tolerance) {
+        CubicContacts search = new CubicContacts(a, b, tolerance);
+        double from = 0;
+        for (Contact stretch : shared) {
+            search.part(from, stretch.t0());
+            from = stretch.t1();
+        }
+        search.part(from, 1);
+        return search.found;
+    }
+
+    private void part(double from, double to) {
+        if (from < to) {
+            pair(new CubicPiece(a.sub(from, to), from, to), new CubicPiece(b, 0, 1), MAX_DEPTH);
+        }
+    }
+
+    private void pair(CubicPiece p, CubicPiece q, int depth) {
+        if (p.isApartFrom(q, tolerance)) {
+            return;
+        }
+        boolean aslant = p.isAslantTo(q);
+        if (aslant && crossing(p, q, 0)) {
+            return;
+        }
+        boolean straight = p.isStraight(0.25 * tolerance) && q.isStraight(0.25 * tolerance);
+        if (depth == 0 || (straight && !aslant)) {
+            if (!touch(p, q)) {
+                crossing(p, q, 1);
+            }
+            return;
+        }
+        if (p.size() >= q.size()) {
+            pair(p.firstHalf(), q, depth - 1);
+            pair(p.secondHalf(), q, depth - 1);
+        } else {
+            pair(p, q.firstHalf(), depth - 1);
+            pair(p, q.secondHalf(), depth - 1);
+        }
+    }
+
+    /** Solves a(t) = b(u) from the middle; true if it lies on both pieces, each prolonged by a share of itself. */
+    private boolean crossing(CubicPiece p, CubicPiece q, double share) {
+        double t = p.middle();
+        double u = q.middle();
+        for (int i = 0; i < NEWTON_STEPS; i++) {
+            Vector gap = b.pointAt(u).minus(a.pointAt(t));
+            Vector da = a.derivativeAt(t);
+            Vector db = b.derivativeAt(u);
+            double area = da.cross(db);
+            double nextT = clamp(t + gap.cross(db) / area);
+            double nextU = clamp(u + gap.cross(da) / area);
+            if (!(Math.abs(nextT - t) > 0x1p-52 || Math.abs(nextU - u) > 0x1p-52)) {
+                break;
+            }
+            t = nextT;
+            u = nextU;
+        }
+        return accept(p, q, t, u, share);
+    }
+
+    /** Solves for parallel tangents at feet of a common normal, from the middle. */
+    private boolean touch(CubicPiece p, CubicPiece q) {
+        double t = p.middle();
+        double u = q.middle();
+        for (int i = 0; i < NEWTON_STEPS; i++) {
+            Vector gap = b.pointAt(u).minus(a.pointAt(t));
+            Vector da = a.derivativeAt(t);
+            Vector db = b.derivativeAt(u);
+            Vector dda = a.secondDerivativeAt(t);
+            double f = gap.dot(da);
+            double g = da.cross(db);
+            double ft = gap.dot(dda) - da.dot(da);
+            double fu = db.dot(da);
+            double gt = dda.cross(db);
+            double gu = da.cross(b.secondDerivativeAt(u));
+            double determinant = ft * gu - fu * gt;
+            double nextT = clamp(t - (f * gu - g * fu) / determinant);
+            double nextU = clamp(u - (g * ft - f * gt) / determinant);
+            if (!(Math.abs(nextT - t) > 0x1p-52 || Math.abs(nextU - u) > 0x1p-52)) {
+                break;
+            }
+            t = nextT;
+            u = nextU;
+        }
+        return accept(p, q, t, u, 1);
+    }
+
+    private boolean accept(CubicPiece p, CubicPiece q, double t, double u, double share) {
+        if (!p.holds(t, share) || !q.holds(u, share) || !a.pointAt(t).isCloseTo(b.pointAt(u), tolerance)) {
+            return false;
+        }
+        found.add(Contact.point(t, u));
+        return true;
+    }
+
+    /** Keeps a step inside the curve; a step that is not a number stays where it is wrong and ends the iteration. */
+    private static double clamp(double t) {
+        return Math.min(Math.max(t, 0), 1);
+    }
+}

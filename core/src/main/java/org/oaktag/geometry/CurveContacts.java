@@ -1,0 +1,181 @@
+package org.oaktag.geometry;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Everything that two curves have in common.
+ *
+ * <p>First the ends that lie on the other curve are found: they are reported exactly, and two of them may bound a shared stretch.
+ * Different cubics meet in at most nine points (Bézout), so a stretch whose ends and eight points between lie on the other curve is shared. What is left
+ * are points inside both curves, found by {@link LineContacts} or {@link CubicContacts}.
+ */
+final class CurveContacts {
+    /** Curves nearer than this, mm, meet; it grows with the coordinates where a double is coarser. */
+    private static final double NEAR = 1e-9;
+
+    /** Two meeting points nearer than this along both curves, mm, are one. */
+    private static final double SAME = 1e-6;
+
+    /** Curves run along each other as long as they stay within this many tolerances. */
+    private static final double TOGETHER = 100;
+
+    private static final int SAMPLES = 9;
+
+    private CurveContacts() {}
+
+    static double tolerance(Curve a, Curve b) {
+        return Math.max(NEAR, 8 * Math.max(ulp(a), ulp(b)));
+    }
+
+    private static double ulp(Curve curve) {
+        Bounds hull = hull(curve);
+        double reach = Math.max(
+                Math.max(Math.abs(hull.minX()), Math.abs(hull.maxX())),
+                Math.max(Math.abs(hull.minY()), Math.abs(hull.maxY())));
+        return Math.ulp(reach);
+    }
+
+    static Bounds hull(Curve curve) {
+        return curve instanceof Cubic cubic ? cubic.hull() : curve.bounds();
+    }
+
+    /** Returns the contacts in order along the first curve, each once. */
+    static List<Contact> between(Curve a, Curve b) {
+        double tolerance = tolerance(a, b);
+        if (!hull(a).expanded(tolerance).overlaps(hull(b))) {
+            return List.of();
+        }
+        double together = TOGETHER * tolerance;
+        List<Contact> ends = ends(a, b, together);
+        List<Contact> shared = shared(a, b, ends, together);
+        List<Contact> points = new ArrayList<>(ends);
+        points.removeIf(end -> !a.pointAt(end.t0()).isCloseTo(b.pointAt(end.u0()), tolerance));
+        points.addAll(inner(a, b, shared, tolerance));
+        points.sort(Comparator.comparingDouble(Contact::t0).thenComparingDouble(Contact::u0));
+        List<Contact> found = new ArrayList<>(shared);
+        for (Contact point : points) {
+            if (found.stream().noneMatch(known -> covers(a, b, known, point, tolerance))) {
+                found.add(point);
+            }
+        }
+        found.sort(Comparator.comparingDouble(Contact::t0).thenComparingDouble(Contact::u0));
+        return found;
+    }
+
+    private static List<Contact> inner(Curve a, Curve b, List<Contact> shared, double tolerance) {
+        if (a instanceof Line line) {
+            return b instanceof Line other
+                    ? LineContacts.between(line, other, tolerance)
+                    : LineContacts.between(line, (Cubic) b, tolerance);
+        }
+        if (b instanceof Line line) {
+            return LineContacts.between(line, (Cubic) a, tolerance).stream()
+                    .map(c -> Contact.point(c.u0(), c.t0()))
+                    .toList();
+        }
+        return CubicContacts.between((Cubic) a, (Cubic) b, shared, tolerance);
+    }
+
+    private static List<Contact> ends(Curve a, Curve b, double tolerance) {
+        List<Contact> ends = new ArrayList<>(4);
+        for (int end = 0; end <= 1; end++) {
+            Point pa = end == 0 ? a.start() : a.end();
+            if (hull(b).expanded(tolerance).contains(pa)) {
+                Nearest on = b.nearest(pa);
+                if (on.distance() <= tolerance) {
+                    ends.add(Contact.point(end, snapped(b, on, pa, tolerance)));
+                }
+            }
+        }
+        for (int end = 0; end <= 1; end++) {
+            Point pb = end == 0 ? b.start() : b.end();
+            if (hull(a).expanded(tolerance).contains(pb)) {
+                Nearest on = a.nearest(pb);
+                if (on.distance() <= tolerance) {
+                    ends.add(Contact.point(snapped(a, on, pb, tolerance), end));
+                }
+            }
+        }
+        ends.sort(Comparator.comparingDouble(Contact::t0).thenComparingDouble(Contact::u0));
+        return ends;
+    }
+
+    /** Of all points within the tolerance prefers the very end of the curve. */
+    private static double snapped(Curve curve, Nearest on, Point point, double tolerance) {
+        if (on.t() < 0.5 && curve.start().isCloseTo(point, tolerance)) {
+            return 0;
+        }
+        return on.t() > 0.5 && curve.end().isCloseTo(point, tolerance) ? 1 : on.t();
+    }
+
+    private static List<Contact> shared(Curve a, Curve b, List<Contact> ends, double tolerance) {
+        List<Contact> shared = new ArrayList<>();
+        for (int i = 0; i < ends.size(); i++) {
+            for (int j = i + 1; j < ends.size(); j++) {
+                Contact from = ends.get(i);
+                Contact to = ends.get(j);
+                Contact stretch = new Contact(from.t0(), to.t0(), from.u0(), to.u0());
+                boolean known = shared.stream().anyMatch(s -> s.t0() <= stretch.t0() && s.t1() >= stretch.t1());
+                if (!known && isShared(a, b, stretch, tolerance)) {
+                    shared.removeIf(s -> stretch.t0() <= s.t0() && stretch.t1() >= s.t1());
+                    shared.add(stretch);
+                }
+            }
+        }
+        shared.sort(Comparator.comparingDouble(Contact::t0));
+        return shared;
+    }
+
+    private static boolean isShared(Curve a, Curve b, Contact stretch, double tolerance) {
+        double u0 = Math.min(stretch.u0(), stretch.u1());
+        double u1 = Math.max(stretch.u0(), stretch.u1());
+        if (stretch.t0() == stretch.t1() || u0 == u1) {
+            return false;
+        }
+        if (a.lengthBetween(stretch.t0(), stretch.t1(), SAME) <= SAME || b.lengthBetween(u0, u1, SAME) <= SAME) {
+            return false;
+        }
+        Curve part = b.sub(u0, u1);
+        for (int i = 1; i < SAMPLES; i++) {
+            double t = stretch.t0() + (stretch.t1() - stretch.t0()) * i / SAMPLES;
+            if (part.nearest(a.pointAt(t)).distance() > tolerance) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Tells whether the point is part of, or the same as, a contact that is known already. */
+    private static boolean covers(Curve a, Curve b, Contact known, Contact point, double tolerance) {
+        double u0 = Math.min(known.u0(), known.u1());
+        double u1 = Math.max(known.u0(), known.u1());
+        if (known.isPoint()) {
+            return isSame(a, b, known, point, tolerance);
+        }
+        return apart(a, known.t0(), known.t1(), point.t0()) <= SAME && apart(b, u0, u1, point.u0()) <= SAME;
+    }
+
+    private static double apart(Curve curve, double t0, double t1, double t) {
+        if (t >= t0 && t <= t1) {
+            return 0;
+        }
+        return t < t0 ? curve.lengthBetween(t, t0, SAME / 8) : curve.lengthBetween(t1, t, SAME / 8);
+    }
+
+    private static boolean isSame(Curve a, Curve b, Contact one, Contact other, double tolerance) {
+        double onA = apart(a, one.t0(), one.t0(), other.t0());
+        double onB = apart(b, one.u0(), one.u0(), other.u0());
+        if (onA <= SAME && onB <= SAME) {
+            return true;
+        }
+        // Where curves meet at a very small angle the place is loose: it is one as long as they do not part between.
+        double loose = Math.sqrt(tolerance) * 100;
+        return onA <= loose
+                && onB <= loose
+                && b.nearest(a.pointAt(0.5 * (one.t0() + other.t0()))).distance() <= tolerance
+                && b.nearest(a.pointAt(0.75 * one.t0() + 0.25 * other.t0())).distance() <= tolerance
+                && b.nearest(a.pointAt(0.25 * one.t0() + 0.75 * other.t0())).distance() <= tolerance;
+    }
+}

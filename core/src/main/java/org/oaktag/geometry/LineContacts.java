@@ -1,0 +1,69 @@
+package org.oaktag.geometry;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Points that a straight segment has in common with a curve.
+ *
+ * <p>The signed distance of a cubic from a line is a cubic polynomial whose Bernstein coefficients are the distances of the control
+ * points. Its roots are the crossings, and its extrema within the tolerance of zero the touches.
+ */
+final class LineContacts {
+    private LineContacts() {}
+
+    /** Returns the crossing of two segments that are not parallel; the ends that lie on the other are found elsewhere. */
+    static List<Contact> between(Line a, Line b, double tolerance) {
+        Vector d = a.end().minus(a.start());
+        Vector e = b.end().minus(b.start());
+        Vector gap = b.start().minus(a.start());
+        double area = d.cross(e);
+        double t = gap.cross(e) / area;
+        double u = gap.cross(d) / area;
+        return t >= 0 && t <= 1 && u >= 0 && u <= 1 ? List.of(Contact.point(t, u)) : List.of();
+    }
+
+    static List<Contact> between(Line line, Cubic cubic, double tolerance) {
+        double length = line.length();
+        if (length == 0) {
+            return List.of();
+        }
+        List<Contact> found = new ArrayList<>();
+        for (double u : parameters(cubic, line.start(), line.directionAt(0), tolerance)) {
+            double t = cubic.pointAt(u).minus(line.start()).dot(line.directionAt(0)) / length;
+            if (t >= -tolerance / length && t <= 1 + tolerance / length) {
+                found.add(Contact.point(Math.min(Math.max(t, 0), 1), u));
+            }
+        }
+        return found;
+    }
+
+    /** Returns the parameters at which the cubic meets the endless line through a point in a unit direction; none if it lies in it. */
+    static double[] parameters(Cubic cubic, Point through, Vector direction, double tolerance) {
+        double[] distances = {
+            direction.cross(cubic.start().minus(through)),
+            direction.cross(cubic.control1().minus(through)),
+            direction.cross(cubic.control2().minus(through)),
+            direction.cross(cubic.end().minus(through))
+        };
+        boolean within = true;
+        for (double distance : distances) {
+            within &= Math.abs(distance) <= tolerance;
+        }
+        if (within) {
+            return new double[0];
+        }
+        double[] roots = Polynomials.roots(distances);
+        double[] extrema = Polynomials.stationary(distances);
+        double[] all = new double[roots.length + extrema.length];
+        System.arraycopy(roots, 0, all, 0, roots.length);
+        int count = roots.length;
+        for (double t : extrema) {
+            if (Math.abs(Polynomials.value(distances, t)) <= tolerance) {
+                all[count++] = t;
+            }
+        }
+        return Arrays.copyOf(all, count);
+    }
+}
