@@ -1,0 +1,100 @@
+package org.oaktag.blocks;
+
+import java.util.OptionalDouble;
+import org.oaktag.PatternException;
+import org.oaktag.geometry.Path;
+import org.oaktag.measure.Length;
+
+/**
+ * A sleeve cap fitted to its armhole: each half is solved against its own half of the armhole, so that the top of the
+ * cap lands on the shoulder seam. Immutable.
+ *
+ * @param front the front half on the front armhole
+ * @param back the back half on the back armhole
+ * @param frontLength the length that the front half must have: its armhole and half the ease
+ * @param backLength the length that the back half must have
+ */
+public record CapFit(CapHalf front, CapHalf back, double frontLength, double backLength) {
+
+    /**
+     * A cap of a height that reaches round its armhole.
+     *
+     * @param height from the top down to the underarm points, in millimetres
+     * @param front the width of the front half
+     * @param back the width of the back half
+     */
+    public record Solved(double height, double front, double back) {
+
+        /** Returns the width of the sleeve at the underarm points. */
+        public double width() {
+            return front + back;
+        }
+    }
+
+    /**
+     * Prepares a cap for two armholes.
+     *
+     * @param frontArmhole the front armhole, from the shoulder to the underarm point
+     * @param backArmhole the back armhole likewise
+     * @param ease by how much the cap is longer than both together; half of it goes to each half
+     */
+    public static CapFit of(Path frontArmhole, Path backArmhole, Length ease) {
+        return new CapFit(
+                CapHalf.onto(frontArmhole),
+                CapHalf.onto(backArmhole),
+                frontArmhole.length(1e-9) + ease.mm() / 2,
+                backArmhole.length(1e-9) + ease.mm() / 2);
+    }
+
+    /**
+     * Solves the widths of both halves at a height.
+     *
+     * @throws PatternException if a cap of that height is longer than it may be however narrow it is, or lower than its
+     *     own notches; the message gives the heights that work
+     */
+    public Solved atHeight(double height) {
+        OptionalDouble frontWidth = front.widthFor(height, frontLength);
+        OptionalDouble backWidth = back.widthFor(height, backLength);
+        if (frontWidth.isPresent() && backWidth.isPresent()) {
+            return new Solved(height, frontWidth.getAsDouble(), backWidth.getAsDouble());
+        }
+        throw PatternException.of(
+                "sleeve cap",
+                "a cap that reaches round an armhole of "
+                        + Length.mm(frontLength + backLength).text() + " (ease included) must be "
+                        + Length.mm(leastHeight()).text() + " to "
+                        + Length.mm(mostHeight()).text() + " high",
+                Length.mm(height).text(),
+                height > leastHeight() ? "lower the cap, or lower the armhole" : "raise the cap");
+    }
+
+    /** Returns the least height that a cap on these armholes can have: just above its notches. */
+    public double leastHeight() {
+        return Math.max(front.notchHeight(), back.notchHeight()) + 2;
+    }
+
+    /** Returns the greatest height at which both halves still reach round their armholes. */
+    public double mostHeight() {
+        return Math.min(mostHeight(front, frontLength), mostHeight(back, backLength));
+    }
+
+    /**
+     * Solves the height at which the sleeve has a width.
+     *
+     * @param width the width at the underarm points
+     * @param least the least height that may be tried, in millimetres
+     * @param most the most
+     * @return the cap, or empty where the width is not reached between these heights
+     */
+    public java.util.Optional<Solved> atWidth(double width, double least, double most) {
+        OptionalDouble height = Unknown.solve(
+                tried -> atHeight(tried).width() - width, Math.max(least, leastHeight()), Math.min(most, mostHeight()));
+        return height.isPresent() ? java.util.Optional.of(atHeight(height.getAsDouble())) : java.util.Optional.empty();
+    }
+
+    private static double mostHeight(CapHalf half, double length) {
+        double least = half.notchHeight() + 1;
+        return Unknown.solve(height -> half.length(half.leastWidth(), height) - length, least, least + length)
+                .orElse(least);
+    }
+}

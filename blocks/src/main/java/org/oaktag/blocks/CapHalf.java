@@ -1,0 +1,155 @@
+package org.oaktag.blocks;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.oaktag.PatternException;
+import org.oaktag.geometry.Cubic;
+import org.oaktag.geometry.Curve;
+import org.oaktag.geometry.Line;
+import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
+import org.oaktag.geometry.Transform;
+import org.oaktag.geometry.Vector;
+
+/**
+ * One half of a sleeve cap, drawn as its front half: the top at the origin, the underarm point to the right and below.
+ *
+ * <p>Its lower part is the armhole's own curve from the underarm point up to the notch, so that sleeve and body lie on
+ * each other there. The notch lies where that curve has turned by 50 degrees; from there a crown leaves in the curve's
+ * own direction and comes level to the top. With the armhole given, the half is known by its width and its height, and
+ * its length grows with either. Immutable.
+ */
+public final class CapHalf {
+
+    /** How far the armhole has turned from the underarm point to the notch: 45 to 55 degrees leave no bulge. */
+    static final double NOTCH_TURN = Math.toRadians(50);
+
+    private static final double HANDLE_AT_NOTCH = 0.36;
+    private static final double HANDLE_AT_TOP = 0.42;
+    private static final double LEAST_CROWN = 1;
+
+    private final Path lower;
+    private final double lowerLength;
+    private final Vector rise;
+
+    private CapHalf(Path lower) {
+        this.lower = lower;
+        this.lowerLength = lower.length();
+        this.rise = lower.start().minus(Point.of(0, 0));
+    }
+
+    /**
+     * Takes the lower part from an armhole.
+     *
+     * @param armhole the armhole of a half body, from the shoulder to the underarm point, its side at the right
+     * @throws PatternException if the armhole's last curve turns by less than 50 degrees
+     */
+    public static CapHalf onto(Path armhole) {
+        Path scoop = scoop(armhole);
+        Transform toOrigin = Transform.translation(Point.of(0, 0).minus(scoop.end()))
+                .then(Transform.rotation(-scoop.endDirection().angle(), Point.of(0, 0)));
+        return new CapHalf(endingAtOrigin(scoop.transformed(toOrigin)));
+    }
+
+    /** Returns how far above the underarm point, along the seam, the notch lies, in millimetres. */
+    public double notchFromUnderarm() {
+        return lowerLength;
+    }
+
+    /** Returns how far above the underarm point, straight up, the notch lies: no cap can be lower. */
+    public double notchHeight() {
+        return -rise.y();
+    }
+
+    /** Returns the least width that this half can have, in millimetres. */
+    public double leastWidth() {
+        return -rise.x() + LEAST_CROWN;
+    }
+
+    /** Returns the length of the half at a width and a height, in millimetres. */
+    public double length(double width, double height) {
+        return lowerLength + crown(width, height).length(1e-9);
+    }
+
+    /**
+     * Returns the width at which the half has a length.
+     *
+     * @param height the height of the cap
+     * @param length the length wanted
+     * @return the width, or empty where the half is longer than that even at its least width
+     */
+    public OptionalDouble widthFor(double height, double length) {
+        if (height < notchHeight() + LEAST_CROWN) {
+            return OptionalDouble.empty();
+        }
+        return Unknown.solve(width -> length(width, height) - length, leastWidth(), length + lowerLength);
+    }
+
+    /** Draws the half from the top at the origin to the underarm point. */
+    public Path draw(double width, double height) {
+        Path placed = lower.transformed(Transform.translation(width, height));
+        return Path.of(crown(width, height)).then(placed);
+    }
+
+    private Cubic crown(double width, double height) {
+        return crown(Point.of(0, 0), Point.of(width, height).plus(rise), lower.startDirection());
+    }
+
+    /** Draws a crown from the top to the notch, which it reaches in the direction in which the lower part goes on. */
+    static Cubic crown(Point top, Point notch, Vector direction) {
+        double chord = top.distanceTo(notch);
+        double level = Math.signum(notch.x() - top.x()) * HANDLE_AT_TOP * chord;
+        return new Cubic(
+                top,
+                top.plus(Vector.of(level, 0)),
+                notch.plus(direction.times(-HANDLE_AT_NOTCH * chord)),
+                notch);
+    }
+
+    /** Moves the very last point to the origin, off which it lies by rounding. */
+    private static Path endingAtOrigin(Path path) {
+        List<Curve> curves = path.curves();
+        return Redraw.between(Path.of(curves), path.start(), Point.of(0, 0));
+    }
+
+    private static Path scoop(Path armhole) {
+        List<Curve> curves = armhole.curves();
+        Curve last = curves.get(curves.size() - 1);
+        Vector atNotch = last.directionAt(1).rotated(NOTCH_TURN);
+        return switch (last) {
+            case Line line -> throw noScoop(0);
+            case Cubic cubic -> Path.of(cubic.sub(
+                    lastParameterAlong(cubic, atNotch)
+                            .orElseThrow(() -> noScoop(Math.toDegrees(Math.abs(cubic.turning())))),
+                    1));
+        };
+    }
+
+    /** Finds where the derivative, a quadratic in t, is parallel to a direction: the last such t before the end. */
+    private static OptionalDouble lastParameterAlong(Cubic cubic, Vector direction) {
+        Vector first = cubic.control1().minus(cubic.start());
+        Vector middle = cubic.control2().minus(cubic.control1());
+        Vector last = cubic.end().minus(cubic.control2());
+        double c = direction.cross(first);
+        double b = 2 * (direction.cross(middle) - c);
+        double a = c - 2 * direction.cross(middle) + direction.cross(last);
+        double root = Math.sqrt(b * b - 4 * a * c);
+        double q = -0.5 * (b + Math.copySign(root, b));
+        OptionalDouble found = OptionalDouble.empty();
+        for (double t : new double[] {q / a, c / q}) {
+            boolean along = t >= 0 && t < 1 && direction.dot(cubic.derivativeAt(t)) > 0;
+            if (along && (found.isEmpty() || t > found.getAsDouble())) {
+                found = OptionalDouble.of(t);
+            }
+        }
+        return found;
+    }
+
+    private static PatternException noScoop(double turned) {
+        return PatternException.of(
+                "sleeve cap",
+                "the armhole must turn by at least 50 degrees under the arm for the cap to be copied from it",
+                org.oaktag.measure.Angle.degrees(turned).text(),
+                "scoop the armhole out below its pitch point");
+    }
+}

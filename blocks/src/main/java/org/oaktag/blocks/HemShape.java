@@ -1,0 +1,44 @@
+package org.oaktag.blocks;
+
+import org.oaktag.geometry.Cubic;
+import org.oaktag.geometry.Line;
+import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
+import org.oaktag.geometry.Vector;
+
+/**
+ * The hem of a half body, from the side seam, which it leaves square, to the centre, where it arrives level. Where the
+ * side seam slants, the side corner is raised so that the hem is an arc of a parabola that does not dip.
+ */
+final class HemShape {
+
+    private static final double LEVEL = 1e-12;
+    private static final double HANDLE = 2.0 / 3;
+
+    private HemShape() {}
+
+    /**
+     * Returns how far up a straight side seam its lower end has to move.
+     *
+     * @param across from the centre to the unraised corner, in millimetres
+     * @param downSide the direction of the side seam, downwards
+     */
+    static double raise(double across, Vector downSide) {
+        double slope = downSide.x() / downSide.y();
+        return across * slope / (2 * downSide.y() + downSide.x() * slope);
+    }
+
+    /** Draws the hem. */
+    static Path draw(Point corner, Vector downSide, Point centre) {
+        if (Math.abs(downSide.x()) <= LEVEL && corner.y() == centre.y()) {
+            return Path.of(new Line(corner, centre));
+        }
+        double run = corner.x() - centre.x();
+        Vector inward = downSide.rightNormal();
+        return Path.of(new Cubic(
+                corner,
+                corner.plus(inward.times(HANDLE * run / 2 / downSide.y())),
+                centre.plus(Vector.of(HANDLE * run / 2, 0)),
+                centre));
+    }
+}
