@@ -1,9 +1,10 @@
 /** What a garment is: bodies, drafts from their measurements, and the adjustments of the trade. */
 module org.oaktag.blocks {
     requires transitive org.oaktag.core;
+    requires commons.math3;
     requires static transitive org.jspecify;
 
     exports org.oaktag.blocks;
     exports org.oaktag.body;
-// exports org.oaktag.adjustments;
+    exports org.oaktag.adjustments;
 }

@@ -8,18 +8,16 @@ import org.oaktag.garment.Name;
  */
 enum BodyHalf {
     /** Scooped more under the arm, as the arm moves forward. */
-    FRONT(TopNames.FRONT, -8, 0.58, 0.66, 0.60),
+    FRONT(-8, 0.58, 0.66, 0.60),
     /** Flatter under the arm, with room across the shoulder blades. */
-    BACK(TopNames.BACK, 4, 0.52, 0.62, 0.50);
+    BACK(4, 0.52, 0.62, 0.50);
 
-    private final Name piece;
     private final double besideAcrossBack;
     private final double pitchShare;
     private final double fallShare;
     private final double runShare;
 
-    BodyHalf(Name piece, double besideAcrossBack, double pitchShare, double fallShare, double runShare) {
-        this.piece = piece;
+    BodyHalf(double besideAcrossBack, double pitchShare, double fallShare, double runShare) {
         this.besideAcrossBack = besideAcrossBack;
         this.pitchShare = pitchShare;
         this.fallShare = fallShare;
@@ -28,7 +26,7 @@ enum BodyHalf {
 
     /** Returns the name of its piece. */
     Name piece() {
-        return piece;
+        return this == FRONT ? TopNames.FRONT : TopNames.BACK;
     }
 
     /** Returns how far outside half the across back measure the pitch point lies, in millimetres. */

@@ -1,5 +1,6 @@
 package org.oaktag.blocks;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.oaktag.PatternException;
 import org.oaktag.geometry.Path;
@@ -86,10 +87,10 @@ public record CapFit(CapHalf front, CapHalf back, double frontLength, double bac
      * @param most the most
      * @return the cap, or empty where the width is not reached between these heights
      */
-    public java.util.Optional<Solved> atWidth(double width, double least, double most) {
+    public Optional<Solved> atWidth(double width, double least, double most) {
         OptionalDouble height = Unknown.solve(
                 tried -> atHeight(tried).width() - width, Math.max(least, leastHeight()), Math.min(most, mostHeight()));
-        return height.isPresent() ? java.util.Optional.of(atHeight(height.getAsDouble())) : java.util.Optional.empty();
+        return height.isPresent() ? Optional.of(atHeight(height.getAsDouble())) : Optional.empty();
     }
 
     private static double mostHeight(CapHalf half, double length) {

@@ -5,11 +5,11 @@ import java.util.OptionalDouble;
 import org.oaktag.PatternException;
 import org.oaktag.geometry.Cubic;
 import org.oaktag.geometry.Curve;
-import org.oaktag.geometry.Line;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Transform;
 import org.oaktag.geometry.Vector;
+import org.oaktag.measure.Angle;
 
 /**
  * One half of a sleeve cap, drawn as its front half: the top at the origin, the underarm point to the right and below.
@@ -100,10 +100,7 @@ public final class CapHalf {
         double chord = top.distanceTo(notch);
         double level = Math.signum(notch.x() - top.x()) * HANDLE_AT_TOP * chord;
         return new Cubic(
-                top,
-                top.plus(Vector.of(level, 0)),
-                notch.plus(direction.times(-HANDLE_AT_NOTCH * chord)),
-                notch);
+                top, top.plus(Vector.of(level, 0)), notch.plus(direction.times(-HANDLE_AT_NOTCH * chord)), notch);
     }
 
     /** Moves the very last point to the origin, off which it lies by rounding. */
@@ -116,13 +113,11 @@ public final class CapHalf {
         List<Curve> curves = armhole.curves();
         Curve last = curves.get(curves.size() - 1);
         Vector atNotch = last.directionAt(1).rotated(NOTCH_TURN);
-        return switch (last) {
-            case Line line -> throw noScoop(0);
-            case Cubic cubic -> Path.of(cubic.sub(
-                    lastParameterAlong(cubic, atNotch)
-                            .orElseThrow(() -> noScoop(Math.toDegrees(Math.abs(cubic.turning())))),
-                    1));
-        };
+        if (!(last instanceof Cubic cubic)) {
+            throw noScoop(0);
+        }
+        OptionalDouble notch = lastParameterAlong(cubic, atNotch);
+        return Path.of(cubic.sub(notch.orElseThrow(() -> noScoop(Math.toDegrees(Math.abs(cubic.turning())))), 1));
     }
 
     /** Finds where the derivative, a quadratic in t, is parallel to a direction: the last such t before the end. */
@@ -149,7 +144,7 @@ public final class CapHalf {
         return PatternException.of(
                 "sleeve cap",
                 "the armhole must turn by at least 50 degrees under the arm for the cap to be copied from it",
-                org.oaktag.measure.Angle.degrees(turned).text(),
+                Angle.degrees(turned).text(),
                 "scoop the armhole out below its pitch point");
     }
 }

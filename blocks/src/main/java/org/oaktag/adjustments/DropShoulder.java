@@ -1,0 +1,114 @@
+package org.oaktag.adjustments;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.oaktag.PatternException;
+import org.oaktag.adjust.Reshaped;
+import org.oaktag.adjust.Step;
+import org.oaktag.blocks.SleeveCap;
+import org.oaktag.blocks.TopArmhole;
+import org.oaktag.blocks.TopNames;
+import org.oaktag.garment.Amount;
+import org.oaktag.garment.Dimension;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Note;
+import org.oaktag.garment.Piece;
+import org.oaktag.geometry.Curve;
+import org.oaktag.geometry.Line;
+import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
+import org.oaktag.geometry.Vector;
+import org.oaktag.measure.Angle;
+import org.oaktag.measure.Length;
+
+/**
+ * Lets the shoulder run on past the shoulder point, along its own line or bent towards the arm. The pitch point moves
+ * out with it, and the armhole is redrawn. The cap loses the height that the shoulder gains, so that the way from the
+ * side neck point to the wrist keeps its length (common practice: 30 mm for 30 mm). Its width stays until the cap is
+ * refitted.
+ *
+ * @param by how far the shoulder runs on; negative to take it back
+ * @param bend by how much the new part turns down towards the arm
+ */
+public record DropShoulder(Length by, Angle bend) implements Step {
+
+    private static final double MOST_BEND = 45;
+
+    /** A shoulder seam shorter than this, in millimetres, cannot be sewn. */
+    private static final double LEAST_SHOULDER = 20;
+
+    /**
+     * Checks the bend.
+     *
+     * @throws PatternException if the bend is not 0 to 45 degrees
+     */
+    public DropShoulder {
+        if (bend.degrees() < 0 || bend.degrees() > MOST_BEND) {
+            throw PatternException.of("bend of a dropped shoulder", "must be 0 to 45°", bend.text(), "");
+        }
+    }
+
+    @Override
+    public String name() {
+        return by.mm() < 0 ? "take the shoulder back" : "drop the shoulder";
+    }
+
+    @Override
+    public List<Amount> amounts() {
+        List<Amount> amounts = new ArrayList<>(List.of(Amount.of("past the shoulder point", by)));
+        if (bend.degrees() != 0) {
+            amounts.add(Amount.of("bent to the arm", bend.text()));
+        }
+        return amounts;
+    }
+
+    @Override
+    public Reshaped reshape(Garment garment) {
+        List<Dimension> dimensions = new ArrayList<>();
+        Garment dropped = garment;
+        for (Name name : List.of(TopNames.FRONT, TopNames.BACK)) {
+            Piece piece = garment.piece(name);
+            Path shoulder = extended(piece);
+            dimensions.add(new Dimension(name, piece.path(EdgeNames.SHOULDER).end(), shoulder.end(), by.text()));
+            dropped = dropped.withPiece(piece.redrawn(
+                    Map.of(EdgeNames.SHOULDER, shoulder, EdgeNames.ARMHOLE, TopArmhole.withShoulder(piece, shoulder))));
+        }
+        Piece sleeve = garment.piece(TopNames.SLEEVE);
+        Piece lower = SleeveCap.of(sleeve).loweredBy(by);
+        dimensions.add(new Dimension(
+                TopNames.SLEEVE,
+                sleeve.path(EdgeNames.CAP_FRONT).start(),
+                lower.path(EdgeNames.CAP_FRONT).start(),
+                by.text()));
+        dropped = dropped.withPiece(lower);
+        Note rule = Note.rule("the shoulder gains " + by.text()
+                + ", cap height and sleeve length lose as much: side neck" + " to wrist stays "
+                + dropped.finished(TopNames.NECK_TO_WRIST).text());
+        return new Reshaped(dropped, List.of(rule), dimensions);
+    }
+
+    private Path extended(Piece piece) {
+        Path shoulder = piece.path(EdgeNames.SHOULDER);
+        double least = LEAST_SHOULDER - shoulder.length();
+        if (by.mm() < least) {
+            throw PatternException.of(
+                    "shoulder of the " + piece.name(),
+                    "can be taken back by " + Length.mm(-least).text() + " at the most, or nothing of it is left",
+                    by.negated().text(),
+                    "");
+        }
+        if (by.mm() <= 0) {
+            return by.mm() == 0 ? shoulder : shoulder.sub(0, shoulder.length() + by.mm());
+        }
+        Vector onward = shoulder.endDirection().rotated(bend.radians());
+        Point end = shoulder.end().plus(onward.times(by.mm()));
+        List<Curve> curves = shoulder.curves();
+        if (bend.degrees() == 0 && curves.size() == 1 && curves.get(0) instanceof Line line) {
+            return Path.of(new Line(line.start(), end));
+        }
+        return shoulder.then(Path.of(new Line(shoulder.end(), end)));
+    }
+}

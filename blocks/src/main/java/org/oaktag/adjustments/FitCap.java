@@ -1,0 +1,108 @@
+package org.oaktag.adjustments;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.oaktag.PatternException;
+import org.oaktag.adjust.Reshaped;
+import org.oaktag.adjust.Step;
+import org.oaktag.blocks.CapFit;
+import org.oaktag.blocks.SleeveCap;
+import org.oaktag.blocks.TopNames;
+import org.oaktag.body.BodyMeasure;
+import org.oaktag.garment.Amount;
+import org.oaktag.garment.Dimension;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.End;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Notch;
+import org.oaktag.garment.Note;
+import org.oaktag.garment.Piece;
+import org.oaktag.measure.Length;
+
+/**
+ * Draws the sleeve cap anew so that it walks round the armhole with an ease. The lower part of each half is the
+ * armhole's own underarm curve up to the notch, a smooth crown joins them, and each half is solved against its own half
+ * of the armhole, so that the top lands on the shoulder seam. The height of the cap stays, and its width is what is
+ * solved: a lower cap makes a wider sleeve.
+ *
+ * @param ease by how much the cap is longer than the armhole, all of it above the notches; 0 to 20 mm for knits
+ *     (common practice)
+ */
+public record FitCap(Length ease) implements Step {
+
+    private static final Name UPPER_ARM = BodyMeasure.UPPER_ARM_GIRTH.asName();
+    private static final double LEAST_EASE = -10;
+    private static final double MOST_EASE = 60;
+
+    /**
+     * Checks the ease.
+     *
+     * @throws PatternException if it is not -10 to 60 mm
+     */
+    public FitCap {
+        if (ease.mm() < LEAST_EASE || ease.mm() > MOST_EASE) {
+            throw PatternException.of(
+                    "cap ease", "must be -10 to 60 mm (knits 0 to 20, tailored wovens 25 to 40)", ease.text(), "");
+        }
+    }
+
+    @Override
+    public String name() {
+        return "fit the sleeve cap to the armhole";
+    }
+
+    @Override
+    public List<Amount> amounts() {
+        return List.of(Amount.of("ease", ease));
+    }
+
+    @Override
+    public Reshaped reshape(Garment garment) {
+        Piece front = garment.piece(TopNames.FRONT);
+        Piece back = garment.piece(TopNames.BACK);
+        CapFit fit = CapFit.of(front.path(EdgeNames.ARMHOLE), back.path(EdgeNames.ARMHOLE), ease);
+        SleeveCap cap = SleeveCap.of(garment.piece(TopNames.SLEEVE));
+        CapFit.Solved solved = fit.atHeight(cap.height().mm());
+        Piece sleeve = cap.fitted(fit, solved);
+        Garment fitted = SleeveCap.easedBy(garment, ease)
+                .withPiece(front.withNotch(Notch.single(
+                        TopNames.FRONT_NOTCH,
+                        EdgeNames.ARMHOLE,
+                        End.END,
+                        fit.front().notchFromUnderarm())))
+                .withPiece(back.withNotch(Notch.paired(
+                        TopNames.BACK_NOTCH,
+                        EdgeNames.ARMHOLE,
+                        End.END,
+                        fit.back().notchFromUnderarm())))
+                .withPiece(sleeve);
+        List<Dimension> dimensions = List.of(new Dimension(
+                TopNames.SLEEVE,
+                sleeve.corner(EdgeNames.CAP_BACK, End.START),
+                sleeve.corner(EdgeNames.CAP_FRONT, End.END),
+                Length.mm(solved.width()).text()));
+        return new Reshaped(fitted, notes(garment, fitted, fit, solved), dimensions);
+    }
+
+    private List<Note> notes(Garment before, Garment after, CapFit fit, CapFit.Solved solved) {
+        List<Note> notes = new ArrayList<>();
+        notes.add(Note.rule("cap = armhole "
+                + after.finished(TopNames.ARMHOLE_GIRTH).text() + " + ease " + ease.text() + " = "
+                + Length.mm(fit.frontLength() + fit.backLength()).text()
+                + ", each half against its own: at a height of "
+                + Length.mm(solved.height()).text() + " the sleeve is "
+                + Length.mm(solved.front()).text() + " + "
+                + Length.mm(solved.back()).text() + " = "
+                + Length.mm(solved.width()).text() + " wide (it was "
+                + before.finished(TopNames.SLEEVE_WIDTH).text() + ")"));
+        notes.add(Note.rule("the ease lies above the notches, none under the arm"));
+        Length arm = after.wearer().measures().get(UPPER_ARM);
+        if (arm != null && solved.width() < arm.mm()) {
+            notes.add(Note.caution("the sleeve is "
+                    + Length.mm(arm.mm() - solved.width()).text()
+                    + " narrower than the upper arm: lower the cap or the armhole, or trust the stretch of the cloth"));
+        }
+        return notes;
+    }
+}

@@ -1,0 +1,84 @@
+package org.oaktag.adjustments;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.oaktag.PatternException;
+import org.oaktag.adjust.Reshaped;
+import org.oaktag.adjust.Step;
+import org.oaktag.blocks.Redraw;
+import org.oaktag.blocks.TopNames;
+import org.oaktag.garment.Amount;
+import org.oaktag.garment.Dimension;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Note;
+import org.oaktag.garment.Piece;
+import org.oaktag.geometry.Curve;
+import org.oaktag.geometry.Line;
+import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
+import org.oaktag.geometry.Vector;
+import org.oaktag.measure.Length;
+
+/**
+ * Moves the hem of front and back down by an amount. The side seams run on in their own direction, and the hem is
+ * redrawn with the directions it had.
+ *
+ * @param by how far down, along the centre; negative to shorten
+ */
+public record LengthenBody(Length by) implements Step {
+
+    /** How much of the last run of a side seam, in millimetres, must be left. */
+    private static final double LEAST_SIDE = 30;
+
+    private static final double MOST = 1200;
+
+    @Override
+    public String name() {
+        return by.mm() < 0 ? "shorten the body" : "lengthen the body";
+    }
+
+    @Override
+    public List<Amount> amounts() {
+        return List.of(Amount.of("at the hem", by));
+    }
+
+    @Override
+    public Reshaped reshape(Garment garment) {
+        List<Dimension> dimensions = new ArrayList<>();
+        Garment lengthened = garment;
+        for (Name name : List.of(TopNames.FRONT, TopNames.BACK)) {
+            Piece piece = garment.piece(name);
+            Path side = extended(piece);
+            Path centre = piece.path(EdgeNames.CENTRE);
+            Point centreHem = Point.of(centre.start().x(), centre.start().y() + by.mm());
+            dimensions.add(new Dimension(name, centre.start(), centreHem, by.text()));
+            lengthened = lengthened.withPiece(piece.redrawn(Map.of(
+                    EdgeNames.SIDE, side,
+                    EdgeNames.HEM, Redraw.between(piece.path(EdgeNames.HEM), side.end(), centreHem),
+                    EdgeNames.CENTRE, Path.of(new Line(centreHem, centre.end())))));
+        }
+        Note rule = Note.rule("centre front and centre back grow by " + by.text()
+                + " at the hem, the side seams run on in their own direction: centre back is now "
+                + lengthened.finished(TopNames.BACK_LENGTH).text());
+        return new Reshaped(lengthened, List.of(rule), dimensions);
+    }
+
+    private Path extended(Piece piece) {
+        Path side = piece.path(EdgeNames.SIDE);
+        Curve last = side.curves().get(side.curves().size() - 1);
+        double least = LEAST_SIDE - (last.end().y() - last.start().y());
+        if (by.mm() < least || by.mm() > MOST) {
+            throw PatternException.of(
+                    "body length of the " + piece.name(),
+                    "can be changed by " + Length.mm(least).text() + " to "
+                            + Length.mm(MOST).text(),
+                    by.text(),
+                    "");
+        }
+        Vector down = side.endDirection();
+        return Redraw.between(side, side.start(), side.end().plus(down.times(by.mm() / down.y())));
+    }
+}

@@ -1,0 +1,86 @@
+package org.oaktag.adjustments;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.oaktag.PatternException;
+import org.oaktag.adjust.Reshaped;
+import org.oaktag.adjust.Step;
+import org.oaktag.blocks.ArmholeShape;
+import org.oaktag.blocks.Redraw;
+import org.oaktag.blocks.TopArmhole;
+import org.oaktag.blocks.TopNames;
+import org.oaktag.garment.Amount;
+import org.oaktag.garment.Dimension;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Note;
+import org.oaktag.garment.Piece;
+import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
+import org.oaktag.measure.Length;
+
+/**
+ * Moves the underarm points of front and back straight down and redraws the armhole below the pitch point; above it
+ * nothing moves. The width at the underarm point stays. The sleeve stays too, so that its cap has to be refitted, or the
+ * arm binds when it is lifted.
+ *
+ * @param by how far down; negative to raise the armhole
+ */
+public record LowerArmhole(Length by) implements Step {
+
+    /** How far below the pitch point, in millimetres, an underarm point must lie for a cap to be copied from it. */
+    private static final double LEAST_BELOW_PITCH = 30;
+
+    /** How much of a side seam, in millimetres, must be left above its first joint. */
+    private static final double LEAST_SIDE = 30;
+
+    @Override
+    public String name() {
+        return by.mm() < 0 ? "raise the armhole" : "lower the armhole";
+    }
+
+    @Override
+    public List<Amount> amounts() {
+        return List.of(Amount.of("down", by));
+    }
+
+    @Override
+    public Reshaped reshape(Garment garment) {
+        List<Dimension> dimensions = new ArrayList<>();
+        Garment lowered = garment;
+        for (Name name : List.of(TopNames.FRONT, TopNames.BACK)) {
+            Piece piece = garment.piece(name);
+            Path side = piece.path(EdgeNames.SIDE);
+            check(piece, side);
+            Point underarm = Point.of(side.start().x(), side.start().y() + by.mm());
+            Path redrawn = Redraw.between(side, underarm, side.end());
+            dimensions.add(new Dimension(name, side.start(), underarm, by.text()));
+            lowered = lowered.withPiece(piece.redrawn(
+                    Map.of(EdgeNames.SIDE, redrawn, EdgeNames.ARMHOLE, TopArmhole.withUnderarm(piece, redrawn))));
+        }
+        String grown = lowered.finished(TopNames.ARMHOLE_GIRTH)
+                .minus(garment.finished(TopNames.ARMHOLE_GIRTH))
+                .text();
+        Note rule = Note.rule("both underarm points move down by " + by.text()
+                + ", only what lies below the pitch points is redrawn: the armhole grows by " + grown);
+        return new Reshaped(lowered, List.of(rule), dimensions);
+    }
+
+    private void check(Piece piece, Path side) {
+        double pitch = ArmholeShape.pitch(piece.path(EdgeNames.ARMHOLE)).y();
+        double joint = side.curves().get(0).end().y();
+        double least = pitch + LEAST_BELOW_PITCH - side.start().y();
+        double most = joint - LEAST_SIDE - side.start().y();
+        if (by.mm() < least || by.mm() > most) {
+            throw PatternException.of(
+                    "armhole of the " + piece.name(),
+                    "between its pitch point and its side seam it can be lowered by "
+                            + Length.mm(least).text() + " to "
+                            + Length.mm(most).text(),
+                    by.text(),
+                    "");
+        }
+    }
+}

@@ -1,0 +1,85 @@
+package org.oaktag.adjustments;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.oaktag.PatternException;
+import org.oaktag.adjust.Reshaped;
+import org.oaktag.adjust.Step;
+import org.oaktag.blocks.SideSeam;
+import org.oaktag.blocks.TopArmhole;
+import org.oaktag.blocks.TopNames;
+import org.oaktag.garment.Amount;
+import org.oaktag.garment.Dimension;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.End;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Note;
+import org.oaktag.garment.Piece;
+import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
+import org.oaktag.measure.Angle;
+import org.oaktag.measure.Length;
+
+/**
+ * Draws the side seam of the front straight from the underarm point to the hem and copies it to the back, so that both
+ * are equal by construction. Where it slants, the hem is raised at the side so that it stays square to the seam, and
+ * the armhole is redrawn below its pitch point so that it stays square too.
+ */
+public record StraightenSideSeams() implements Step {
+
+    private static final double SAME_POINT = 1e-6;
+
+    @Override
+    public String name() {
+        return "straighten the side seams";
+    }
+
+    @Override
+    public List<Amount> amounts() {
+        return List.of();
+    }
+
+    @Override
+    public Reshaped reshape(Garment garment) {
+        Piece front = garment.piece(TopNames.FRONT);
+        Piece back = garment.piece(TopNames.BACK);
+        Point underarm = front.corner(EdgeNames.SIDE, End.START);
+        Point backUnderarm = back.corner(EdgeNames.SIDE, End.START);
+        if (!underarm.isCloseTo(backUnderarm, SAME_POINT)) {
+            throw PatternException.of(
+                    "side seams",
+                    "front and back underarm points must lie at the same place, measured from the centre and the side"
+                            + " neck point, for the front seam to be copied",
+                    Length.mm(underarm.distanceTo(backUnderarm)).text() + " apart",
+                    "adjust both armholes by the same amount");
+        }
+        Path side = SideSeam.straight(front);
+        Garment straightened = garment.withPiece(withSide(front, side)).withPiece(withSide(back, side));
+        List<Dimension> dimensions = new ArrayList<>();
+        for (Piece piece : List.of(front, back)) {
+            dimensions.add(new Dimension(
+                    piece.name(),
+                    piece.path(EdgeNames.SIDE).end(),
+                    side.end(),
+                    Length.mm(piece.path(EdgeNames.SIDE).end().distanceTo(side.end()))
+                            .text()));
+        }
+        Angle slant = Angle.radians(
+                Math.atan2(side.endDirection().x(), side.endDirection().y()));
+        Note rule = Note.rule("one straight line from the underarm point to the hem, " + slant.text()
+                + " off upright, front copied to back: both "
+                + Length.mm(side.length()).text());
+        return new Reshaped(straightened, List.of(rule), dimensions);
+    }
+
+    private static Piece withSide(Piece piece, Path side) {
+        if (piece.path(EdgeNames.SIDE).equals(side)) {
+            return piece;
+        }
+        return piece.redrawn(Map.of(
+                EdgeNames.ARMHOLE, TopArmhole.withUnderarm(piece, side),
+                EdgeNames.SIDE, side,
+                EdgeNames.HEM, SideSeam.hem(piece, side)));
+    }
+}

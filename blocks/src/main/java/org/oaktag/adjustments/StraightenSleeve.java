@@ -1,0 +1,70 @@
+package org.oaktag.adjustments;
+
+import java.util.List;
+import java.util.Map;
+import org.oaktag.PatternException;
+import org.oaktag.adjust.Reshaped;
+import org.oaktag.adjust.Step;
+import org.oaktag.blocks.TopNames;
+import org.oaktag.garment.Amount;
+import org.oaktag.garment.Dimension;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.End;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Note;
+import org.oaktag.garment.Piece;
+import org.oaktag.geometry.Line;
+import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
+import org.oaktag.measure.Length;
+
+/**
+ * Draws both underarm edges of the sleeve straight down from the underarm points and extends the hem to meet them. What
+ * a cuff then has to gather is said.
+ */
+public record StraightenSleeve() implements Step {
+
+    @Override
+    public String name() {
+        return "straighten the sleeve";
+    }
+
+    @Override
+    public List<Amount> amounts() {
+        return List.of();
+    }
+
+    @Override
+    public Reshaped reshape(Garment garment) {
+        Piece sleeve = garment.piece(TopNames.SLEEVE);
+        if (!sleeve.hasEdge(EdgeNames.HEM)) {
+            throw PatternException.of(
+                    "sleeve", "must not be split yet to be straightened", "a split sleeve", "straighten it first");
+        }
+        Path hem = sleeve.path(EdgeNames.HEM);
+        Point front = sleeve.corner(EdgeNames.CAP_FRONT, End.END);
+        Point back = sleeve.corner(EdgeNames.CAP_BACK, End.START);
+        Point hemFront = Point.of(front.x(), hem.start().y());
+        Point hemBack = Point.of(back.x(), hem.end().y());
+        Piece straight = sleeve.redrawn(Map.of(
+                EdgeNames.UNDERARM_FRONT, Path.of(new Line(front, hemFront)),
+                EdgeNames.HEM, Path.of(new Line(hemFront, hemBack)),
+                EdgeNames.UNDERARM_BACK, Path.of(new Line(hemBack, back))));
+        Length grown = Length.mm(straight.path(EdgeNames.HEM).length() - hem.length());
+        Note rule = Note.rule("from the underarm points straight down: the hem grows by " + grown.text() + " to "
+                + straight.edge(EdgeNames.HEM).length().text()
+                + ", which a cuff has to gather in or a hem leaves wide");
+        List<Dimension> dimensions = List.of(
+                new Dimension(
+                        TopNames.SLEEVE,
+                        hem.start(),
+                        hemFront,
+                        Length.mm(hemFront.x() - hem.start().x()).text()),
+                new Dimension(
+                        TopNames.SLEEVE,
+                        hem.end(),
+                        hemBack,
+                        Length.mm(hem.end().x() - hemBack.x()).text()));
+        return new Reshaped(garment.withPiece(straight), List.of(rule), dimensions);
+    }
+}

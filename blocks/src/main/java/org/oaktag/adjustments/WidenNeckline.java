@@ -1,0 +1,94 @@
+package org.oaktag.adjustments;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.oaktag.PatternException;
+import org.oaktag.adjust.Reshaped;
+import org.oaktag.adjust.Step;
+import org.oaktag.blocks.Redraw;
+import org.oaktag.blocks.TopNames;
+import org.oaktag.garment.Amount;
+import org.oaktag.garment.Dimension;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Note;
+import org.oaktag.garment.Piece;
+import org.oaktag.geometry.Line;
+import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
+import org.oaktag.measure.Length;
+
+/**
+ * Moves the side neck point along the shoulder and redraws both necklines with the same end directions. The shoulder
+ * loses what the neckline gains along it.
+ *
+ * @param along how far along the shoulder; negative to narrow the neckline
+ */
+public record WidenNeckline(Length along) implements Step {
+
+    /** A shoulder seam shorter than this, in millimetres, cannot be sewn. */
+    private static final double LEAST_SHOULDER = 20;
+
+    /** A neckline narrower than this from the centre, in millimetres, holds no neck. */
+    private static final double LEAST_HALF_WIDTH = 30;
+
+    @Override
+    public String name() {
+        return along.mm() < 0 ? "narrow the neckline" : "widen the neckline";
+    }
+
+    @Override
+    public List<Amount> amounts() {
+        return List.of(Amount.of("along the shoulder", along));
+    }
+
+    @Override
+    public Reshaped reshape(Garment garment) {
+        List<Dimension> dimensions = new ArrayList<>();
+        Garment widened = garment;
+        for (Name name : List.of(TopNames.FRONT, TopNames.BACK)) {
+            Piece piece = garment.piece(name);
+            Path shoulder = moved(piece);
+            Point sideNeck = shoulder.start();
+            dimensions.add(new Dimension(name, piece.path(EdgeNames.SHOULDER).start(), sideNeck, along.text()));
+            Path neckline = piece.path(EdgeNames.NECKLINE);
+            widened = widened.withPiece(piece.redrawn(Map.of(
+                    EdgeNames.SHOULDER,
+                    shoulder,
+                    EdgeNames.NECKLINE,
+                    Redraw.between(neckline, neckline.start(), sideNeck))));
+        }
+        String grown = widened.finished(TopNames.NECKLINE_GIRTH)
+                .minus(garment.finished(TopNames.NECKLINE_GIRTH))
+                .text();
+        Note rule = Note.rule("the side neck point moves " + along.text()
+                + " along the shoulder, which loses as much; the whole neckline grows by " + grown);
+        return new Reshaped(widened, List.of(rule), dimensions);
+    }
+
+    private Path moved(Piece piece) {
+        Path shoulder = piece.path(EdgeNames.SHOULDER);
+        double most = shoulder.length() - LEAST_SHOULDER;
+        Point start = shoulder.start();
+        double inward = shoulder.startDirection().x();
+        double least = inward > 0 ? -Math.max(0, (start.x() - LEAST_HALF_WIDTH) / inward) : 0;
+        if (along.mm() > most || along.mm() < least) {
+            throw PatternException.of(
+                    "neckline of the " + piece.name(),
+                    "a shoulder of " + Length.mm(shoulder.length()).text() + " lets it be widened by "
+                            + Length.mm(least).text() + " to "
+                            + Length.mm(most).text(),
+                    along.text(),
+                    "");
+        }
+        if (along.mm() >= 0) {
+            return along.mm() == 0 ? shoulder : shoulder.sub(along.mm(), shoulder.length());
+        }
+        Point sideNeck = start.plus(shoulder.startDirection().times(along.mm()));
+        return shoulder.curves().size() == 1 && shoulder.curves().get(0) instanceof Line
+                ? Path.of(new Line(sideNeck, shoulder.end()))
+                : Path.of(new Line(sideNeck, start)).then(shoulder);
+    }
+}

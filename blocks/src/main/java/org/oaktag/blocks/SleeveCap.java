@@ -1,0 +1,133 @@
+package org.oaktag.blocks;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.oaktag.PatternException;
+import org.oaktag.garment.Edge;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Notch;
+import org.oaktag.garment.Piece;
+import org.oaktag.geometry.Cubic;
+import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
+import org.oaktag.geometry.Transform;
+import org.oaktag.measure.Length;
+
+/**
+ * The cap of a sleeve that is already drawn, to be lowered or fitted anew. Immutable.
+ *
+ * @param sleeve the sleeve, with both halves of the cap notched
+ */
+public record SleeveCap(Piece sleeve) {
+
+    private static final double LEAST_CROWN = 5;
+
+    /** Returns the cap of a sleeve. */
+    public static SleeveCap of(Piece sleeve) {
+        return new SleeveCap(sleeve);
+    }
+
+    /** Returns the height of the cap: from its top straight down to the underarm points. */
+    public Length height() {
+        return Length.mm(underarmLevel() - top().y());
+    }
+
+    /**
+     * Returns the sleeve with the top of the cap moved down; what lies below the notches stays as it is, and each half
+     * of the crown is redrawn.
+     *
+     * @param by how far down; negative to raise the cap
+     * @throws PatternException if the crown would sink to its notches
+     */
+    public Piece loweredBy(Length by) {
+        Path front = sleeve.path(EdgeNames.CAP_FRONT);
+        Path back = sleeve.path(EdgeNames.CAP_BACK).reversed();
+        double frontNotch = place(EdgeNames.CAP_FRONT, TopNames.FRONT_NOTCH);
+        double backNotch = back.length() - place(EdgeNames.CAP_BACK, TopNames.BACK_NOTCH);
+        double most =
+                Math.min(front.pointAt(frontNotch).y(), back.pointAt(backNotch).y()) - LEAST_CROWN - top().y();
+        if (by.mm() > most) {
+            throw PatternException.of(
+                    "sleeve cap",
+                    "a cap " + height().text() + " high can lose "
+                            + Length.mm(most).text() + " at the most before its crown sinks to the notches",
+                    by.text(),
+                    "drop the shoulder by less");
+        }
+        Point lower = Point.of(top().x(), top().y() + by.mm());
+        return sleeve.redrawn(Map.of(
+                EdgeNames.CAP_FRONT, withTop(front, frontNotch, lower),
+                EdgeNames.CAP_BACK, withTop(back, backNotch, lower).reversed()));
+    }
+
+    /**
+     * Returns the sleeve with a cap fitted to an armhole, its top where it was. The underarm points move to the new
+     * width; the hem keeps its width and is centred under them.
+     *
+     * @param fit the cap, prepared for the armholes
+     * @param solved its height and widths
+     */
+    public Piece fitted(CapFit fit, CapFit.Solved solved) {
+        Path front = SleeveShape.capFront(fit, solved, top());
+        Path back = SleeveShape.capBack(fit, solved, top());
+        Edge hem = sleeve.after(EdgeNames.UNDERARM_FRONT);
+        double middle = (front.end().x() + back.start().x()) / 2;
+        double hemMiddle = hem.path().start().midpoint(hem.path().end()).x();
+        Path moved = hem.path().transformed(Transform.translation(middle - hemMiddle, 0));
+        Point frontUnderarm = front.end();
+        Point backUnderarm = back.start();
+        Point hemFront = moved.start();
+        Point hemBack = moved.end();
+        Map<Name, Path> redrawn = Map.of(
+                EdgeNames.CAP_FRONT,
+                front,
+                EdgeNames.CAP_BACK,
+                back,
+                EdgeNames.UNDERARM_FRONT,
+                Redraw.between(sleeve.path(EdgeNames.UNDERARM_FRONT), frontUnderarm, hemFront),
+                hem.name(),
+                moved,
+                EdgeNames.UNDERARM_BACK,
+                Redraw.between(sleeve.path(EdgeNames.UNDERARM_BACK), hemBack, backUnderarm));
+        Piece bare = sleeve.withoutNotchesOn(EdgeNames.CAP_FRONT).withoutNotchesOn(EdgeNames.CAP_BACK);
+        return SleeveShape.notched(bare.redrawn(redrawn), fit);
+    }
+
+    /** Returns the garment with the seams of both halves of the cap eased by this much in all. */
+    public static Garment easedBy(Garment garment, Length ease) {
+        return garment.withSeams(garment.seams().stream()
+                .map(seam -> List.of(TopNames.FRONT_ARMHOLE_SEAM, TopNames.BACK_ARMHOLE_SEAM)
+                                .contains(seam.name())
+                        ? TopSeams.cap(seam.name(), ease)
+                        : seam)
+                .toList());
+    }
+
+    private Point top() {
+        return sleeve.path(EdgeNames.CAP_FRONT).start();
+    }
+
+    private double underarmLevel() {
+        return sleeve.path(EdgeNames.CAP_FRONT).end().y();
+    }
+
+    private double place(Name edge, Name notch) {
+        Optional<Notch> found = sleeve.notch(edge, notch);
+        return found.orElseThrow(() -> PatternException.of(
+                        "sleeve cap",
+                        "must have its notch '" + notch + "' on edge '" + edge + "'",
+                        "no such notch",
+                        "fit the cap to the armhole first"))
+                .fromStart(sleeve.path(edge).length());
+    }
+
+    /** Redraws a half of the cap, given from the top to the underarm point, above its notch. */
+    private static Path withTop(Path half, double notch, Point top) {
+        Path.Split split = half.splitAt(notch);
+        Cubic crown = CapHalf.crown(top, split.after().start(), split.after().startDirection());
+        return Path.of(crown).then(split.after());
+    }
+}

@@ -1,0 +1,80 @@
+package org.oaktag.blocks;
+
+import static org.oaktag.garment.FinishedMeasure.times;
+
+import java.util.List;
+import org.oaktag.body.BodyMeasure;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.EdgeRef;
+import org.oaktag.garment.End;
+import org.oaktag.garment.FinishedMeasure;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Quantity;
+import org.oaktag.garment.Quantity.Corner;
+import org.oaktag.garment.Quantity.Distance;
+import org.oaktag.garment.Quantity.Drop;
+import org.oaktag.garment.Quantity.EdgeLength;
+import org.oaktag.garment.Quantity.FromEdge;
+
+/** The finished measures of a top of front, back and sleeve, and the measures of the body they are held against. */
+final class TopMeasures {
+
+    private TopMeasures() {}
+
+    static List<FinishedMeasure> all() {
+        Quantity sleeveLength = new Drop(
+                Corner.at(TopNames.SLEEVE, EdgeNames.CAP_FRONT, End.START),
+                Corner.at(TopNames.SLEEVE, EdgeNames.HEM, End.START));
+        Quantity shoulder = length(TopNames.FRONT, EdgeNames.SHOULDER);
+        return List.of(
+                FinishedMeasure.of(
+                                TopNames.NECKLINE_GIRTH,
+                                times(2, length(TopNames.FRONT, EdgeNames.NECKLINE)),
+                                times(2, length(TopNames.BACK, EdgeNames.NECKLINE)))
+                        .against(BodyMeasure.NECK_BASE_GIRTH.asName()),
+                FinishedMeasure.of(
+                                TopNames.CHEST_GIRTH,
+                                times(2, fromCentre(TopNames.FRONT)),
+                                times(2, fromCentre(TopNames.BACK)))
+                        .against(BodyMeasure.BUST_GIRTH.asName()),
+                FinishedMeasure.of(
+                                TopNames.HEM_GIRTH,
+                                times(2, length(TopNames.FRONT, EdgeNames.HEM)),
+                                times(2, length(TopNames.BACK, EdgeNames.HEM)))
+                        .against(BodyMeasure.HIP_GIRTH.asName()),
+                FinishedMeasure.of(TopNames.SHOULDER_LENGTH, times(1, shoulder))
+                        .against(BodyMeasure.SHOULDER_LENGTH.asName()),
+                FinishedMeasure.of(
+                        TopNames.ARMHOLE_GIRTH,
+                        times(1, length(TopNames.FRONT, EdgeNames.ARMHOLE)),
+                        times(1, length(TopNames.BACK, EdgeNames.ARMHOLE))),
+                FinishedMeasure.of(
+                                TopNames.SLEEVE_WIDTH,
+                                times(
+                                        1,
+                                        new Distance(
+                                                Corner.at(TopNames.SLEEVE, EdgeNames.CAP_BACK, End.START),
+                                                Corner.at(TopNames.SLEEVE, EdgeNames.CAP_FRONT, End.END))))
+                        .against(BodyMeasure.UPPER_ARM_GIRTH.asName()),
+                FinishedMeasure.of(TopNames.SLEEVE_HEM, times(1, length(TopNames.SLEEVE, EdgeNames.HEM)))
+                        .against(BodyMeasure.WRIST_GIRTH.asName()),
+                FinishedMeasure.of(TopNames.SLEEVE_LENGTH, times(1, sleeveLength))
+                        .against(BodyMeasure.ARM_LENGTH.asName()),
+                FinishedMeasure.of(TopNames.NECK_TO_WRIST, times(1, shoulder), times(1, sleeveLength)),
+                FinishedMeasure.of(
+                        TopNames.BACK_LENGTH,
+                        times(
+                                1,
+                                new Drop(
+                                        Corner.at(TopNames.BACK, EdgeNames.NECKLINE, End.START),
+                                        Corner.at(TopNames.BACK, EdgeNames.HEM, End.END)))));
+    }
+
+    private static Quantity length(Name piece, Name edge) {
+        return new EdgeLength(EdgeRef.of(piece, edge));
+    }
+
+    private static Quantity fromCentre(Name piece) {
+        return new FromEdge(Corner.at(piece, EdgeNames.SIDE, End.START), EdgeRef.of(piece, EdgeNames.CENTRE));
+    }
+}
