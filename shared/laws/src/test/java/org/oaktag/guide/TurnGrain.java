@@ -42,8 +42,8 @@ record TurnGrain(String name, Name piece, Angle by) implements Step {
     public Reshaped reshape(Garment garment) {
         Piece old = garment.piece(piece);
         Point top = old.grainline().top();
-        Point bottom =
-                Transform.rotation(by.radians(), top).apply(old.grainline().bottom());
+        Transform turn = Transform.rotation(by.radians(), top);
+        Point bottom = turn.apply(old.grainline().bottom());
         Piece turned = old.withGrainline(new Grainline(top, bottom));
         Note hang = Note.caution("let the " + piece + " hang before it is hemmed: off the grain it grows longer");
         return new Reshaped(garment.withPiece(turned), List.of(hang), List.of());
