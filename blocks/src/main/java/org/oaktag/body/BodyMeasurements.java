@@ -84,7 +84,7 @@ public final class BodyMeasurements {
         if (!range.includes(rule.value())) {
             throw PatternException.of(
                     rule.measure().label() + " of '" + name + "'",
-                    "a derived measure must be " + range.text(),
+                    "a derived measure must be " + range.text(LengthUnit.MM),
                     rule.value().text() + " = " + rule.rule(),
                     "take this measure with a tape");
         }

@@ -134,7 +134,7 @@ final class Derivations {
                     beyond.append(" (beyond the surveyed ")
                             .append(term.measure().label())
                             .append(" of ")
-                            .append(surveyed.text())
+                            .append(surveyed.text(LengthUnit.MM))
                             .append(')');
                 }
             }

@@ -1,6 +1,6 @@
 package org.oaktag.body;
 
-import java.util.Locale;
+import java.util.List;
 import org.oaktag.PatternException;
 import org.oaktag.measure.Length;
 
@@ -72,15 +72,33 @@ public record PlausibleRange(Length least, Length greatest) {
      *     slip of the unit
      */
     public Length check(String thing, Length length) {
+        return check(thing, length, LengthUnit.MM, List.of(LengthUnit.MM, LengthUnit.CM, LengthUnit.INCH));
+    }
+
+    /**
+     * Returns the length if it lies in the range, where the unit in which it was read is known: the message then speaks
+     * in that unit.
+     *
+     * @param thing what is measured and on whom, for the message
+     * @param length the length to check
+     * @param readAs the unit in which it was read
+     * @throws PatternException as {@link #check(String, Length)}
+     */
+    public Length check(String thing, Length length, LengthUnit readAs) {
+        return check(thing, length, readAs, List.of(readAs));
+    }
+
+    private Length check(String thing, Length length, LengthUnit spoken, List<LengthUnit> readAs) {
         if (!includes(length)) {
-            throw PatternException.of(thing, "must be " + text(), length.text(), UnitSlip.explaining(length, this));
+            throw PatternException.of(
+                    thing, "must be " + text(spoken), spoken.text(length), UnitSlip.explaining(length, this, readAs));
         }
         return length;
     }
 
-    /** Returns both ends as a maker writes them: {@code "486 to 1763 mm"}. */
-    public String text() {
-        return String.format(Locale.ROOT, "%.0f to %.0f mm", least.mm(), greatest.mm());
+    /** Returns both ends in a unit: {@code "486.0 to 1763.0 mm"}. */
+    public String text(LengthUnit unit) {
+        return unit.text(least).replace(" " + unit.symbol(), "") + " to " + unit.text(greatest);
     }
 
     /** Returns the range with its ends scaled and rounded to whole millimetres. */
