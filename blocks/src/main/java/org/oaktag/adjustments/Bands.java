@@ -1,0 +1,40 @@
+package org.oaktag.adjustments;
+
+import java.util.Optional;
+import org.oaktag.garment.Cloth;
+import org.oaktag.measure.Length;
+
+/**
+ * Steps that finish an edge with a folded band.
+ *
+ * <pre>{@code
+ * top.adjust(hemBand(cm(6), cm(3)).cutFrom(contrast))
+ *         .adjust(ribCuff(cm(7), rib));
+ * }</pre>
+ */
+public final class Bands {
+
+    private Bands() {}
+
+    /**
+     * Returns the step that bands the hem of front and back, in the cloth of the front.
+     *
+     * @param depth how deep the finished band is
+     * @param lap by how much front and back band lap over each other at each side seam; 0 for edge to edge
+     * @throws org.oaktag.PatternException if the depth or the lap is out of its range
+     */
+    public static HemBand hemBand(Length depth, Length lap) {
+        return new HemBand(depth, lap, Optional.empty());
+    }
+
+    /**
+     * Returns the step that gathers the sleeve onto a cuff of the wrist girth and 15 mm of ease (common practice).
+     *
+     * @param depth how deep the finished cuff is
+     * @param rib what it is cut from
+     * @throws org.oaktag.PatternException if the depth is out of its range
+     */
+    public static RibCuff ribCuff(Length depth, Cloth rib) {
+        return new RibCuff(depth, rib, Optional.empty());
+    }
+}

@@ -1,0 +1,197 @@
+package org.oaktag.adjustments;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.oaktag.PatternException;
+import org.oaktag.adjust.Reshaped;
+import org.oaktag.adjust.Step;
+import org.oaktag.blocks.BandNames;
+import org.oaktag.blocks.FitCheck;
+import org.oaktag.blocks.FitChecks;
+import org.oaktag.blocks.TopNames;
+import org.oaktag.body.BodyMeasure;
+import org.oaktag.garment.Amount;
+import org.oaktag.garment.Cloth;
+import org.oaktag.garment.Cut;
+import org.oaktag.garment.Dimension;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.EdgeRef;
+import org.oaktag.garment.End;
+import org.oaktag.garment.FinishedMeasure;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Notch;
+import org.oaktag.garment.Note;
+import org.oaktag.garment.Piece;
+import org.oaktag.garment.Quantity;
+import org.oaktag.garment.Seam;
+import org.oaktag.garment.SeamRule;
+import org.oaktag.garment.SeamSide;
+import org.oaktag.geometry.Point;
+import org.oaktag.measure.Length;
+
+/**
+ * Gathers the hem of the sleeve, or of its lower part, onto a folded cuff of ribbed knit. A cuff that is there already
+ * is replaced. Immutable.
+ *
+ * <p>Notches at the quarters of both edges spread the gathers evenly.
+ *
+ * @param depth how deep the finished cuff is, 10 to 250 mm
+ * @param rib what it is cut from
+ * @param girth how long it is round the wrist, or empty for the wrist girth and 15 mm of ease (common practice)
+ */
+public record RibCuff(Length depth, Cloth rib, Optional<Length> girth) implements Step {
+
+    private static final String REFIT = "fit the cuff again";
+    private static final Length EASE = Length.mm(15);
+    private static final double MOST_GATHERED = 5;
+    private static final double HEAVILY_GATHERED = 2.5;
+    private static final List<Name> QUARTERS =
+            List.of(Name.of("cuff quarter 1"), Name.of("cuff half"), Name.of("cuff quarter 3"));
+
+    /**
+     * Checks the depth and the girth.
+     *
+     * @throws PatternException if the depth is out of its range or the girth is not more than 0
+     */
+    public RibCuff {
+        FoldedBand.checkDepth("cuff", depth);
+        girth.filter(given -> given.mm() <= 0).ifPresent(given -> {
+            throw PatternException.of("girth of the cuff", "must be more than 0 mm", given.text(), "");
+        });
+    }
+
+    /**
+     * Returns the step with a cuff of this girth.
+     *
+     * @throws PatternException if the girth is not more than 0
+     */
+    public RibCuff withGirth(Length given) {
+        return new RibCuff(depth, rib, Optional.of(given));
+    }
+
+    @Override
+    public String name() {
+        return "fit a rib cuff";
+    }
+
+    @Override
+    public List<Amount> amounts() {
+        List<Amount> amounts = new ArrayList<>(List.of(Amount.of("depth", depth)));
+        girth.ifPresent(given -> amounts.add(Amount.of("girth", given)));
+        amounts.add(Amount.of("cloth", rib.description()));
+        return amounts;
+    }
+
+    /**
+     * {@inheritDoc}
+     *
+     * @throws PatternException if the sleeve's hem is shorter than the cuff or more than five times as long, or the
+     *     girth is not given and the wrist was not measured
+     */
+    @Override
+    public Reshaped reshape(Garment garment) {
+        Name sleeveName = garment.hasPiece(TopNames.SLEEVE_LOWER) ? TopNames.SLEEVE_LOWER : TopNames.SLEEVE;
+        Piece sleeve = garment.piece(sleeveName);
+        Length hem = sleeve.edge(EdgeNames.HEM).length();
+        Length around = girth.orElseGet(
+                () -> garment.wearer().measure(BodyMeasure.WRIST_GIRTH.asName()).plus(EASE));
+        double ratio = ratio(hem, around);
+        Piece cuff = cuff(around);
+        Quantity side = new Quantity.EdgeLength(EdgeRef.of(TopNames.CUFF, BandNames.SIDE_FRONT));
+        Garment cuffed = Assembly.of(garment)
+                .put(notched(sleeve, EdgeNames.HEM, End.END))
+                .put(cuff)
+                .sew(cuffSeam(sleeveName, ratio))
+                .sew(sideSeam())
+                .sew(FoldedBand.foldSeam(BandNames.CUFF_FOLD_SEAM, TopNames.CUFF, REFIT))
+                .measure(FinishedMeasure.of(
+                                TopNames.CUFF_GIRTH,
+                                FinishedMeasure.times(
+                                        1, new Quantity.EdgeLength(EdgeRef.of(TopNames.CUFF, EdgeNames.TOP))))
+                        .against(BodyMeasure.WRIST_GIRTH.asName()))
+                .lengthen(TopNames.SLEEVE_LENGTH, 0.5, side)
+                .lengthen(TopNames.NECK_TO_WRIST, 0.5, side)
+                .done();
+        return new Reshaped(cuffed, notes(cuffed, hem, around, ratio), List.of(dimension(around)));
+    }
+
+    private static double ratio(Length hem, Length around) {
+        double ratio = hem.mm() / around.mm();
+        if (!(ratio >= 1 && ratio <= MOST_GATHERED)) {
+            throw PatternException.of(
+                    "cuff",
+                    "must be 1/5 of the sleeve's hem to the whole of it, "
+                            + hem.times(1 / MOST_GATHERED).text() + " to " + hem.text(),
+                    around.text(),
+                    ratio < 1 ? "take a wider sleeve or a narrower cuff" : "take a narrower sleeve or a wider cuff");
+        }
+        return ratio;
+    }
+
+    private Piece cuff(Length around) {
+        Piece band = FoldedBand.draw(
+                        TopNames.CUFF, around.mm(), depth.mm(), BandNames.SIDE_FRONT, BandNames.SIDE_BACK, rib)
+                .withCut(Cut.pair());
+        return notched(band, EdgeNames.TOP, End.START);
+    }
+
+    /** Sets notches at the quarters of an edge, counted from the end that lies at the back of the sleeve. */
+    private static Piece notched(Piece piece, Name edge, End back) {
+        double quarter = piece.path(edge).length() / 4;
+        Piece result = piece;
+        for (int i = 0; i < QUARTERS.size(); i++) {
+            result = result.withNotch(Notch.single(QUARTERS.get(i), edge, back, (i + 1) * quarter));
+        }
+        return result;
+    }
+
+    private static Seam cuffSeam(Name sleeve, double ratio) {
+        return Seam.of(
+                BandNames.CUFF_SEAM,
+                SeamSide.along(TopNames.CUFF, EdgeNames.TOP),
+                SeamSide.against(sleeve, EdgeNames.HEM),
+                SeamRule.gathered(ratio),
+                REFIT);
+    }
+
+    private static Seam sideSeam() {
+        return Seam.of(
+                BandNames.CUFF_SIDE_SEAM,
+                SeamSide.along(TopNames.CUFF, BandNames.SIDE_FRONT),
+                SeamSide.against(TopNames.CUFF, BandNames.SIDE_BACK),
+                SeamRule.flat(),
+                REFIT);
+    }
+
+    private List<Note> notes(Garment cuffed, Length hem, Length around, double ratio) {
+        List<Note> notes = new ArrayList<>();
+        notes.add(Note.rule(
+                girth.isPresent()
+                        ? "cuff = " + around.text() + ", as given"
+                        : "cuff = wrist girth " + around.minus(EASE).text() + " + ease " + EASE.text() + " = "
+                                + around.text() + " (common practice)"));
+        notes.add(Note.rule(String.format(
+                Locale.ROOT, "the sleeve's hem of %s is gathered onto the cuff, %.2f to 1", hem.text(), ratio)));
+        if (ratio > HEAVILY_GATHERED) {
+            notes.add(Note.caution(String.format(
+                    Locale.ROOT,
+                    "the sleeve is gathered %.2f to 1: above %.1f to 1 gathers lie in folds (common practice)",
+                    ratio,
+                    HEAVILY_GATHERED)));
+        }
+        Optional<FitCheck> check = FitChecks.cuff(cuffed);
+        if (check.isEmpty()) {
+            notes.add(Note.caution("the hand was not measured: try whether it goes through the cuff"));
+        }
+        check.filter(each -> !each.passes()).ifPresent(each -> notes.add(Note.caution(each.text())));
+        return notes;
+    }
+
+    private Dimension dimension(Length around) {
+        double x = around.mm() / 2;
+        return new Dimension(TopNames.CUFF, Point.of(x, 0), Point.of(x, depth.mm()), "depth " + depth.text());
+    }
+}
