@@ -1,0 +1,34 @@
+package org.oaktag.adjustments;
+
+import org.oaktag.blocks.HoodShape;
+import org.oaktag.garment.Cloth;
+import org.oaktag.measure.Length;
+
+/**
+ * Steps that put a hood on a top.
+ *
+ * <pre>{@code
+ * top.adjust(hood(HoodShape.threePanel()).lapped(cm(5)))
+ *         .adjust(lineHood(cm(4), jersey));
+ * }</pre>
+ */
+public final class Hoods {
+
+    private Hoods() {}
+
+    /** Returns the step that fits a hood of this shape to the neckline, edge to edge at centre front, without a cord. */
+    public static FitHood hood(HoodShape shape) {
+        return new FitHood(shape, Length.ZERO, false);
+    }
+
+    /**
+     * Returns the step that lines the hood and gives its shell a facing, cut on at the face.
+     *
+     * @param facing how wide the facing is
+     * @param cloth what the lining is cut from
+     * @throws org.oaktag.PatternException if the facing is narrower than 15 mm
+     */
+    public static LineHood lineHood(Length facing, Cloth cloth) {
+        return new LineHood(facing, cloth);
+    }
+}

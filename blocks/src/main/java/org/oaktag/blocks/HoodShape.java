@@ -1,0 +1,80 @@
+package org.oaktag.blocks;
+
+import java.util.Locale;
+import java.util.Optional;
+import org.oaktag.PatternException;
+import org.oaktag.measure.Length;
+
+/**
+ * What a three-panel hood shall look like: two side panels and a strip over the middle, from the face to the nape.
+ *
+ * <pre>{@code
+ * HoodShape.threePanel().withStripWidth(cm(10)).withRise(mm(25));
+ * }</pre>
+ *
+ * <p>What is not given follows from the head and the neckline when the hood is fitted. Immutable.
+ *
+ * @param stripWidth the whole width of the strip, 30 to 200 mm
+ * @param height how high the crown of a side panel lies above the shoulder, or empty for half the tape from side neck
+ *     point over the crown to side neck point, and ease, less half the strip
+ * @param depth how far a side panel reaches back from the face at its widest, or empty for a share of the head girth
+ * @param rise how much higher the neck edge lies at the nape than at the front, 0 to 60 mm; 20 to 50 mm is common
+ *     practice
+ */
+public record HoodShape(Length stripWidth, Optional<Length> height, Optional<Length> depth, Length rise) {
+
+    private static final double LEAST_STRIP = 30;
+    private static final double MOST_STRIP = 200;
+    private static final double MOST_RISE = 60;
+
+    /**
+     * Checks the strip and the rise; height and depth are checked against the head and the neckline when the hood is
+     * fitted.
+     *
+     * @throws PatternException if the strip or the rise is out of its range
+     */
+    public HoodShape {
+        check("strip of the hood", stripWidth, LEAST_STRIP, MOST_STRIP);
+        check("rise of the hood's neck edge", rise, 0, MOST_RISE);
+    }
+
+    /** Returns a shape with a strip of 90 mm and a neck edge that rises by 30 mm, made to the head. */
+    public static HoodShape threePanel() {
+        return new HoodShape(Length.mm(90), Optional.empty(), Optional.empty(), Length.mm(30));
+    }
+
+    /**
+     * Returns the shape with a strip of another width.
+     *
+     * @throws PatternException if the width is not 30 to 200 mm
+     */
+    public HoodShape withStripWidth(Length width) {
+        return new HoodShape(width, height, depth, rise);
+    }
+
+    /** Returns the shape with side panels whose crown lies this high above the shoulder. */
+    public HoodShape withHeight(Length given) {
+        return new HoodShape(stripWidth, Optional.of(given), depth, rise);
+    }
+
+    /** Returns the shape with side panels that reach this far back from the face. */
+    public HoodShape withDepth(Length given) {
+        return new HoodShape(stripWidth, height, Optional.of(given), rise);
+    }
+
+    /**
+     * Returns the shape with a neck edge of another rise.
+     *
+     * @throws PatternException if the rise is not 0 to 60 mm
+     */
+    public HoodShape withRise(Length given) {
+        return new HoodShape(stripWidth, height, depth, given);
+    }
+
+    private static void check(String thing, Length given, double least, double most) {
+        if (!(given.mm() >= least && given.mm() <= most)) {
+            throw PatternException.of(
+                    thing, String.format(Locale.ROOT, "must be %.0f to %.0f mm", least, most), given.text(), "");
+        }
+    }
+}
