@@ -3,5 +3,5 @@ module org.oaktag.export.svg {
     requires transitive org.oaktag.blocks;
     requires static org.jspecify;
 
-// exports org.oaktag.export.svg;
+    exports org.oaktag.export.svg;
 }

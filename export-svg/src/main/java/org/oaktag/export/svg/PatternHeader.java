@@ -1,0 +1,161 @@
+package org.oaktag.export.svg;
+
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.oaktag.export.svg.drawing.Figure;
+import org.oaktag.export.svg.drawing.Fill;
+import org.oaktag.export.svg.drawing.Font;
+import org.oaktag.export.svg.drawing.LineType;
+import org.oaktag.export.svg.drawing.Stroke;
+import org.oaktag.export.svg.drawing.TextBlock;
+import org.oaktag.garment.Allowances;
+import org.oaktag.garment.Change;
+import org.oaktag.garment.Cloth;
+import org.oaktag.garment.Edge;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Piece;
+import org.oaktag.geometry.Bounds;
+import org.oaktag.geometry.Point;
+import org.oaktag.measure.Length;
+
+/** The head of the pattern sheet: what it is and for whom, the recipe, the scale square, the legend, the cloths. */
+final class PatternHeader {
+
+    private static final double SQUARE = 100;
+    private static final double COLUMN_GAP = 18;
+    private static final double LEGEND_WIDTH = 150;
+    private static final double SAMPLE = 24;
+
+    private final Figure figure = new Figure();
+    private final Garment garment;
+
+    private PatternHeader(Garment garment) {
+        this.garment = garment;
+    }
+
+    static Figure of(Garment garment, Allowances allowances, Cloths cloths, double width) {
+        PatternHeader header = new PatternHeader(garment);
+        double notesWidth = 190;
+        double titleWidth = width - SQUARE - LEGEND_WIDTH - notesWidth - 3 * COLUMN_GAP;
+        double x = header.title(titleWidth) + COLUMN_GAP;
+        x = header.square(x) + COLUMN_GAP;
+        x = header.legend(x) + COLUMN_GAP;
+        header.notes(allowances, cloths, x, width - x);
+        double bottom = header.figure.bounds().maxY() + 8;
+        header.figure.add(Stroke.line(LineType.RULE, Point.of(0, bottom), Point.of(width, bottom)));
+        return header.figure;
+    }
+
+    private double title(double width) {
+        String title = Font.TITLE.fitted(FreeText.shown(garment.title()), width);
+        String wearer = "drafted for " + FreeText.shown(garment.wearer().name());
+        double y = write(TextBlock.of(title, Font.TITLE), 0, 0) + 1;
+        y = write(TextBlock.of(Font.HEAD.fitted(wearer, width), Font.HEAD), 0, y) + 3;
+        int number = 0;
+        for (Change change : garment.history()) {
+            String step = (number == 0 ? "" : number + "  ") + change.title();
+            y = write(TextBlock.wrapped(step, Font.SMALL, width), 0, y);
+            number++;
+        }
+        return width;
+    }
+
+    private double square(double x) {
+        figure.add(Stroke.of(LineType.RULE, Fill.rim(new Bounds(x, 0, x + SQUARE, SQUARE))));
+        TextBlock text = TextBlock.of("100 mm square", Font.HEAD)
+                .above(TextBlock.wrapped(
+                        "Measure its width and its height before cutting. Print at 100 %.", Font.TEXT, 80));
+        write(text, x + (SQUARE - text.width()) / 2, (SQUARE - text.height()) / 2);
+        return x + SQUARE;
+    }
+
+    private double legend(double x) {
+        double y = write(TextBlock.of("Lines", Font.HEAD), x, 0) + 2;
+        for (LineType type : List.of(LineType.CUT, LineType.SEAM, LineType.FOLD, LineType.PLACEMENT, LineType.GRAIN)) {
+            double middle = y + Font.TEXT.lineHeight() / 2;
+            Point from = Point.of(x, middle);
+            Point to = Point.of(x + SAMPLE, middle);
+            figure.add(Stroke.line(type, from, to));
+            if (type == LineType.GRAIN) {
+                figure.add(Fill.arrowhead(from, from.minus(to), 5, type.colour()));
+                figure.add(Fill.arrowhead(to, to.minus(from), 5, type.colour()));
+            }
+            y = write(TextBlock.of(type.meaning(), Font.TEXT), x + SAMPLE + 4, y) + 1.5;
+        }
+        y = notchSample(x, y, 1, "single notch: front");
+        y = notchSample(x, y, 2, "double notch: back");
+        write(
+                TextBlock.wrapped(
+                        "Lengths on the pieces are those of the seam line. Pieces with a fold are drawn as their half.",
+                        Font.SMALL,
+                        LEGEND_WIDTH),
+                x,
+                y + 1);
+        return x + LEGEND_WIDTH;
+    }
+
+    private double notchSample(double x, double y, int count, String text) {
+        double middle = y + Font.TEXT.lineHeight() / 2;
+        figure.add(Stroke.line(LineType.SEAM, Point.of(x, middle + 2.5), Point.of(x + SAMPLE, middle + 2.5)));
+        for (int i = 0; i < count; i++) {
+            double at = x + SAMPLE / 2 + (i - (count - 1) / 2.0) * 4;
+            figure.add(Stroke.line(LineType.NOTCH, Point.of(at, middle + 2.5), Point.of(at, middle - 2.5)));
+        }
+        return write(TextBlock.of(text, Font.TEXT), x + SAMPLE + 4, y) + 1.5;
+    }
+
+    private void notes(Allowances allowances, Cloths cloths, double x, double width) {
+        double y = write(TextBlock.of("Cloths", Font.HEAD), x, 0) + 2;
+        for (var entry : cloths.paints().entrySet()) {
+            Cloth cloth = entry.getKey();
+            Bounds swatch = new Bounds(x, y, x + 9, y + 6);
+            figure.add(Fill.rectangle(swatch, entry.getValue().paint()));
+            figure.add(Stroke.of(LineType.RULE, Fill.rim(swatch)));
+            String text = cloth.use() + ": " + FreeText.shown(cloth.description()) + ", stretch "
+                    + cloth.stretch().text();
+            y = write(TextBlock.wrapped(text, Font.TEXT, width - 13), x + 13, y) + 1.5;
+        }
+        y = write(TextBlock.of("Allowances (" + allowances.name() + ")", Font.HEAD), x, y + 3) + 1;
+        for (Map.Entry<Length, String> each : widths(allowances).entrySet()) {
+            y = write(TextBlock.wrapped(each.getKey().text() + ": " + each.getValue(), Font.TEXT, width), x, y);
+        }
+        List<String> cautions = garment.cautions();
+        if (!cautions.isEmpty()) {
+            y = write(TextBlock.of("Cautions", Font.HEAD), x, y + 3) + 1;
+            for (String caution : cautions) {
+                y = write(TextBlock.wrapped(caution, Font.SMALL, width), x, y) + 1;
+            }
+        }
+    }
+
+    /** The widths that occur, each with the names of the edges that have it. */
+    private SortedMap<Length, String> widths(Allowances allowances) {
+        SortedMap<Length, SortedSet<Name>> edges = new TreeMap<>();
+        for (Piece piece : garment.pieces()) {
+            for (Edge edge : piece.edges()) {
+                edges.computeIfAbsent(allowances.on(piece, edge.name()), width -> new TreeSet<>())
+                        .add(edge.name());
+            }
+        }
+        edges.remove(Length.ZERO);
+        SortedMap<Length, String> widths = new TreeMap<>();
+        edges.forEach((width, names) -> widths.put(
+                width,
+                width.equals(allowances.standard())
+                        ? "all other seams"
+                        : names.stream().map(Name::value).collect(Collectors.joining(", "))));
+        return widths;
+    }
+
+    /** Returns the lower edge of what was written. */
+    private double write(TextBlock block, double x, double y) {
+        figure.add(block.at(x, y));
+        return y + block.height();
+    }
+}

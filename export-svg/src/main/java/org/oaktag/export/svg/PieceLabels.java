@@ -1,0 +1,154 @@
+package org.oaktag.export.svg;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.oaktag.export.svg.drawing.Colours;
+import org.oaktag.export.svg.drawing.Figure;
+import org.oaktag.export.svg.drawing.Font;
+import org.oaktag.export.svg.drawing.TextBlock;
+import org.oaktag.export.svg.drawing.TextLine;
+import org.oaktag.export.svg.layout.Box;
+import org.oaktag.export.svg.layout.LabelPlacer;
+import org.oaktag.garment.Edge;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.InnerLine;
+import org.oaktag.garment.Mark;
+import org.oaktag.garment.Piece;
+import org.oaktag.geometry.Bounds;
+import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
+import org.oaktag.geometry.Vector;
+
+/** Writes on a piece: what each edge is and how long, and in its middle what the piece is and how it is cut. */
+final class PieceLabels {
+
+    /** Where along an edge its label is tried, in shares of its length: the middle first. */
+    private static final double[] ALONG = {0.5, 0.42, 0.58, 0.34, 0.66, 0.26, 0.74, 0.18, 0.82, 0.1, 0.9};
+
+    /** How far off its line a label is tried, mm beyond the clearance. */
+    private static final double[] ASIDE = {0.3, 2.5, 5, 8, 12};
+
+    private final Piece piece;
+    private final Figure figure;
+    private final LabelPlacer placer;
+
+    PieceLabels(Piece piece, Figure figure, LabelPlacer placer) {
+        this.piece = piece;
+        this.figure = figure;
+        this.placer = placer;
+    }
+
+    void edges() {
+        for (Edge edge : piece.edges()) {
+            String name = edge.name().value();
+            List<String> texts =
+                    List.of(name + "  " + edge.length().text(), edge.length().text(), name);
+            beside(edge.path(), texts, true);
+        }
+    }
+
+    void insides() {
+        for (InnerLine line : piece.lines()) {
+            beside(line.path(), List.of(line.name().value()), false);
+        }
+        for (Mark mark : piece.marks()) {
+            TextBlock block = TextBlock.of(mark.name().value(), Font.SMALL);
+            placer.nearest(mark.point(), piece.outline().bounds(), block.width(), block.height(), 0)
+                    .ifPresent(box -> figure.add(block.in(box)));
+        }
+    }
+
+    void fold(Point from, Point to, Vector inward) {
+        beside(Path.polyline(from, to), List.of("place on fold"), false);
+    }
+
+    /** Writes the first of the texts for which there is room along a path, on its inner side (its right) or on either. */
+    private void beside(Path path, List<String> texts, boolean rightOnly) {
+        for (String text : texts) {
+            TextBlock block = TextBlock.of(text, Font.SMALL);
+            Optional<Box> room = placer.first(candidates(path, block, rightOnly));
+            if (room.isPresent()) {
+                figure.add(block.in(room.get()));
+                return;
+            }
+        }
+    }
+
+    private static List<Box> candidates(Path path, TextBlock block, boolean rightOnly) {
+        List<Box> boxes = new ArrayList<>();
+        double length = path.length();
+        double half = block.width() / 2;
+        for (double aside : ASIDE) {
+            for (double share : ALONG) {
+                double at = share * length;
+                // The chord under the label, not the tangent: on a curve the text must clear the line all along.
+                Point from = path.pointAt(Math.max(0, at - half));
+                Point to = path.pointAt(Math.min(length, at + half));
+                if (from.distanceTo(to) < half) {
+                    continue;
+                }
+                Vector along = to.minus(from).unit();
+                Vector off = along.rightNormal().times(block.height() / 2 + LabelPlacer.CLEARANCE + aside);
+                boxes.add(box(path.pointAt(at).plus(off), block, along));
+                if (!rightOnly) {
+                    boxes.add(box(path.pointAt(at).plus(off.negated()), block, along));
+                }
+            }
+        }
+        return boxes;
+    }
+
+    /** Text is read from the bottom or from the right, never upside down (ISO 129-1). */
+    private static Box box(Point center, TextBlock block, Vector along) {
+        boolean upsideDown = along.x() < -1e-9 || (Math.abs(along.x()) <= 1e-9 && along.y() > 0);
+        return new Box(center, block.width(), block.height(), (upsideDown ? along.negated() : along).angle());
+    }
+
+    /** Writes what the piece is, as large and as fully as there is room for; below a piece that is too small for it. */
+    void block(Garment garment) {
+        Bounds bounds = piece.outline().bounds();
+        Point middle = piece.outline().centroid();
+        List<TextBlock> blocks = blocks(garment);
+        for (TextBlock block : blocks) {
+            for (double angle : List.of(0.0, -Math.PI / 2)) {
+                Optional<Box> room = placer.nearest(middle, bounds, block.width(), block.height(), angle);
+                if (room.isPresent()) {
+                    figure.add(block.in(room.get()));
+                    return;
+                }
+            }
+        }
+        TextBlock smallest = blocks.get(blocks.size() - 1);
+        Bounds drawn = figure.bounds();
+        figure.add(smallest.at(drawn.minX(), drawn.maxY() + LabelPlacer.CLEARANCE));
+    }
+
+    private List<TextBlock> blocks(Garment garment) {
+        String name = piece.name().value();
+        String cut = piece.cut().instruction();
+        String cloth = piece.cloth().use() + ": " + FreeText.shown(piece.cloth().description());
+        String wearer = FreeText.shown(garment.title()) + ", for "
+                + FreeText.shown(garment.wearer().name());
+        List<TextBlock> blocks = new ArrayList<>();
+        for (double widest : List.of(160.0, 110.0, 70.0)) {
+            TextBlock body = TextBlock.wrapped(cut, Font.HEAD, widest)
+                    .above(TextBlock.wrapped(cloth, Font.TEXT, widest))
+                    .above(faint(TextBlock.wrapped(Font.SMALL.fitted(wearer, 2 * widest), Font.SMALL, widest)));
+            blocks.add(TextBlock.wrapped(name, Font.NAME, widest).above(body));
+            blocks.add(TextBlock.wrapped(name, Font.HEAD, widest).above(body));
+        }
+        String use = piece.cloth().use().value();
+        blocks.add(TextBlock.of(name + ", " + cut + ", " + use, Font.SMALL));
+        blocks.add(TextBlock.of(name, Font.SMALL)
+                .above(TextBlock.of(cut, Font.SMALL))
+                .above(TextBlock.of(use, Font.SMALL)));
+        return blocks;
+    }
+
+    private static TextBlock faint(TextBlock block) {
+        return new TextBlock(block.lines().stream()
+                .map(line -> new TextLine(line.text(), line.font(), Colours.FAINT))
+                .toList());
+    }
+}

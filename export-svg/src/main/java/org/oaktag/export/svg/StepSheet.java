@@ -1,0 +1,176 @@
+package org.oaktag.export.svg;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.oaktag.adjust.Recipe;
+import org.oaktag.export.svg.drawing.Font;
+import org.oaktag.export.svg.drawing.LineType;
+import org.oaktag.export.svg.drawing.Stroke;
+import org.oaktag.export.svg.drawing.Table;
+import org.oaktag.export.svg.drawing.TextBlock;
+import org.oaktag.export.svg.layout.LabelPlacer;
+import org.oaktag.export.svg.layout.Skyline;
+import org.oaktag.garment.Change;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Moved;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Note;
+import org.oaktag.geometry.Bounds;
+import org.oaktag.geometry.Point;
+import org.oaktag.measure.Length;
+
+/** What one step did: the pieces before it and after it on each other, its amounts, and what moved most. */
+final class StepSheet {
+
+    private static final double SIDE_WIDTH = 132;
+    private static final double SIDE_X = Page.WIDTH - Page.MARGIN - SIDE_WIDTH;
+    private static final double ROOM_WIDTH = SIDE_X - 2 * Page.MARGIN;
+    private static final double FOOT = 12;
+    private static final double ROOM_HEIGHT = Page.HEIGHT - Page.top() - Page.MARGIN - FOOT;
+
+    /** The room round a piece for its name and its dimensions, mm on the page. */
+    private static final double PADDING = 14;
+
+    private static final int MOST_ROWS = 14;
+
+    private final Page page;
+    private final Change change;
+    private final LabelPlacer placer = LabelPlacer.anywhere();
+
+    private StepSheet(Page page, Change change) {
+        this.page = page;
+        this.change = change;
+    }
+
+    static String draw(int number, Recipe.Played played) {
+        Garment after = played.after();
+        Change change = after.history().get(after.history().size() - 1);
+        String title = number + "  " + FreeText.shown(change.title());
+        String subtitle = FreeText.shown(after.title()) + ", for "
+                + FreeText.shown(after.wearer().name());
+        StepSheet sheet = new StepSheet(Page.titled(title, subtitle), change);
+        sheet.pieces(played.before(), after);
+        sheet.legend();
+        sheet.side();
+        return sheet.page.end("The pieces before the step, light and dashed, and after it, dark.", List.of());
+    }
+
+    private void pieces(Garment before, Garment after) {
+        List<BeforeAndAfter> all = new ArrayList<>();
+        for (Name name : change.pieces()) {
+            all.add(BeforeAndAfter.of(name, before.findPiece(name), after.findPiece(name)));
+        }
+        before.pieces().stream()
+                .filter(piece -> !after.hasPiece(piece.name()))
+                .forEach(piece -> all.add(BeforeAndAfter.of(piece.name(), Optional.of(piece), Optional.empty())));
+        if (all.isEmpty()) {
+            page.write(TextBlock.of("No piece was redrawn.", Font.TEXT), Page.MARGIN, Page.top());
+            return;
+        }
+        double reduction = reduction(all);
+        List<Bounds> places = places(all, reduction);
+        for (int i = 0; i < all.size(); i++) {
+            all.get(i).drawLines(page.figure(), placer, reduction, seat(places.get(i)));
+        }
+        for (int i = 0; i < all.size(); i++) {
+            all.get(i).drawDimensions(page.figure(), placer, reduction, seat(places.get(i)), change.dimensions());
+        }
+        for (int i = 0; i < all.size(); i++) {
+            all.get(i).drawName(page.figure(), placer, reduction, seat(places.get(i)));
+        }
+        page.scaleBar(reduction);
+    }
+
+    private static Point seat(Bounds place) {
+        return Point.of(Page.MARGIN + place.minX() + PADDING, Page.top() + place.minY() + PADDING);
+    }
+
+    private static double reduction(List<BeforeAndAfter> all) {
+        return Page.reductions().stream()
+                .filter(each -> fits(all, each))
+                .findFirst()
+                .orElse(Page.reductions().get(Page.reductions().size() - 1));
+    }
+
+    private static boolean fits(List<BeforeAndAfter> all, double reduction) {
+        double widest = all.stream()
+                .mapToDouble(each -> each.bounds().width() / reduction + 2 * PADDING)
+                .max()
+                .orElse(0);
+        return widest <= ROOM_WIDTH
+                && places(all, reduction).stream()
+                                .mapToDouble(Bounds::maxY)
+                                .max()
+                                .orElse(0)
+                        <= ROOM_HEIGHT;
+    }
+
+    private static List<Bounds> places(List<BeforeAndAfter> all, double reduction) {
+        List<Bounds> sizes = all.stream()
+                .map(each -> new Bounds(
+                        0,
+                        0,
+                        each.bounds().width() / reduction + 2 * PADDING,
+                        each.bounds().height() / reduction + 2 * PADDING))
+                .toList();
+        return Skyline.pack(sizes, ROOM_WIDTH, 0);
+    }
+
+    private void legend() {
+        double x = SIDE_X;
+        double y = Page.HEIGHT - Page.MARGIN - 2;
+        for (LineType type : List.of(LineType.BEFORE, LineType.AFTER, LineType.SEAM)) {
+            page.figure().add(Stroke.line(type, Point.of(x, y), Point.of(x + 12, y)));
+            TextBlock text = TextBlock.of(type == LineType.SEAM ? "as it was" : type.meaning(), Font.SMALL);
+            page.write(text, x + 14, y - text.height() / 2);
+            x += 14 + text.width() + 5;
+        }
+    }
+
+    private void side() {
+        double y = Page.top();
+        y = page.write(TextBlock.of("What moved most", Font.HEAD), SIDE_X, y) + 1;
+        List<Moved> moved = change.moved().stream()
+                .sorted(Comparator.comparingDouble(StepSheet::size).reversed())
+                .toList();
+        List<List<String>> rows = moved.stream()
+                .limit(MOST_ROWS)
+                .map(each -> List.of(each.quantity(), text(each.before()), text(each.after()), signed(each.by())))
+                .toList();
+        y = new Table(List.of("mm", "before", "after", "change"), rows).draw(page.figure(), SIDE_X, y, SIDE_WIDTH);
+        if (moved.size() > MOST_ROWS) {
+            y = page.write(TextBlock.of("and " + (moved.size() - MOST_ROWS) + " more", Font.SMALL), SIDE_X, y);
+        }
+        y += 4;
+        for (Note note : change.notes()) {
+            String kind = switch (note.kind()) {
+                case RULE -> "Rule: ";
+                case DONE -> "Also done: ";
+                case CAUTION -> "Caution: ";
+            };
+            TextBlock block = TextBlock.wrapped(kind + FreeText.shown(note.text()), Font.SMALL, SIDE_WIDTH);
+            if (y + block.height() < Page.HEIGHT - Page.MARGIN - FOOT) {
+                y = page.write(block, SIDE_X, y) + 1.5;
+            }
+        }
+    }
+
+    /** What is new or gone counts by its whole size, after whatever was only moved. */
+    private static double size(Moved moved) {
+        return moved.by().map(by -> Math.abs(by.mm())).orElse(-1.0);
+    }
+
+    private static String text(Optional<Length> length) {
+        return length.map(StepSheet::tenths).orElse("none");
+    }
+
+    private static String signed(Optional<Length> by) {
+        return by.map(each -> (each.mm() > 0 ? "+" : "") + tenths(each)).orElse("new");
+    }
+
+    private static String tenths(Length length) {
+        return length.text().replace(" mm", "");
+    }
+}

@@ -1,0 +1,47 @@
+package org.oaktag.export.svg;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.oaktag.garment.Allowances;
+import org.oaktag.garment.Garment;
+
+/**
+ * A drawn sheet: an SVG document. Immutable.
+ *
+ * @param text the document, to be stored as UTF-8
+ */
+public record SvgSheet(String text) {
+
+    /**
+     * Draws every piece of a garment at true scale, its user unit the millimetre.
+     *
+     * <p>Each edge is a path of its own on the seam line; its {@code id} is {@code piece.edge} and its
+     * {@code data-length-mm} its length. Above it there are no transforms but translations.
+     *
+     * @throws org.oaktag.PatternException if an allowance does not fit a piece
+     */
+    public static SvgSheet pattern(Garment garment, Allowances allowances) {
+        return new SvgSheet(PatternSheet.draw(garment, allowances));
+    }
+
+    /**
+     * Draws the pieces that a step touched, reduced, before it (light, dashed) and after it (dark), with its amounts as
+     * dimensions and a table of what moved most.
+     *
+     * @param number the step's number in its recipe, counted from 1
+     * @param played the step as it was played
+     */
+    public static SvgSheet step(int number, Recipe.Played played) {
+        return new SvgSheet(StepSheet.draw(number, played));
+    }
+
+    /**
+     * Stores the document as UTF-8.
+     *
+     * @throws IOException if the file cannot be written
+     */
+    public void writeTo(Path file) throws IOException {
+        Files.writeString(file, text);
+    }
+}

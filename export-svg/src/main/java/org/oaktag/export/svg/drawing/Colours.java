@@ -1,0 +1,22 @@
+package org.oaktag.export.svg.drawing;
+
+/** The colours of lines and lettering. They differ in lightness, so that they stay apart in grey. */
+public final class Colours {
+
+    /** Lines and lettering. */
+    public static final String INK = "#1a1a1a";
+
+    /** What was there before. */
+    public static final String BEFORE = "#8fa9bf";
+
+    /** Dimensions. */
+    public static final String AMOUNT = "#a4400c";
+
+    /** Lettering that stands back. */
+    public static final String FAINT = "#5c6670";
+
+    /** The ground of the sheet. */
+    public static final String PAPER = "#ffffff";
+
+    private Colours() {}
+}

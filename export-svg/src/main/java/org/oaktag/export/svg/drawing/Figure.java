@@ -1,0 +1,45 @@
+package org.oaktag.export.svg.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.oaktag.geometry.Bounds;
+
+/** What is drawn in one place, in the order in which it is drawn. Not thread-safe; a sheet is drawn by one thread. */
+public final class Figure {
+
+    private final List<Ink> inks = new ArrayList<>();
+
+    /** Draws something over what is there. */
+    public Figure add(Ink ink) {
+        inks.add(ink);
+        return this;
+    }
+
+    /** Draws all of another figure over what is there. */
+    public Figure add(Figure figure) {
+        inks.addAll(figure.inks);
+        return this;
+    }
+
+    /** Returns everything drawn so far. */
+    public List<Ink> inks() {
+        return List.copyOf(inks);
+    }
+
+    /**
+     * Returns the box that holds everything.
+     *
+     * @throws IllegalStateException if nothing was drawn
+     */
+    public Bounds bounds() {
+        return inks.stream()
+                .map(Ink::bounds)
+                .reduce(Bounds::union)
+                .orElseThrow(() -> new IllegalStateException("a figure without ink has no bounds"));
+    }
+
+    /** Writes the elements in order. */
+    public void writeTo(XmlWriter xml) {
+        inks.forEach(ink -> ink.writeTo(xml));
+    }
+}

@@ -1,0 +1,55 @@
+package org.oaktag.export.svg.drawing;
+
+import org.oaktag.geometry.Bounds;
+import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
+import org.oaktag.geometry.Vector;
+
+/**
+ * A filled shape without a line round it. Immutable.
+ *
+ * @param paint a colour, or a reference to a texture
+ * @param outline the closed path that is filled
+ */
+public record Fill(String paint, Path outline) implements Ink {
+
+    /** An arrowhead is this many times as long as it is wide (ISO 129-1: an opening angle of 15 to 20 degrees). */
+    private static final double SLENDER = 3.2;
+
+    /** Returns a filled arrowhead. */
+    public static Fill arrowhead(Point tip, Vector direction, double length, String colour) {
+        Vector back = direction.unit().times(-length);
+        Vector aside = back.perpendicular().times(0.5 / SLENDER);
+        Point foot = tip.plus(back);
+        return new Fill(colour, Path.polyline(tip, foot.plus(aside), foot.plus(aside.negated()), tip));
+    }
+
+    /** Returns a filled upright rectangle. */
+    public static Fill rectangle(Bounds box, String paint) {
+        return new Fill(paint, rim(box));
+    }
+
+    /** Returns the four sides of a rectangle as a closed path. */
+    public static Path rim(Bounds box) {
+        Point first = Point.of(box.minX(), box.minY());
+        return Path.polyline(
+                first,
+                Point.of(box.maxX(), box.minY()),
+                Point.of(box.maxX(), box.maxY()),
+                Point.of(box.minX(), box.maxY()),
+                first);
+    }
+
+    @Override
+    public Bounds bounds() {
+        return outline.bounds();
+    }
+
+    @Override
+    public void writeTo(XmlWriter xml) {
+        xml.begin("path")
+                .attribute("d", PathData.of(outline) + " Z")
+                .attribute("fill", paint)
+                .end();
+    }
+}

@@ -1,0 +1,63 @@
+package org.oaktag.export.svg.drawing;
+
+/**
+ * The types of line, each with one meaning. Widths and dashes follow ISO 128: a dash is 12 line widths long, a long dash
+ * 24, a gap 3, a dot a half.
+ */
+public enum LineType {
+    /** Where the cloth is cut: continuous wide. */
+    CUT("cut line", 0.5, "", Colours.INK),
+    /** Where it is sewn: continuous narrow. */
+    SEAM("seam line", 0.25, "", Colours.INK),
+    /** Where it is folded, and where a half piece lies on the fold of the cloth: long-dashed dotted. */
+    FOLD("fold", 0.35, "8.4 1.05 0.175 1.05", Colours.INK),
+    /** Where a piece may be parted, or something laid on: dashed. */
+    PLACEMENT("style line, placement", 0.25, "3 0.75", Colours.INK),
+    /** The direction of the warp or the wales: continuous narrow, with arrows. */
+    GRAIN("grainline", 0.25, "", Colours.INK),
+    /** A cut into the allowance, or a mark inside. */
+    NOTCH("notch", 0.5, "", Colours.INK),
+    /** A dimension, its extension lines, a frame: continuous narrow. */
+    DIMENSION("dimension", 0.18, "", Colours.AMOUNT),
+    /** What was there before a step: dashed, light. */
+    BEFORE("before the step", 0.35, "4.2 1.05", Colours.BEFORE),
+    /** What is there after it: continuous wide, dark. */
+    AFTER("after the step", 0.5, "", Colours.INK),
+    /** Table rules and the frame of the scale square. */
+    RULE("", 0.25, "", Colours.INK);
+
+    private final String meaning;
+    private final double width;
+    private final String dashes;
+    private final String colour;
+
+    LineType(String meaning, double width, String dashes, String colour) {
+        this.meaning = meaning;
+        this.width = width;
+        this.dashes = dashes;
+        this.colour = colour;
+    }
+
+    /** Returns what the legend says of it. */
+    public String meaning() {
+        return meaning;
+    }
+
+    /** Returns its width, mm. */
+    public double width() {
+        return width;
+    }
+
+    /** Returns its colour. */
+    public String colour() {
+        return colour;
+    }
+
+    /** Adds the attributes of this type to the element just begun. */
+    void writeTo(XmlWriter xml) {
+        xml.attribute("fill", "none").attribute("stroke", colour).attribute("stroke-width", width);
+        if (!dashes.isEmpty()) {
+            xml.attribute("stroke-dasharray", dashes);
+        }
+    }
+}

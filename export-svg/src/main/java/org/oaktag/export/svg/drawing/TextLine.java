@@ -1,0 +1,21 @@
+package org.oaktag.export.svg.drawing;
+
+/**
+ * One line of lettering. Immutable.
+ *
+ * @param text what it says
+ * @param font in which face
+ * @param colour in which colour
+ */
+public record TextLine(String text, Font font, String colour) {
+
+    /** Returns a line in ink. */
+    public static TextLine of(String text, Font font) {
+        return new TextLine(text, font, Colours.INK);
+    }
+
+    /** Returns its width, mm. */
+    public double width() {
+        return font.width(text);
+    }
+}

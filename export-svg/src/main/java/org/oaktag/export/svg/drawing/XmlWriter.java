@@ -1,0 +1,125 @@
+package org.oaktag.export.svg.drawing;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+
+/**
+ * Writes well-formed XML 1.0, whatever the text: markup is escaped, and a character that XML cannot hold becomes U+FFFD.
+ *
+ * <pre>{@code
+ * xml.begin("text").attribute("x", "5").text(name).end();
+ * }</pre>
+ *
+ * <p>Lines end in a line feed. Not thread-safe.
+ */
+public final class XmlWriter {
+
+    private static final String INDENT = "  ";
+
+    private final StringBuilder out = new StringBuilder("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
+    private final Deque<String> open = new ArrayDeque<>();
+    private State state = State.BETWEEN;
+
+    private enum State {
+        /** Inside a start tag. */
+        TAG,
+        /** After text, in an element that must stay on its line. */
+        TEXT,
+        /** Between elements. */
+        BETWEEN
+    }
+
+    /** Begins an element. */
+    public XmlWriter begin(String element) {
+        closeTag();
+        if (state == State.BETWEEN) {
+            out.append(INDENT.repeat(open.size()));
+        }
+        out.append('<').append(element);
+        open.push(element);
+        state = State.TAG;
+        return this;
+    }
+
+    /**
+     * Adds an attribute to the element just begun.
+     *
+     * @throws IllegalStateException if anything else was written since
+     */
+    public XmlWriter attribute(String name, String value) {
+        if (state != State.TAG) {
+            throw new IllegalStateException("attribute '" + name + "' must follow the beginning of its element");
+        }
+        out.append(' ').append(name).append("=\"");
+        escape(value);
+        out.append('"');
+        return this;
+    }
+
+    /** Adds an attribute in millimetres. */
+    public XmlWriter attribute(String name, double value) {
+        return attribute(name, Decimal.text(value));
+    }
+
+    /** Writes text into the element just begun. */
+    public XmlWriter text(String text) {
+        if (state == State.TAG) {
+            out.append('>');
+        }
+        escape(text);
+        state = State.TEXT;
+        return this;
+    }
+
+    /** Ends the element begun last. */
+    public XmlWriter end() {
+        String element = open.pop();
+        if (state == State.TAG) {
+            out.append("/>\n");
+        } else {
+            if (state == State.BETWEEN) {
+                out.append(INDENT.repeat(open.size()));
+            }
+            out.append("</").append(element).append(">\n");
+        }
+        state = State.BETWEEN;
+        return this;
+    }
+
+    /**
+     * Returns the document.
+     *
+     * @throws IllegalStateException if an element was not ended
+     */
+    public String document() {
+        if (!open.isEmpty()) {
+            throw new IllegalStateException("every element must be ended, still open: " + open);
+        }
+        return out.toString();
+    }
+
+    private void closeTag() {
+        if (state == State.TAG) {
+            out.append(">\n");
+            state = State.BETWEEN;
+        }
+    }
+
+    private void escape(String text) {
+        text.codePoints().forEach(c -> {
+            switch (c) {
+                case '&' -> out.append("&amp;");
+                case '<' -> out.append("&lt;");
+                case '>' -> out.append("&gt;");
+                case '"' -> out.append("&quot;");
+                case '\t', '\n', '\r' -> out.append("&#").append(c).append(';');
+                default -> out.appendCodePoint(isXml(c) ? c : 0xFFFD);
+            }
+        });
+    }
+
+    /** XML 1.0, production 2 (Char), less the three white-space characters that are escaped before. */
+    private static boolean isXml(int c) {
+        return (c >= 0x20 && c <= 0xD7FF) || (c >= 0xE000 && c <= 0xFFFD) || (c >= 0x10000 && c <= 0x10FFFF);
+    }
+}

@@ -1,0 +1,93 @@
+package org.oaktag.export.svg.layout;
+
+import java.util.List;
+import org.oaktag.geometry.Bounds;
+import org.oaktag.geometry.Point;
+import org.oaktag.geometry.Vector;
+
+/**
+ * A rectangle that may be turned, such as the room that a label takes. Immutable.
+ *
+ * @param center its middle
+ * @param width its size along its own direction, mm
+ * @param height its size across, mm
+ * @param angle its turn, radians, clockwise on paper
+ */
+public record Box(Point center, double width, double height, double angle) {
+
+    /** Returns the upright box that fills the bounds. */
+    public static Box from(Bounds bounds) {
+        return new Box(bounds.center(), bounds.width(), bounds.height(), 0);
+    }
+
+    /** Returns the box grown by a margin on each side. */
+    public Box expanded(double margin) {
+        return new Box(center, width + 2 * margin, height + 2 * margin, angle);
+    }
+
+    /** Returns the four corners, clockwise from the top left as its text is read. */
+    public List<Point> corners() {
+        Vector along = Vector.polar(width / 2, angle);
+        Vector down = Vector.polar(height / 2, angle).rightNormal();
+        return List.of(
+                center.plus(along.negated()).plus(down.negated()),
+                center.plus(along).plus(down.negated()),
+                center.plus(along).plus(down),
+                center.plus(along.negated()).plus(down));
+    }
+
+    /** Returns the smallest upright box round this one. */
+    public Bounds bounds() {
+        return Bounds.of(corners().toArray(new Point[0]));
+    }
+
+    /** Tells whether the two boxes share some area. */
+    public boolean overlaps(Box other) {
+        return !isParted(this, other) && !isParted(other, this);
+    }
+
+    /** Tells whether the straight segment runs through the box or touches it. */
+    public boolean meets(Point from, Point to) {
+        Point a = local(from);
+        Point b = local(to);
+        // Liang and Barsky (1984): clip the segment against the four sides in turn.
+        double[] range = {0, 1};
+        return clip(a.x(), b.x() - a.x(), width / 2, range) && clip(a.y(), b.y() - a.y(), height / 2, range);
+    }
+
+    private static boolean clip(double start, double run, double half, double[] range) {
+        if (run == 0) {
+            return Math.abs(start) <= half;
+        }
+        double t0 = (-half - start) / run;
+        double t1 = (half - start) / run;
+        range[0] = Math.max(range[0], Math.min(t0, t1));
+        range[1] = Math.min(range[1], Math.max(t0, t1));
+        return range[0] <= range[1];
+    }
+
+    /** Returns the point as seen from the box: its middle at the origin, its direction along x. */
+    private Point local(Point point) {
+        Vector turned = point.minus(center).rotated(-angle);
+        return Point.of(turned.x(), turned.y());
+    }
+
+    /** Tells whether a side of the first box parts it from the second (separating axis). */
+    private static boolean isParted(Box first, Box second) {
+        double minX = Double.POSITIVE_INFINITY;
+        double maxX = Double.NEGATIVE_INFINITY;
+        double minY = Double.POSITIVE_INFINITY;
+        double maxY = Double.NEGATIVE_INFINITY;
+        for (Point corner : second.corners()) {
+            Point seen = first.local(corner);
+            minX = Math.min(minX, seen.x());
+            maxX = Math.max(maxX, seen.x());
+            minY = Math.min(minY, seen.y());
+            maxY = Math.max(maxY, seen.y());
+        }
+        return minX >= first.width / 2
+                || maxX <= -first.width / 2
+                || minY >= first.height / 2
+                || maxY <= -first.height / 2;
+    }
+}

@@ -1,0 +1,100 @@
+package org.oaktag.export.svg.layout;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.oaktag.geometry.Bounds;
+import org.oaktag.geometry.Outline;
+import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
+
+/**
+ * Finds room for labels: inside a region, off every line and off every label that it placed before.
+ *
+ * <p>It is greedy and never moves a label again, so what matters most is to be placed first. Not thread-safe.
+ */
+public final class LabelPlacer {
+
+    /** The room left between a label and anything else, mm. */
+    public static final double CLEARANCE = 1;
+
+    /** The distance between places tried in a region, mm. */
+    private static final double STEP = 3;
+
+    private final Optional<Outline> region;
+    private final List<Obstacle> lines = new ArrayList<>();
+    private final List<Box> taken = new ArrayList<>();
+
+    private record Obstacle(Bounds bounds, Polyline line) {}
+
+    private LabelPlacer(Optional<Outline> region) {
+        this.region = region;
+    }
+
+    /** Returns a placer of labels that must lie inside the outline and off it. */
+    public static LabelPlacer inside(Outline region) {
+        LabelPlacer placer = new LabelPlacer(Optional.of(region));
+        placer.avoid(region.path());
+        return placer;
+    }
+
+    /** Returns a placer of labels that may lie anywhere. */
+    public static LabelPlacer anywhere() {
+        return new LabelPlacer(Optional.empty());
+    }
+
+    /** Keeps labels off a line. */
+    public void avoid(Path path) {
+        lines.add(new Obstacle(path.bounds().expanded(CLEARANCE), Polyline.of(path)));
+    }
+
+    /** Keeps labels off a box. */
+    public void avoid(Box box) {
+        taken.add(box);
+    }
+
+    /** Tells whether a label could lie there. */
+    public boolean isFree(Box box) {
+        Box roomy = box.expanded(CLEARANCE);
+        if (region.isPresent() && !region.get().contains(box.center())) {
+            return false;
+        }
+        if (taken.stream().anyMatch(roomy::overlaps)) {
+            return false;
+        }
+        Bounds around = roomy.bounds();
+        return lines.stream().noneMatch(each -> each.bounds.overlaps(around) && each.line.meets(roomy));
+    }
+
+    /** Takes and returns the first of the boxes that is free, or empty where none is. */
+    public Optional<Box> first(List<Box> candidates) {
+        Optional<Box> free = candidates.stream().filter(this::isFree).findFirst();
+        free.ifPresent(taken::add);
+        return free;
+    }
+
+    /**
+     * Takes and returns the free box of that size and turn nearest to a point, or empty where there is none.
+     *
+     * @param within where its middle may lie
+     */
+    public Optional<Box> nearest(Point wanted, Bounds within, double width, double height, double angle) {
+        List<Point> middles = new ArrayList<>();
+        middles.add(wanted);
+        for (double y = within.minY(); y <= within.maxY(); y += STEP) {
+            for (double x = within.minX(); x <= within.maxX(); x += STEP) {
+                middles.add(Point.of(x, y));
+            }
+        }
+        middles.sort(Comparator.comparingDouble(wanted::distanceTo));
+        for (Point middle : middles) {
+            Box box = new Box(middle, width, height, angle);
+            if (isFree(box)) {
+                taken.add(box);
+                return Optional.of(box);
+            }
+        }
+        return Optional.empty();
+    }
+}
