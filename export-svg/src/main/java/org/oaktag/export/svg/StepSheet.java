@@ -24,14 +24,16 @@ import org.oaktag.measure.Length;
 /** What one step did: the pieces before it and after it on each other, its amounts, and what moved most. */
 final class StepSheet {
 
-    private static final double SIDE_WIDTH = 132;
+    private static final double SIDE_WIDTH = 122;
     private static final double SIDE_X = Page.WIDTH - Page.MARGIN - SIDE_WIDTH;
     private static final double ROOM_WIDTH = SIDE_X - 2 * Page.MARGIN;
     private static final double FOOT = 12;
     private static final double ROOM_HEIGHT = Page.HEIGHT - Page.top() - Page.MARGIN - FOOT;
 
-    /** The room round a piece for its name and its dimensions, mm on the page. */
-    private static final double PADDING = 14;
+    /** The room beside a piece, and above and below it, for its dimensions, mm on the page. */
+    private static final double PADDING_X = 9;
+
+    private static final double PADDING_Y = 13;
 
     private static final int MOST_ROWS = 14;
 
@@ -84,7 +86,7 @@ final class StepSheet {
     }
 
     private static Point seat(Bounds place) {
-        return Point.of(Page.MARGIN + place.minX() + PADDING, Page.top() + place.minY() + PADDING);
+        return Point.of(Page.MARGIN + place.minX() + PADDING_X, Page.top() + place.minY() + PADDING_Y);
     }
 
     private static double reduction(List<BeforeAndAfter> all) {
@@ -96,7 +98,7 @@ final class StepSheet {
 
     private static boolean fits(List<BeforeAndAfter> all, double reduction) {
         double widest = all.stream()
-                .mapToDouble(each -> each.bounds().width() / reduction + 2 * PADDING)
+                .mapToDouble(each -> each.bounds().width() / reduction + 2 * PADDING_X)
                 .max()
                 .orElse(0);
         return widest <= ROOM_WIDTH
@@ -112,8 +114,8 @@ final class StepSheet {
                 .map(each -> new Bounds(
                         0,
                         0,
-                        each.bounds().width() / reduction + 2 * PADDING,
-                        each.bounds().height() / reduction + 2 * PADDING))
+                        each.bounds().width() / reduction + 2 * PADDING_X,
+                        each.bounds().height() / reduction + 2 * PADDING_Y))
                 .toList();
         return Skyline.pack(sizes, ROOM_WIDTH, 0);
     }
@@ -137,7 +139,7 @@ final class StepSheet {
                 .toList();
         List<List<String>> rows = moved.stream()
                 .limit(MOST_ROWS)
-                .map(each -> List.of(each.quantity(), text(each.before()), text(each.after()), signed(each.by())))
+                .map(each -> List.of(each.quantity(), text(each.before()), text(each.after()), change(each)))
                 .toList();
         y = new Table(List.of("mm", "before", "after", "change"), rows).draw(page.figure(), SIDE_X, y, SIDE_WIDTH);
         if (moved.size() > MOST_ROWS) {
@@ -166,8 +168,10 @@ final class StepSheet {
         return length.map(StepSheet::tenths).orElse("none");
     }
 
-    private static String signed(Optional<Length> by) {
-        return by.map(each -> (each.mm() > 0 ? "+" : "") + tenths(each)).orElse("new");
+    private static String change(Moved moved) {
+        return moved.by()
+                .map(each -> (each.mm() > 0 ? "+" : "") + tenths(each))
+                .orElse(moved.after().isPresent() ? "new" : "gone");
     }
 
     private static String tenths(Length length) {

@@ -3,6 +3,7 @@ package org.oaktag.export.svg;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.oaktag.adjust.Recipe;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Garment;
 
