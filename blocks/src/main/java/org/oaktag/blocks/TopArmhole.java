@@ -8,6 +8,8 @@ import org.oaktag.geometry.Point;
 /** The armhole of a front or a back, redrawn when the shoulder or the side seam that it meets has moved. */
 public final class TopArmhole {
 
+    private static final double LEAST_SCOOP = 40;
+
     private TopArmhole() {}
 
     /**
@@ -24,7 +26,7 @@ public final class TopArmhole {
 
     /**
      * Returns the whole armhole drawn from the end of another shoulder seam, square to it. The pitch point moves
-     * sideways by as much as the shoulder point, but stays 25 mm inside the underarm point.
+     * sideways by as much as the shoulder point, but stays 40 mm inside the underarm point, so that the armhole keeps its scoop.
      *
      * @param piece a front or a back
      * @param shoulder the shoulder seam, from the side neck point outwards
@@ -33,7 +35,7 @@ public final class TopArmhole {
         Path side = piece.path(EdgeNames.SIDE);
         Point old = ArmholeShape.pitch(piece.path(EdgeNames.ARMHOLE));
         double out = shoulder.end().x() - piece.path(EdgeNames.SHOULDER).end().x();
-        double most = Math.max(old.x(), side.start().x() - ArmholeShape.INSIDE_UNDERARM);
+        double most = Math.max(old.x(), side.start().x() - LEAST_SCOOP);
         Point pitch = Point.of(Math.min(old.x() + out, most), old.y());
         return ArmholeShape.draw(
                 half(piece), shoulder.end(), shoulder.endDirection(), pitch, side.start(), side.startDirection());
