@@ -28,13 +28,17 @@ import org.oaktag.garment.Quantity.Drop;
 import org.oaktag.garment.Seam;
 import org.oaktag.garment.SeamRule;
 import org.oaktag.garment.SeamSide;
+import org.oaktag.geometry.Cubic;
 import org.oaktag.geometry.Line;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
+import org.oaktag.geometry.Vector;
 import org.oaktag.measure.Length;
 
 /**
- * Cuts the sleeve in two along a level style line. The upper part keeps the name of the sleeve and ends in the edge
+ * Cuts the sleeve in two along a style line that is square to both underarm edges, so that it runs on smoothly round the
+ * arm: level on a straight sleeve, hanging a little on a tapered one. The upper part keeps the name of the sleeve and
+ * ends in the edge
  * {@code bottom}; the lower part begins with the edge {@code top} and carries the hem. Both new edges are one line, so
  * that they are equal by construction, and are notched off the middle, so that they cannot be joined the wrong way
  * round.
@@ -46,6 +50,7 @@ public record SplitSleeve(Length aboveHem, Cloth below) implements Step {
 
     private static final Name STYLE_NOTCH = Name.of("style line");
     private static final double NOTCH_SHARE = 1.0 / 3;
+    private static final double LEVEL = 1e-12;
     private static final double LEAST_PART = 20;
     private static final double GRAIN_SHARE = 0.2;
 
@@ -73,17 +78,19 @@ public record SplitSleeve(Length aboveHem, Cloth below) implements Step {
         Path.Split back = underarmBack.splitAt(underarmBack.length() - place(underarmBack.reversed(), level));
         Point frontPoint = front.after().start();
         Point backPoint = back.before().end();
-        Line line = new Line(frontPoint, backPoint);
+        Path line = styleLine(
+                frontPoint,
+                front.after().startDirection(),
+                backPoint,
+                back.after().startDirection());
         Piece upper = upper(sleeve, front.before(), line, back.after());
         Piece lower = lower(sleeve, line, front.after(), back.before());
         Garment split = rejoined(garment, upper, lower);
-        Note rule = Note.rule("a level line " + aboveHem.text() + " above the hem: both new edges are "
-                + Length.mm(line.length()).text() + " long");
+        Note rule = Note.rule(
+                "a line " + aboveHem.text() + " above the hem, square to the underarm edges: both new edges are "
+                        + Length.mm(line.length()).text() + " long");
         Dimension dimension = new Dimension(
-                TopNames.SLEEVE_LOWER,
-                Point.of(line.start().x(), level),
-                Point.of(line.start().x(), level + aboveHem.mm()),
-                aboveHem.text());
+                TopNames.SLEEVE_LOWER, frontPoint, Point.of(frontPoint.x(), level + aboveHem.mm()), aboveHem.text());
         return new Reshaped(split, List.of(rule), List.of(dimension));
     }
 
@@ -111,12 +118,21 @@ public record SplitSleeve(Length aboveHem, Cloth below) implements Step {
                 "straighten the sleeve first"));
     }
 
-    private static Piece upper(Piece sleeve, Path front, Line line, Path back) {
+    private static Path styleLine(Point front, Vector downFront, Point back, Vector upBack) {
+        Vector inward = downFront.rightNormal();
+        Vector outward = upBack.leftNormal();
+        double handle = front.distanceTo(back) / 3;
+        return Math.abs(inward.y()) <= LEVEL
+                ? Path.of(new Line(front, back))
+                : Path.of(Cubic.hermite(front, inward.times(handle), back, outward.times(handle)));
+    }
+
+    private static Piece upper(Piece sleeve, Path front, Path line, Path back) {
         List<Edge> edges = List.of(
                 sleeve.edge(EdgeNames.CAP_BACK),
                 sleeve.edge(EdgeNames.CAP_FRONT),
                 new Edge(EdgeNames.UNDERARM_FRONT, front),
-                new Edge(EdgeNames.BOTTOM, Path.of(line)),
+                new Edge(EdgeNames.BOTTOM, line),
                 new Edge(EdgeNames.UNDERARM_BACK, back));
         Grainline grain = sleeve.grainline();
         double lowest = line.start().y() - (line.start().y() - grain.top().y()) * GRAIN_SHARE;
@@ -129,7 +145,7 @@ public record SplitSleeve(Length aboveHem, Cloth below) implements Step {
                 .withNotch(Notch.single(STYLE_NOTCH, EdgeNames.BOTTOM, End.END, line.length() * NOTCH_SHARE));
     }
 
-    private Piece lower(Piece sleeve, Line line, Path front, Path back) {
+    private Piece lower(Piece sleeve, Path line, Path front, Path back) {
         double length = line.length();
         double high = line.start().y();
         double low = front.end().y();
@@ -137,7 +153,7 @@ public record SplitSleeve(Length aboveHem, Cloth below) implements Step {
         return Piece.of(
                         TopNames.SLEEVE_LOWER,
                         List.of(
-                                new Edge(EdgeNames.TOP, Path.of(line.reversed())),
+                                new Edge(EdgeNames.TOP, line.reversed()),
                                 new Edge(EdgeNames.UNDERARM_FRONT, front),
                                 sleeve.edge(EdgeNames.HEM),
                                 new Edge(EdgeNames.UNDERARM_BACK, back)),
