@@ -11,6 +11,7 @@ import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.sli
 
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.lang.ArchRule;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -120,6 +121,8 @@ record HouseRules(String root) {
     private ArchRule staticFieldsAreConstants() {
         return fields().that()
                 .areStatic()
+                .and()
+                .doNotHaveModifier(JavaModifier.SYNTHETIC)
                 .and()
                 .areDeclaredInClassesThat(areOnFloors(0, ALL))
                 .should()
