@@ -154,15 +154,18 @@ public final class BodyMeasurements {
         return Wearer.of(name, isChild(), named);
     }
 
+    /** Returns the measures that were taken, in the order of {@link BodyMeasure}. */
+    public Map<BodyMeasure, Length> taken() {
+        EnumMap<BodyMeasure, Length> taken = new EnumMap<>(measures);
+        derived.forEach(rule -> taken.remove(rule.measure()));
+        return Collections.unmodifiableMap(taken);
+    }
+
     /** Returns a builder filled with what was taken, so that one measure can be changed and the rest derived anew. */
     public BodyBuilder toBuilder() {
         BodyBuilder builder = builder().name(name).figure(figure);
         ageYears.ifPresent(builder::ageYears);
-        measures.forEach((measure, length) -> {
-            if (derived.stream().noneMatch(rule -> rule.measure() == measure)) {
-                builder.measure(measure, length);
-            }
-        });
+        taken().forEach(builder::measure);
         return builder;
     }
 

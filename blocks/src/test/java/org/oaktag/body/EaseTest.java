@@ -1,0 +1,124 @@
+package org.oaktag.body;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.oaktag.measure.Length.cm;
+import static org.oaktag.measure.Length.mm;
+import static org.oaktag.measure.Percent.percent;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Function;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.oaktag.PatternException;
+import org.oaktag.garment.Cloth;
+import org.oaktag.measure.Length;
+
+class EaseTest {
+
+    private static final Cloth JERSEY = Cloth.knit("jersey", percent(30));
+    private static final BodyMeasurements BODY = BodyMeasurements.builder()
+            .name("Nell")
+            .figure(Figure.WOMAN)
+            .bustGirth(cm(94))
+            .height(cm(168))
+            .build();
+
+    /** Ease at the bust of knits, common practice: very close 0, close 25-50, standard 50-100, loose 100-150 mm. */
+    @ParameterizedTest
+    @EnumSource(EaseCategory.class)
+    void the_ease_of_a_category_lies_in_its_band(EaseCategory category) {
+        Ease ease = Ease.of(category);
+        assertThat(ease.category()).isEqualTo(category);
+        assertThat(ease.bust()).isBetween(category.least(), category.greatest());
+        assertThat(ease.check(BODY, Cloth.knit("stable", percent(0)))).isEqualTo(ease);
+    }
+
+    @Test
+    void a_looser_category_is_looser_everywhere() {
+        List<Function<Ease, Length>> amounts = List.of(
+                Ease::bust, Ease::waist, Ease::hip, Ease::upperArm, Ease::wrist, Ease::neckline, Ease::scyeDepth);
+        for (Function<Ease, Length> amount : amounts) {
+            assertThat(Arrays.stream(EaseCategory.values()).map(Ease::of).map(amount))
+                    .isSorted()
+                    .doesNotHaveDuplicates();
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "-94, VERY_CLOSE",
+        "0, VERY_CLOSE",
+        "0.1, CLOSE",
+        "50, CLOSE",
+        "50.1, STANDARD",
+        "100, STANDARD",
+        "150, LOOSE",
+        "150.1, OVERSIZED",
+        "700, OVERSIZED"
+    })
+    void the_category_follows_the_bust(double mm, EaseCategory category) {
+        assertThat(EaseCategory.of(mm(mm))).isEqualTo(category);
+    }
+
+    @Test
+    void one_amount_is_replaced_at_a_time() {
+        Ease ease = Ease.standard()
+                .withBust(mm(1))
+                .withWaist(mm(2))
+                .withHip(mm(3))
+                .withUpperArm(mm(4))
+                .withWrist(mm(5))
+                .withNeckline(mm(6))
+                .withScyeDepth(mm(7));
+        assertThat(ease).isEqualTo(new Ease(mm(1), mm(2), mm(3), mm(4), mm(5), mm(6), mm(7)));
+    }
+
+    @Test
+    void an_amount_out_of_its_range_is_refused() {
+        assertThatThrownBy(() -> Ease.standard().withNeckline(mm(151)))
+                .isInstanceOf(PatternException.class)
+                .hasMessage("neckline ease: must be -20 to 150 mm; got 151.0 mm");
+        assertThatThrownBy(() -> Ease.standard().withScyeDepth(mm(-1)))
+                .hasMessage("scye depth ease: must be 0 to 200 mm; got -1.0 mm");
+    }
+
+    @Test
+    void only_a_very_close_garment_may_be_smaller_than_the_body() {
+        assertThatThrownBy(() -> Ease.standard().withUpperArm(mm(-5)).check(BODY, JERSEY))
+                .isInstanceOf(PatternException.class)
+                .hasMessage("ease at the upper arm girth of 'Nell': must not be negative in a standard garment;"
+                        + " got -5.0 mm; give 0 mm or more, or make the garment very close: at most 0 mm at the bust");
+    }
+
+    @Test
+    void a_very_close_garment_lacks_a_tenth_of_the_girth_at_most() {
+        Ease close = Ease.of(EaseCategory.VERY_CLOSE);
+        assertThat(close.withBust(mm(-94)).check(BODY, JERSEY).bust()).isEqualTo(mm(-94));
+        assertThatThrownBy(() -> close.withBust(mm(-94.1)).check(BODY, JERSEY))
+                .isInstanceOf(PatternException.class)
+                .hasMessage("ease at the bust girth of 'Nell': must be no less than a tenth of the girth below it"
+                        + " (-94.0 mm); got -94.1 mm");
+    }
+
+    /** 94 mm less on 940 leaves 846, which must stretch by 94 / 846 = 11.1 % to go round. */
+    @Test
+    void a_cloth_must_stretch_as_far_as_the_garment_is_small() {
+        Ease close = Ease.of(EaseCategory.VERY_CLOSE).withBust(mm(-94));
+        assertThat(close.check(BODY, Cloth.knit("just enough", percent(11.2)))).isEqualTo(close);
+        assertThatThrownBy(() -> close.check(BODY, Cloth.knit("stable knit", percent(11))))
+                .isInstanceOf(PatternException.class)
+                .hasMessage("ease at the bust girth of 'Nell': takes a cloth that stretches by 11.2 % at least;"
+                        + " got -94.0 mm in 'stable knit', which stretches by 11.0 %;"
+                        + " give -93.2 mm or more, or take a cloth with more stretch");
+    }
+
+    @Test
+    void the_remedy_of_a_refusal_works() {
+        Ease close = Ease.of(EaseCategory.VERY_CLOSE).withBust(mm(-93.1));
+        assertThat(close.check(BODY, Cloth.knit("stable knit", percent(11)))).isEqualTo(close);
+    }
+}
