@@ -80,6 +80,31 @@ public record Cubic(Point start, Point control1, Point control2, Point end) impl
         return Math.sqrt(x * x + y * y);
     }
 
+    /** Puts x and y of the point and of the unit tangent at t into the first four places, without making a point or a vector. */
+    void fillFrame(double t, double[] frame) {
+        double s = 1 - t;
+        double d0x = control1.x() - start.x();
+        double d0y = control1.y() - start.y();
+        double d1x = control2.x() - control1.x();
+        double d1y = control2.y() - control1.y();
+        double d2x = end.x() - control2.x();
+        double d2y = end.y() - control2.y();
+        double vx = s * s * d0x + 2 * s * t * d1x + t * t * d2x;
+        double vy = s * s * d0y + 2 * s * t * d1y + t * t * d2y;
+        double speed = Math.sqrt(vx * vx + vy * vy);
+        frame[0] = s * s * (s * start.x() + 3 * t * control1.x()) + t * t * (3 * s * control2.x() + t * end.x());
+        frame[1] = s * s * (s * start.y() + 3 * t * control1.y()) + t * t * (3 * s * control2.y() + t * end.y());
+        double size = Math.abs(d0x) + Math.abs(d0y) + Math.abs(d1x) + Math.abs(d1y) + Math.abs(d2x) + Math.abs(d2y);
+        if (speed > Tangents.STILL * size) {
+            frame[2] = vx / speed;
+            frame[3] = vy / speed;
+        } else {
+            Vector direction = Tangents.direction(this, t);
+            frame[2] = direction.x();
+            frame[3] = direction.y();
+        }
+    }
+
     @Override
     public Vector secondDerivativeAt(double t) {
         Plane.parameter(t);

@@ -3,7 +3,7 @@ package org.oaktag.geometry;
 /** Direction, curvature and turning of a cubic, where its derivative may vanish. */
 final class Tangents {
     /** A derivative shorter than this share of the curve's size is rounding, not direction. */
-    private static final double STILL = 1e-12;
+    static final double STILL = 1e-12;
 
     private static final int MAX_DEPTH = 48;
 

@@ -1,0 +1,178 @@
+package org.oaktag.geometry;
+
+/**
+ * Fits one cubic to a stretch of a smooth curve: ends and end directions are the curve's own, and the two handle lengths are those
+ * that make the sum of the squared distances along the curve's normals least (Gauss-Newton, two unknowns).
+ *
+ * <p>The distances are taken on {@link #NORMALS} normals; on each, Newton's method finds the parameter at which the cubic passes
+ * through it. A step that does not make the greatest distance smaller is shortened, then given up. The error of such a fit falls with
+ * the sixth power of the stretch's length. An instance is a workspace for one fit after another; it is not thread-safe.
+ */
+final class HermiteFit {
+    static final int NORMALS = 16;
+
+    private static final int GAUSS_NEWTON_STEPS = 6;
+    private static final int SHORTENINGS = 2;
+    private static final int NEWTON_STEPS = 6;
+
+    /** Once a step changes the parameter by less than this the next would change the distance by less than rounding. */
+    private static final double SETTLED = 1e-5;
+
+    /** Cosine of the greatest turn from normal to normal; beyond it anything may hide between them. */
+    private static final double STEADY = 0.3;
+
+    private final SmoothTarget target;
+    private final double[] x = new double[NORMALS];
+    private final double[] y = new double[NORMALS];
+    private final double[] tx = new double[NORMALS];
+    private final double[] ty = new double[NORMALS];
+    private final double[] u = new double[NORMALS];
+    private final double[] off = new double[NORMALS];
+    private final double[] triedU = new double[NORMALS];
+    private final double[] triedOff = new double[NORMALS];
+    private final double[] start = new double[4];
+    private final double[] end = new double[4];
+    private final double[] frame = new double[4];
+    private double startHandle;
+    private double endHandle;
+
+    HermiteFit(SmoothTarget target) {
+        this.target = target;
+    }
+
+    /** Fits the stretch and returns the greatest distance on the normals, mm; infinite if the cubic misses one of them. */
+    double fit(double t0, double t1) {
+        load(t0, t1);
+        if (turnsTooFar()) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double error = settle(target.speedAt(t0) * (t1 - t0) / 3, target.speedAt(t1) * (t1 - t0) / 3);
+        adopt(target.speedAt(t0) * (t1 - t0) / 3, target.speedAt(t1) * (t1 - t0) / 3);
+        for (int step = 0; step < GAUSS_NEWTON_STEPS && Double.isFinite(error); step++) {
+            double improved = improve(error);
+            if (improved > 0.97 * error) {
+                return Math.min(improved, error);
+            }
+            error = improved;
+        }
+        return error;
+    }
+
+    /** Returns the cubic of the last fit between the given ends, which are the target's own but for rounding. */
+    Cubic cubic(Point from, Point to) {
+        return new Cubic(
+                from,
+                new Point(from.x() + startHandle * start[2], from.y() + startHandle * start[3]),
+                new Point(to.x() - endHandle * end[2], to.y() - endHandle * end[3]),
+                to);
+    }
+
+    Point startPoint() {
+        return new Point(start[0], start[1]);
+    }
+
+    Point endPoint() {
+        return new Point(end[0], end[1]);
+    }
+
+    private void load(double t0, double t1) {
+        target.frameAt(t0, start);
+        target.frameAt(t1, end);
+        for (int i = 0; i < NORMALS; i++) {
+            u[i] = (i + 1.0) / (NORMALS + 1);
+            target.frameAt(t0 + (t1 - t0) * u[i], frame);
+            x[i] = frame[0];
+            y[i] = frame[1];
+            tx[i] = frame[2];
+            ty[i] = frame[3];
+        }
+    }
+
+    private boolean turnsTooFar() {
+        boolean steady = start[2] * tx[0] + start[3] * ty[0] > STEADY
+                && end[2] * tx[NORMALS - 1] + end[3] * ty[NORMALS - 1] > STEADY;
+        for (int i = 1; i < NORMALS; i++) {
+            steady &= tx[i - 1] * tx[i] + ty[i - 1] * ty[i] > STEADY;
+        }
+        return !steady;
+    }
+
+    /** One Gauss-Newton step, shortened if need be; returns the new error, or the old one if none is better. */
+    private double improve(double error) {
+        double aa = 0;
+        double ab = 0;
+        double bb = 0;
+        double ra = 0;
+        double rb = 0;
+        for (int i = 0; i < NORMALS; i++) {
+            double v = u[i];
+            double w = 1 - v;
+            double a = 3 * w * w * v * (tx[i] * start[3] - ty[i] * start[2]);
+            double b = -3 * w * v * v * (tx[i] * end[3] - ty[i] * end[2]);
+            aa += a * a;
+            ab += a * b;
+            bb += b * b;
+            ra += a * off[i];
+            rb += b * off[i];
+        }
+        double determinant = aa * bb - ab * ab;
+        double da = -(bb * ra - ab * rb) / determinant;
+        double db = -(aa * rb - ab * ra) / determinant;
+        if (!Double.isFinite(da) || !Double.isFinite(db)) {
+            return error;
+        }
+        double share = 1;
+        for (int i = 0; i <= SHORTENINGS; i++) {
+            double a = Math.max(startHandle + share * da, 0);
+            double b = Math.max(endHandle + share * db, 0);
+            double tried = settle(a, b);
+            if (tried < error) {
+                adopt(a, b);
+                return tried;
+            }
+            share *= 0.25;
+        }
+        return error;
+    }
+
+    private void adopt(double a, double b) {
+        startHandle = a;
+        endHandle = b;
+        System.arraycopy(triedU, 0, u, 0, NORMALS);
+        System.arraycopy(triedOff, 0, off, 0, NORMALS);
+    }
+
+    /** Finds where the cubic with these handles passes through each normal, and returns the greatest distance there. */
+    private double settle(double a, double b) {
+        double c1x = start[0] + a * start[2];
+        double c1y = start[1] + a * start[3];
+        double c2x = end[0] - b * end[2];
+        double c2y = end[1] - b * end[3];
+        double error = 0;
+        for (int i = 0; i < NORMALS; i++) {
+            double v = u[i];
+            double step = 1;
+            double across = 0;
+            for (int k = 0; k < NEWTON_STEPS && Math.abs(step) > SETTLED; k++) {
+                double w = 1 - v;
+                double px = w * w * (w * start[0] + 3 * v * c1x) + v * v * (3 * w * c2x + v * end[0]) - x[i];
+                double py = w * w * (w * start[1] + 3 * v * c1y) + v * v * (3 * w * c2y + v * end[1]) - y[i];
+                double sx = 3 * (w * w * (c1x - start[0]) + 2 * w * v * (c2x - c1x) + v * v * (end[0] - c2x));
+                double sy = 3 * (w * w * (c1y - start[1]) + 2 * w * v * (c2y - c1y) + v * v * (end[1] - c2y));
+                double next = v - (tx[i] * px + ty[i] * py) / (tx[i] * sx + ty[i] * sy);
+                next = Math.min(Math.max(next, 0.25 * v), 1 - 0.25 * w);
+                step = next - v;
+                // To first order in the step, where the cubic will be on the normal.
+                across = tx[i] * (py + sy * step) - ty[i] * (px + sx * step);
+                v = next;
+            }
+            if (!(Math.abs(step) <= SETTLED)) {
+                return Double.POSITIVE_INFINITY;
+            }
+            triedU[i] = v;
+            triedOff[i] = across;
+            error = Math.max(error, Math.abs(across));
+        }
+        return error;
+    }
+}
