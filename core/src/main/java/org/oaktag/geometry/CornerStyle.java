@@ -1,0 +1,42 @@
+package org.oaktag.geometry;
+
+/**
+ * How the parallels of two edges are joined round an outer corner. At a corner whose parallels cross each other they are trimmed
+ * there, whatever the style.
+ *
+ * <p>Every style keeps at least the distance from the corner. Immutable.
+ */
+public sealed interface CornerStyle {
+    /**
+     * Prolongs both parallels straight until they meet; a tip that would lie further from the corner than {@code limit} times the
+     * distance is cut off square there.
+     *
+     * @param limit at least 1
+     */
+    record Mitre(double limit) implements CornerStyle {
+        /** @throws IllegalArgumentException if the limit is not finite or less than 1 */
+        public Mitre {
+            if (!(limit >= 1 && limit < Double.POSITIVE_INFINITY)) {
+                throw new IllegalArgumentException("mitre limit must be finite and at least 1, got " + limit);
+            }
+        }
+    }
+
+    /** Joins equal distances by an arc about the corner; unequal ones are cut square. */
+    record Round() implements CornerStyle {}
+
+    /** Cuts the tip off square at the distance from the corner, the greater of the two if they differ. */
+    record Square() implements CornerStyle {}
+
+    static CornerStyle mitre(double limit) {
+        return new Mitre(limit);
+    }
+
+    static CornerStyle round() {
+        return new Round();
+    }
+
+    static CornerStyle square() {
+        return new Square();
+    }
+}

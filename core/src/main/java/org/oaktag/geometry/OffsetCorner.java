@@ -1,0 +1,157 @@
+package org.oaktag.geometry;
+
+import java.util.Arrays;
+import java.util.List;
+
+/** Joins two runs of parallels, the head and the tail, at the corner between them. */
+final class OffsetCorner {
+    /** How far a tip may lie, in distances, where a style does not cut it off. */
+    private static final double FAR = 1e3;
+
+    private final CornerStyle style;
+    private final double tolerance;
+
+    OffsetCorner(CornerStyle style, double tolerance) {
+        this.style = style;
+        this.tolerance = tolerance;
+    }
+
+    /** An outer corner: beside an edge at distance 0 always the meeting of the prolongations, else in the style. */
+    void outer(
+            List<RawCurve> head,
+            List<RawCurve> tail,
+            Point corner,
+            Vector arriving,
+            Vector leaving,
+            double d1,
+            double d2) {
+        if (style instanceof CornerStyle.Round && d1 == d2) {
+            arc(head, tail, corner, arriving.angleTo(leaving));
+            return;
+        }
+        double limit = Math.max(d1, d2)
+                * (d1 == 0 || d2 == 0 ? FAR : style instanceof CornerStyle.Mitre mitre ? mitre.limit() : 1);
+        double sin = arriving.cross(leaving);
+        Vector toTip = leaving.times(d1).minus(arriving.times(d2)).times(-1 / sin);
+        if (toTip.length() > limit) {
+            square(head, tail, corner, toTip.unit(), limit, arriving, leaving);
+        } else {
+            prolong(head, corner.plus(toTip));
+            prolongBack(tail, corner.plus(toTip));
+        }
+    }
+
+    /** A turn back on itself: round the end, or square off it. */
+    void back(List<RawCurve> head, List<RawCurve> tail, Point corner, Vector arriving, double d1, double d2) {
+        if (style instanceof CornerStyle.Round && d1 == d2) {
+            arc(head, tail, corner, Math.PI);
+        } else {
+            square(head, tail, corner, arriving, Math.max(d1, d2), arriving, arriving.negated());
+        }
+    }
+
+    /** The parallels cross: linked through the corner until they are trimmed. */
+    void inner(List<RawCurve> head, List<RawCurve> tail, Point corner) {
+        RawCurve last = head.get(head.size() - 1);
+        Point to = tail.get(0).curve().start();
+        addLine(head, last.curve().end(), corner, true, true);
+        addLine(head, corner, to, true, true);
+    }
+
+    /** A straight step between two very different distances. */
+    void step(List<RawCurve> head, List<RawCurve> tail) {
+        addLine(
+                head,
+                head.get(head.size() - 1).curve().end(),
+                tail.get(0).curve().start(),
+                true,
+                false);
+    }
+
+    /** Cuts the head off where it last crosses the prolongation of the tail, an edge at distance 0, and prolongs the tail to there. */
+    void cutEnd(List<RawCurve> head, List<RawCurve> tail, Point corner, Vector direction) {
+        for (int i = head.size() - 1; i >= 0; i--) {
+            Curve curve = head.get(i).curve();
+            double[] cuts = LineContacts.parameters(Cubic.from(curve), corner, direction, tolerance);
+            if (cuts.length > 0) {
+                double t = Arrays.stream(cuts).max().getAsDouble();
+                head.subList(i + 1, head.size()).clear();
+                head.set(i, head.get(i).with(curve.sub(0, t)));
+                prolongBack(tail, curve.pointAt(t));
+                return;
+            }
+        }
+        step(head, tail);
+    }
+
+    /** Cuts the tail off where it first crosses the prolongation of the head, an edge at distance 0, and prolongs the head to there. */
+    void cutStart(List<RawCurve> head, List<RawCurve> tail, Point corner, Vector direction) {
+        for (int i = 0; i < tail.size(); i++) {
+            Curve curve = tail.get(i).curve();
+            double[] cuts = LineContacts.parameters(Cubic.from(curve), corner, direction, tolerance);
+            if (cuts.length > 0) {
+                double t = Arrays.stream(cuts).min().getAsDouble();
+                tail.set(i, tail.get(i).with(curve.sub(t, 1)));
+                tail.subList(0, i).clear();
+                prolong(head, curve.pointAt(t));
+                return;
+            }
+        }
+        step(head, tail);
+    }
+
+    private void arc(List<RawCurve> head, List<RawCurve> tail, Point corner, double angle) {
+        RawCurve last = head.get(head.size() - 1);
+        Point from = last.curve().end();
+        Point to = tail.get(0).curve().start();
+        for (Curve curve : Arcs.of(corner, from, to, angle, 0.5 * tolerance)) {
+            head.add(new RawCurve(curve, last.edge(), true, false));
+        }
+    }
+
+    /** Prolongs both parallels up to the line square to the way out, at this distance from the corner. */
+    private void square(
+            List<RawCurve> head,
+            List<RawCurve> tail,
+            Point corner,
+            Vector out,
+            double reach,
+            Vector arriving,
+            Vector leaving) {
+        Point from = head.get(head.size() - 1).curve().end();
+        Point to = tail.get(0).curve().start();
+        double ahead = (reach - from.minus(corner).dot(out)) / arriving.dot(out);
+        double back = (reach - to.minus(corner).dot(out)) / -leaving.dot(out);
+        Point first = ahead > 0 ? from.plus(arriving.times(ahead)) : from;
+        Point second = back > 0 ? to.plus(leaving.times(-back)) : to;
+        prolong(head, first);
+        addLine(head, first, second, true, false);
+        prolongBack(tail, second);
+    }
+
+    /** Prolongs the end of the run straight to the point; a straight last curve simply grows. */
+    private void prolong(List<RawCurve> head, Point tip) {
+        int end = head.size() - 1;
+        RawCurve last = head.get(end);
+        if (last.curve() instanceof Line line) {
+            head.set(end, last.with(new Line(line.start(), tip)));
+        } else {
+            addLine(head, last.curve().end(), tip, false, false);
+        }
+    }
+
+    private void prolongBack(List<RawCurve> tail, Point tip) {
+        RawCurve first = tail.get(0);
+        if (first.curve() instanceof Line line) {
+            tail.set(0, first.with(new Line(tip, line.end())));
+        } else if (!tip.equals(first.curve().start())) {
+            tail.add(0, first.with(new Line(tip, first.curve().start())));
+        }
+    }
+
+    private void addLine(List<RawCurve> head, Point from, Point to, boolean corner, boolean link) {
+        if (!from.equals(to)) {
+            head.add(new RawCurve(new Line(from, to), head.get(head.size() - 1).edge(), corner, link));
+        }
+    }
+}

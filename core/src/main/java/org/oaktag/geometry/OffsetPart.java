@@ -1,0 +1,10 @@
+package org.oaktag.geometry;
+
+/**
+ * A part of an offset outline and where it comes from.
+ *
+ * @param path the part, in the sense of the outline
+ * @param edge index of the source edge that it runs beside, or after which its corner comes
+ * @param corner true if it joins the parallels of this edge and the next round their corner
+ */
+public record OffsetPart(Path path, int edge, boolean corner) {}

@@ -1,0 +1,47 @@
+package org.oaktag.geometry;
+
+import java.util.List;
+import org.oaktag.PatternException;
+
+/**
+ * The parallel of an open path, joined round its outer corners and trimmed where it would come nearer to the path than the distance.
+ *
+ * <p>Method and error are those of {@link OutlineOffset}. It starts and ends square to the ends of the path, unless it is trimmed
+ * there. Of several runs that are left the longest is returned.
+ */
+public final class OffsetPath {
+    private OffsetPath() {}
+
+    /**
+     * Returns the parallel of a path.
+     *
+     * @param path the path; points among its curves are left out
+     * @param left distance to the left of travel, mm; negative to the right
+     * @param corner how outer corners are joined
+     * @param tolerance greatest distance from the exact parallel, mm
+     * @throws IllegalArgumentException if the path is a single point, the distance is not finite, or the tolerance is not positive and
+     *     finite
+     * @throws PatternException if no point of the parallel keeps its distance from the path
+     */
+    public static Path of(Path path, double left, CornerStyle corner, double tolerance) {
+        Plane.finite("offset distance", left);
+        Plane.positive("tolerance", tolerance);
+        if (left < 0) {
+            return of(path.reversed(), -left, corner, tolerance).reversed();
+        }
+        List<Path> edges = List.of(path);
+        double[] distances = {left};
+        if (path.withoutPointCurves().curves().get(0).isPoint()) {
+            throw new IllegalArgumentException("a path that is the single point " + path.start() + " has no parallel");
+        }
+        List<RawCurve> raw = new RawOffset(edges, distances, corner, tolerance).openRun();
+        return OffsetTrim.runs(raw, new Clearance(edges, distances, false, tolerance)).stream()
+                .map(run -> Path.of(run.stream().map(RawCurve::curve).toList()))
+                .reduce((a, b) -> b.length() > a.length() ? b : a)
+                .orElseThrow(() -> PatternException.of(
+                        "parallel of a path",
+                        "must keep its distance from the path somewhere",
+                        left + " mm",
+                        "use a smaller distance"));
+    }
+}

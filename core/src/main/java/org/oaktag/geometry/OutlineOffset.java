@@ -1,0 +1,202 @@
+package org.oaktag.geometry;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import org.oaktag.PatternException;
+
+/**
+ * The outline that runs beside another at a distance of its own for each edge, such as a cut line beside a seam line. Immutable and
+ * thread-safe.
+ *
+ * <p><b>Rule.</b> No point of the result is nearer to an edge than that edge's distance, less the tolerance; beyond the end of an edge its
+ * neighbour's distance counts if that is less. An edge at distance 0, such as a fold, stays where it is: the parallels beside it are
+ * prolonged or trimmed to its own straight prolongation.
+ *
+ * <p><b>Method.</b> The parallels of the edges ({@link OffsetCurve}) are joined round outer corners in the style asked for. Where they
+ * run into each other the run is cut at all its self-crossings, and only the parts that keep their distance from every edge remain. With several
+ * loops left the outward offset is the outermost; an inward one that falls apart is refused.
+ *
+ * @param parts in order round the outline, each beside one source edge or at one corner
+ * @param outline the parts as one outline, run in the sense of the source
+ */
+public record OutlineOffset(List<OffsetPart> parts, Outline outline) {
+    public OutlineOffset {
+        parts = List.copyOf(parts);
+    }
+
+    /**
+     * Returns the outline moved outwards.
+     *
+     * @param edges the edges of a closed outline in order, each starting where the last ended, in either sense
+     * @param distances one for each edge, mm, all of them at least 0 to go outwards or all at most 0 to go inwards
+     * @param corner how outer corners are joined
+     * @param tolerance greatest distance of each part from its exact parallel, mm
+     * @throws IllegalArgumentException if the edges do not close, or have no area, or the distances do not match them or have mixed
+     *     signs, or the tolerance is not positive and finite
+     * @throws PatternException if an inward offset leaves nothing or falls apart; it names the greatest share of the distances that
+     *     works
+     */
+    public static OutlineOffset outward(List<Path> edges, double[] distances, CornerStyle corner, double tolerance) {
+        Plane.positive("tolerance", tolerance);
+        Outline source = closed(edges);
+        boolean inward = isInward(edges, distances);
+        boolean reverse = source.isClockwise() == inward;
+        List<Path> run = reverse ? reversed(edges) : edges;
+        double[] left = new double[distances.length];
+        for (int i = 0; i < left.length; i++) {
+            left[i] = Math.abs(distances[reverse ? left.length - 1 - i : i]);
+        }
+        List<List<RawCurve>> loops = loops(run, left, corner, tolerance, inward);
+        if (loops.size() != 1) {
+            throw refused(run, left, corner, tolerance, loops.size());
+        }
+        List<OffsetPart> parts = parts(loops.get(0));
+        if (reverse) {
+            parts = reversedParts(parts, edges.size());
+        }
+        return new OutlineOffset(parts, Outline.of(joined(parts)));
+    }
+
+    /**
+     * Returns the outline moved outwards by the same distance throughout, inwards if it is negative; its one edge has index 0.
+     *
+     * @throws IllegalArgumentException if the outline has no area, or the tolerance is not positive and finite
+     * @throws PatternException if an inward offset leaves nothing or falls apart
+     */
+    public static OutlineOffset outward(Outline outline, double distance, CornerStyle corner, double tolerance) {
+        return outward(List.of(outline.path()), new double[] {distance}, corner, tolerance);
+    }
+
+    private static Outline closed(List<Path> edges) {
+        if (edges.isEmpty()) {
+            throw new IllegalArgumentException("an outline needs at least one edge, got none");
+        }
+        Path path = edges.get(0);
+        for (Path edge : edges.subList(1, edges.size())) {
+            path = path.then(edge);
+        }
+        Outline outline = Outline.of(path);
+        if (outline.signedArea() == 0) {
+            throw new IllegalArgumentException("an outline must enclose an area to have an outside, got area 0");
+        }
+        return outline;
+    }
+
+    private static boolean isInward(List<Path> edges, double[] distances) {
+        if (distances.length != edges.size()) {
+            throw new IllegalArgumentException(
+                    "there must be one distance for each of the " + edges.size() + " edges, got " + distances.length);
+        }
+        boolean inward = false;
+        boolean outward = false;
+        for (double distance : distances) {
+            Plane.finite("offset distance", distance);
+            inward |= distance < 0;
+            outward |= distance > 0;
+        }
+        if (inward && outward) {
+            throw new IllegalArgumentException("distances must all be at least 0 or all be at most 0, got both signs");
+        }
+        return inward;
+    }
+
+    private static List<List<RawCurve>> loops(
+            List<Path> run, double[] left, CornerStyle corner, double tolerance, boolean inward) {
+        List<RawCurve> raw = new RawOffset(run, left, corner, tolerance).closedRun();
+        List<List<RawCurve>> loops = OffsetTrim.loops(raw, new Clearance(run, left, true, tolerance));
+        List<List<RawCurve>> kept = new ArrayList<>();
+        for (List<RawCurve> loop : loops) {
+            // Run like its source: inside out loops are the holes that an outward offset leaves.
+            if (Area.signed(path(loop)) > 0 != inward) {
+                kept.add(loop);
+            }
+        }
+        if (!inward && kept.size() > 1) {
+            kept.sort((a, b) -> Double.compare(Math.abs(path(b).sweep()), Math.abs(path(a).sweep())));
+            return kept.subList(0, 1);
+        }
+        return kept;
+    }
+
+    private static PatternException refused(
+            List<Path> run, double[] left, CornerStyle corner, double tolerance, int count) {
+        double works = 0;
+        double fails = 1;
+        for (int i = 0; i < 12; i++) {
+            double middle = 0.5 * (works + fails);
+            double[] scaled = left.clone();
+            for (int k = 0; k < scaled.length; k++) {
+                scaled[k] *= middle;
+            }
+            if (loops(run, scaled, corner, tolerance, true).size() == 1) {
+                works = middle;
+            } else {
+                fails = middle;
+            }
+        }
+        double greatest = 0;
+        for (double distance : left) {
+            greatest = Math.max(greatest, distance);
+        }
+        return PatternException.of(
+                "inward offset",
+                count == 0 ? "must leave some of the outline" : "must leave the outline in one piece",
+                String.format(Locale.ROOT, "%.1f mm, which leaves %d pieces", greatest, count),
+                String.format(
+                        Locale.ROOT, "use at most %.1f mm", Math.floor((works * greatest - tolerance) * 10) / 10));
+    }
+
+    private static List<OffsetPart> parts(List<RawCurve> loop) {
+        int count = loop.size();
+        int first = 0;
+        while (first < count && isSame(loop.get(first), loop.get((first + count - 1) % count))) {
+            first++;
+        }
+        List<OffsetPart> parts = new ArrayList<>();
+        List<Curve> curves = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            RawCurve raw = loop.get((first + i) % count);
+            curves.add(raw.curve());
+            if (i + 1 == count || !isSame(raw, loop.get((first + i + 1) % count))) {
+                parts.add(new OffsetPart(Path.of(curves), raw.edge(), raw.corner()));
+                curves.clear();
+            }
+        }
+        return parts;
+    }
+
+    private static boolean isSame(RawCurve a, RawCurve b) {
+        return a.edge() == b.edge() && a.corner() == b.corner();
+    }
+
+    private static List<Path> reversed(List<Path> edges) {
+        List<Path> back = new ArrayList<>(edges.size());
+        for (Path edge : edges) {
+            back.add(edge.reversed());
+        }
+        Collections.reverse(back);
+        return back;
+    }
+
+    /** Of a run of n edges backwards, edge i is n - 1 - i, and the corner after it is the corner before that: after n - 2 - i. */
+    private static List<OffsetPart> reversedParts(List<OffsetPart> parts, int n) {
+        List<OffsetPart> back = new ArrayList<>(parts.size());
+        for (OffsetPart part : parts) {
+            int edge = Math.floorMod(n - (part.corner() ? 2 : 1) - part.edge(), n);
+            back.add(new OffsetPart(part.path().reversed(), edge, part.corner()));
+        }
+        Collections.reverse(back);
+        return back;
+    }
+
+    private static Path joined(List<OffsetPart> parts) {
+        return Path.of(
+                parts.stream().flatMap(part -> part.path().curves().stream()).toList());
+    }
+
+    private static Path path(List<RawCurve> loop) {
+        return Path.of(loop.stream().map(RawCurve::curve).toList());
+    }
+}
