@@ -63,8 +63,7 @@ record HouseRules(String root) {
                 .that(areOnFloors(floor, floor + 1))
                 .should()
                 .dependOnClassesThat(areOnFloors(floor + 1, ALL))
-                .as(FLOORS.get(floor) + " sees nothing above it")
-                .allowEmptyShould(true);
+                .as(FLOORS.get(floor) + " sees nothing above it");
     }
 
     private ArchRule packagesFormNoCircle() {
