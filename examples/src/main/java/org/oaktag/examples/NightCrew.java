@@ -1,10 +1,127 @@
 package org.oaktag.examples;
 
-/** The main job. */
-public final class NightCrew {
-    private NightCrew() {}
+import java.io.Console;
+import java.io.PrintWriter;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.oaktag.PatternException;
+import org.oaktag.adjust.Recipe;
+import org.oaktag.body.BodyMeasurements;
+import org.oaktag.export.svg.FreeText;
+import org.oaktag.export.svg.SvgSheet;
+import org.oaktag.garment.Allowances;
+import org.oaktag.garment.Garment;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
+/**
+ * The main job: from a body to a hooded top, every seam walked, every piece drawn true to scale.
+ *
+ * <p>It ends with 0 where the top was made, with 1 where something was refused (one sentence says what, and no file is
+ * left behind), and with 2 where its arguments made no sense.
+ */
+@Command(
+        name = "night-crew",
+        mixinStandardHelpOptions = true,
+        description = "Drafts, adjusts and draws the hooded top of the night crew for one body.",
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {"0:the top was made", "1:something was refused; nothing was written", "2:wrong arguments"})
+public final class NightCrew implements Callable<Integer> {
+
+    @Option(names = "--bodies", paramLabel = "FILE", description = "a CSV file of bodies; if left out, the night crew")
+    private @Nullable Path bodies;
+
+    @Option(names = "--body", paramLabel = "NAME", description = "whose body; if left out, the first of the file")
+    private @Nullable String body;
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            defaultValue = "${sys:oaktag.night-crew.out:-night-crew}",
+            description = "the folder for the results, made or replaced as a whole (${DEFAULT-VALUE})")
+    private Path out = Path.of("night-crew");
+
+    @Option(names = "--hood-drawstring", description = "put eyelets for a cord into the hood")
+    private boolean drawstring;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    /** Runs the main job. */
     public static void main(String[] args) {
-        System.out.println("Oaktag: the night crew's hooded top is not drafted yet.");
+        // A terminal is written to as it reads; a file or a pipe always gets UTF-8.
+        Charset charset =
+                Optional.ofNullable(System.console()).map(Console::charset).orElse(StandardCharsets.UTF_8);
+        int code = run(new PrintWriter(System.out, true, charset), new PrintWriter(System.err, true, charset), args);
+        if (code != 0) {
+            System.exit(code);
+        }
+    }
+
+    /** Runs the main job and returns its exit code. */
+    static int run(PrintWriter out, PrintWriter err, String... args) {
+        return new CommandLine(new NightCrew())
+                .setOut(out)
+                .setErr(err)
+                .setExecutionExceptionHandler(NightCrew::refuse)
+                .execute(args);
+    }
+
+    /** A refusal is one sentence; anything else is a fault of ours and keeps its stack trace. */
+    private static int refuse(Exception e, CommandLine command, CommandLine.ParseResult parsed) throws Exception {
+        if (e instanceof PatternException) {
+            command.getErr().println("night-crew: " + FreeText.shown(String.valueOf(e.getMessage())));
+            return CommandLine.ExitCode.SOFTWARE;
+        }
+        throw e;
+    }
+
+    @Override
+    public Integer call() {
+        ResultFolder folder = ResultFolder.at(out);
+        BodyFile file = Optional.ofNullable(bodies).map(BodyFile::read).orElseGet(BodyFile::nightCrew);
+        BodyMeasurements measured = Optional.ofNullable(body)
+                .map(file::body)
+                .orElseGet(() -> file.bodies().get(0));
+        List<Recipe.Played> played = NightCrewTop.recipe(drawstring).play(NightCrewTop.block(measured));
+        Garment top = played.get(played.size() - 1).after();
+        Map<String, String> files = files(top, played);
+        folder.write(files);
+        spec.commandLine()
+                .getOut()
+                .print(Account.of(measured, played, out.toString(), new ArrayList<>(files.keySet())));
+        spec.commandLine().getOut().flush();
+        return CommandLine.ExitCode.OK;
+    }
+
+    private static Map<String, String> files(Garment top, List<Recipe.Played> played) {
+        Map<String, String> files = new LinkedHashMap<>();
+        files.put(
+                "pattern.svg",
+                SvgSheet.pattern(top, Allowances.industryKnit(top)).text());
+        files.put("seams.csv", Reports.seams(top));
+        files.put("changes.csv", Reports.changes(top.history()));
+        files.put("finished.csv", Reports.finished(top));
+        files.put("cut-list.csv", Reports.cutList(top));
+        List<StepName> steps = StepName.of(top.history());
+        int first = steps.size() - played.size();
+        for (int i = 0; i < played.size(); i++) {
+            StepName step = steps.get(first + i);
+            files.put(
+                    "steps/" + step.file() + ".svg",
+                    SvgSheet.step(step.number(), played.get(i)).text());
+        }
+        return files;
     }
 }

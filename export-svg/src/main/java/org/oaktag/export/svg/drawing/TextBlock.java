@@ -2,6 +2,7 @@ package org.oaktag.export.svg.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.oaktag.export.svg.layout.Box;
 import org.oaktag.geometry.Point;
 
@@ -11,6 +12,11 @@ import org.oaktag.geometry.Point;
  * @param lines the lines, top to bottom
  */
 public record TextBlock(List<TextLine> lines) {
+
+    /** A number and its unit, which stay on one line. */
+    private static final Pattern UNIT = Pattern.compile("(\\d) (mm|%)");
+
+    private static final String NO_BREAK = "\u00A0";
 
     /** Copies the list. */
     public TextBlock {
@@ -26,7 +32,9 @@ public record TextBlock(List<TextLine> lines) {
     public static TextBlock wrapped(String text, Font font, double widest) {
         List<TextLine> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : text.split(" ", -1)) {
+        for (String glued :
+                UNIT.matcher(text).replaceAll("$1" + NO_BREAK + "$2").split(" ", -1)) {
+            String word = glued.replace(NO_BREAK, " ");
             String longer = line.isEmpty() ? word : line + " " + word;
             if (!line.isEmpty() && font.width(longer) > widest) {
                 lines.add(TextLine.of(line.toString(), font));

@@ -1,0 +1,293 @@
+package org.oaktag.examples;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.oaktag.adjust.Recipe;
+import org.oaktag.blocks.FitCheck;
+import org.oaktag.blocks.FitChecks;
+import org.oaktag.body.BodyMeasure;
+import org.oaktag.body.BodyMeasurements;
+import org.oaktag.body.Derived;
+import org.oaktag.export.svg.FreeText;
+import org.oaktag.garment.Change;
+import org.oaktag.garment.End;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Moved;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Note;
+import org.oaktag.garment.Piece;
+import org.oaktag.garment.WalkedSeam;
+import org.oaktag.measure.Angle;
+import org.oaktag.measure.Length;
+
+/** Tells a reader at a terminal what was made: plain text, at most a hundred columns wide. */
+final class Account {
+
+    private static final int WIDTH = 100;
+    /** A number and its unit, which stay on one line. */
+    private static final Pattern UNIT = Pattern.compile("(\\d) (mm|%)");
+
+    private static final String NO_BREAK = "\u00A0";
+    private static final int MOST_MOVED = 6;
+
+    /** What lines that tell of a step begin with. */
+    private static final String STEP = "      ";
+
+    private final List<String> lines = new ArrayList<>();
+
+    private Account() {}
+
+    /**
+     * Returns the account.
+     *
+     * @param body for whom
+     * @param played the steps as they were played
+     * @param folder where the files are, as the reader shall see it
+     * @param files the names of the files
+     */
+    static String of(BodyMeasurements body, List<Recipe.Played> played, String folder, List<String> files) {
+        Garment garment = played.get(played.size() - 1).after();
+        Account account = new Account();
+        account.body(body, garment);
+        account.draft(played.get(0).before().history());
+        account.steps(played);
+        account.seams(garment);
+        account.finished(garment);
+        account.fit(garment);
+        account.cutting(garment);
+        account.cautions(garment);
+        account.files(folder, files);
+        return String.join("\n", account.lines) + "\n";
+    }
+
+    private void body(BodyMeasurements body, Garment garment) {
+        String age = body.ageYears().isPresent() ? ", " + body.ageYears().getAsInt() + " years" : "";
+        line(FreeText.shown(garment.title()) + " for " + FreeText.shown(body.name()) + " ("
+                + body.figure().label() + age + ")");
+        lines.add("=".repeat(Math.min(WIDTH, lines.get(0).length())));
+        head("Body, mm");
+        Columns table = Columns.of("  ", "lrlrlr");
+        List<String> cells = new ArrayList<>();
+        for (Map.Entry<BodyMeasure, Length> each : body.measures().entrySet()) {
+            boolean derived = body.derived().stream().anyMatch(rule -> rule.measure() == each.getKey());
+            cells.add(each.getKey().label());
+            cells.add(tenths(each.getValue()) + (derived ? "*" : " "));
+        }
+        while (cells.size() % 6 != 0) {
+            cells.add("");
+        }
+        for (int i = 0; i < cells.size(); i += 6) {
+            table.row(cells.subList(i, i + 6).toArray(new String[0]));
+        }
+        add(table);
+        if (!body.derived().isEmpty()) {
+            lines.add("");
+            line("  * not taken, derived from the others; take it with a tape where you can:");
+            for (Derived derived : body.derived()) {
+                wrapped("    ", derived.text());
+            }
+            wrapped("    ", "rules " + Derived.SOURCE);
+        }
+    }
+
+    private void draft(List<Change> history) {
+        head("Draft");
+        for (Change change : history) {
+            wrapped("  ", FreeText.shown(change.title()));
+            notes(change);
+        }
+    }
+
+    private void steps(List<Recipe.Played> played) {
+        head("Steps, mm");
+        for (int i = 0; i < played.size(); i++) {
+            Garment before = played.get(i).before();
+            Garment after = played.get(i).after();
+            Change change = after.history().get(after.history().size() - 1);
+            lines.addAll(i == 0 ? List.of() : List.of(""));
+            wrapped(String.format(Locale.ROOT, "  %2d  ", i + 1), FreeText.shown(change.title()));
+            pieces("new pieces: ", after, before);
+            pieces("gone: ", before, after);
+            moved(change);
+            notes(change);
+            untrue(change, before.history().get(before.history().size() - 1).untrue());
+        }
+    }
+
+    private void pieces(String what, Garment there, Garment notThere) {
+        List<String> names = there.pieces().stream()
+                .filter(piece -> !notThere.hasPiece(piece.name()))
+                .map(piece -> piece.name().value())
+                .toList();
+        if (!names.isEmpty()) {
+            wrapped(STEP, what + String.join(", ", names));
+        }
+    }
+
+    private void notes(Change change) {
+        for (Note note : change.notes()) {
+            String kind = switch (note.kind()) {
+                case RULE -> "rule: ";
+                case DONE -> "also done: ";
+                case CAUTION -> "caution: ";
+            };
+            wrapped(STEP, kind + FreeText.shown(note.text()));
+        }
+    }
+
+    /** What moved most: lengths first, as a seam that gapes for a while is told below. */
+    private void moved(Change change) {
+        List<Moved> moved = change.moved().stream()
+                .filter(each -> each.by().isPresent() && !each.quantity().startsWith("seam "))
+                .sorted(Comparator.comparingDouble((Moved each) ->
+                                Math.abs(each.by().orElse(Length.ZERO).mm()))
+                        .reversed())
+                .toList();
+        Columns table = Columns.of(STEP, "lrlrr");
+        moved.stream()
+                .limit(MOST_MOVED)
+                .forEach(each -> table.row(
+                        each.quantity(),
+                        tenths(each.before().orElseThrow()),
+                        "->",
+                        tenths(each.after().orElseThrow()),
+                        signed(each.by().orElseThrow())));
+        add(table);
+        if (moved.size() > MOST_MOVED) {
+            line(STEP + "and " + (moved.size() - MOST_MOVED) + " more, see changes.csv");
+        }
+    }
+
+    private void untrue(Change change, List<String> before) {
+        for (String seam : change.untrue()) {
+            wrapped(STEP, (before.contains(seam) ? "still not true: " : "not true now: ") + seam);
+        }
+        if (change.untrue().isEmpty() && !before.isEmpty()) {
+            line(STEP + "every seam is true again");
+        }
+    }
+
+    private void seams(Garment garment) {
+        head("Seams, mm; the angles in degrees are those of both sides together at the ends");
+        Columns table = Columns.of("  ", "lrrlrrrrl");
+        table.row("seam", "side a", "side b", "rule", "b less a", "expected", "start", "end", "true");
+        for (WalkedSeam walked : garment.walkSeams().seams()) {
+            table.row(
+                    walked.seam().name().value(),
+                    hundredths(walked.lengthA()),
+                    hundredths(walked.lengthB()),
+                    walked.seam().rule().text(),
+                    hundredths(walked.difference()),
+                    hundredths(walked.expectedDifference()),
+                    degrees(walked.angleAt(End.START)),
+                    degrees(walked.angleAt(End.END)),
+                    walked.isTrue() ? "yes" : "NO");
+        }
+        add(table);
+        garment.walkSeams()
+                .untrue()
+                .forEach(walked -> wrapped(
+                        "  ", walked.seam().name() + ": " + walked.mend().orElse("")));
+    }
+
+    private void finished(Garment garment) {
+        head("Finished measures, mm");
+        Columns table = Columns.of("  ", "lrrrl");
+        table.row("measure", "garment", "body", "ease", "against");
+        garment.measures().forEach(measure -> {
+            Length finished = measure.of(garment);
+            Optional<Length> body = measure.body().map(garment.wearer()::measure);
+            table.row(
+                    measure.name().value(),
+                    tenths(finished),
+                    body.map(Account::tenths).orElse(""),
+                    body.map(finished::minus).map(Account::signed).orElse(""),
+                    measure.body().map(Name::value).orElse(""));
+        });
+        add(table);
+    }
+
+    private void fit(Garment garment) {
+        head("Getting in");
+        for (FitCheck check : FitChecks.of(garment)) {
+            wrapped("  ", (check.passes() ? "passes: " : "TOO SMALL: ") + check.text());
+        }
+    }
+
+    private void cutting(Garment garment) {
+        head("Cutting");
+        Columns table = Columns.of("  ", "lll");
+        for (Piece piece : garment.pieces()) {
+            table.row(
+                    piece.name().value(),
+                    piece.cut().instruction(),
+                    piece.cloth().use() + ": " + FreeText.shown(piece.cloth().description()));
+        }
+        add(table);
+    }
+
+    private void cautions(Garment garment) {
+        List<String> cautions = garment.cautions();
+        if (!cautions.isEmpty()) {
+            head("Cautions");
+            cautions.forEach(caution -> wrapped("  ", FreeText.shown(caution)));
+        }
+    }
+
+    private void files(String folder, List<String> files) {
+        head("Files in " + folder);
+        wrapped("  ", String.join("  ", files));
+    }
+
+    private void head(String text) {
+        lines.add("");
+        lines.add(text);
+    }
+
+    private void line(String text) {
+        lines.add(text.replace(NO_BREAK, " ").stripTrailing());
+    }
+
+    private void add(Columns table) {
+        lines.addAll(table.lines());
+    }
+
+    /** Breaks at spaces; lines after the first are indented a little further. */
+    private void wrapped(String indent, String text) {
+        StringBuilder line = new StringBuilder(indent);
+        boolean first = true;
+        for (String word : UNIT.matcher(text).replaceAll("$1" + NO_BREAK + "$2").split(" ", -1)) {
+            if (!first && line.length() + 1 + word.length() > WIDTH) {
+                line(line.toString());
+                line.setLength(0);
+                line.append(" ".repeat(indent.length() + 2));
+                first = true;
+            }
+            line.append(first ? "" : " ").append(word);
+            first = false;
+        }
+        line(line.toString());
+    }
+
+    private static String tenths(Length length) {
+        return length.text().replace(" mm", "");
+    }
+
+    private static String signed(Length length) {
+        String text = tenths(length);
+        return length.mm() > 0 && !text.equals("0.0") ? "+" + text : text;
+    }
+
+    private static String hundredths(Length length) {
+        return String.format(Locale.ROOT, "%.2f", Math.round(length.mm() * 100) / 100.0 + 0.0);
+    }
+
+    private static String degrees(Angle angle) {
+        return String.format(Locale.ROOT, "%.1f", Math.round(angle.degrees() * 10) / 10.0 + 0.0);
+    }
+}

@@ -1,0 +1,70 @@
+package org.oaktag.examples;
+
+import static org.oaktag.adjustments.Armholes.lowerArmhole;
+import static org.oaktag.adjustments.Bands.hemBand;
+import static org.oaktag.adjustments.Bands.ribCuff;
+import static org.oaktag.adjustments.Bodies.lengthenBody;
+import static org.oaktag.adjustments.Bodies.straightenSideSeams;
+import static org.oaktag.adjustments.Hoods.hood;
+import static org.oaktag.adjustments.Hoods.lineHood;
+import static org.oaktag.adjustments.Necklines.widenNeckline;
+import static org.oaktag.adjustments.Shoulders.dropShoulder;
+import static org.oaktag.adjustments.Sleeves.fitCapToArmhole;
+import static org.oaktag.adjustments.Sleeves.splitSleeve;
+import static org.oaktag.adjustments.Sleeves.straightenSleeve;
+import static org.oaktag.measure.Length.cm;
+import static org.oaktag.measure.Length.mm;
+import static org.oaktag.measure.Percent.percent;
+
+import org.oaktag.adjust.Recipe;
+import org.oaktag.adjustments.FitHood;
+import org.oaktag.blocks.HoodShape;
+import org.oaktag.blocks.KnitTop;
+import org.oaktag.body.BodyMeasurements;
+import org.oaktag.body.Ease;
+import org.oaktag.garment.Cloth;
+import org.oaktag.garment.Garment;
+
+/**
+ * The warm layer of the night crew: a hooded top to be worn over a shirt in an unheated dome.
+ *
+ * <p>This file is made to be changed: alter an amount, run the main job again, and see what moves.
+ */
+final class NightCrewTop {
+
+    private static final Cloth SHELL = Cloth.knit("brushed fleece, night blue", percent(45));
+    private static final Cloth CONTRAST =
+            Cloth.knit("brushed fleece, amber", percent(45)).as(Cloth.CONTRAST);
+    private static final Cloth LINING = Cloth.knit("single jersey, cream", percent(60));
+    private static final Cloth RIB = Cloth.rib("2 x 2 rib, dark blue", percent(90));
+
+    private NightCrewTop() {}
+
+    /** Returns the basic block of a body. */
+    static Garment block(BodyMeasurements body) {
+        return KnitTop.draft(body, Ease.standard(), SHELL).titled("night crew hooded top");
+    }
+
+    /**
+     * Returns the steps from the block to the top.
+     *
+     * @param drawstring whether the hood gets eyelets for a cord
+     */
+    static Recipe recipe(boolean drawstring) {
+        FitHood hood = hood(HoodShape.threePanel()).lapped(cm(5));
+        return Recipe.of(
+                "night crew hooded top",
+                widenNeckline(mm(8)),
+                dropShoulder(mm(25)),
+                lowerArmhole(mm(12)),
+                straightenSideSeams(),
+                lengthenBody(cm(4)),
+                fitCapToArmhole(mm(6)),
+                straightenSleeve(),
+                splitSleeve(cm(14), CONTRAST),
+                hemBand(cm(6), cm(3)).cutFrom(CONTRAST),
+                ribCuff(cm(7), RIB),
+                drawstring ? hood.withDrawstring() : hood,
+                lineHood(cm(4), LINING));
+    }
+}

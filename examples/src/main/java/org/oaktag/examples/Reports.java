@@ -1,0 +1,110 @@
+package org.oaktag.examples;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.commons.csv.CSVFormat;
+import org.oaktag.garment.Change;
+import org.oaktag.garment.Cut;
+import org.oaktag.garment.FinishedMeasure;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Moved;
+import org.oaktag.garment.Piece;
+import org.oaktag.garment.WalkedSeam;
+import org.oaktag.measure.Length;
+
+/** The results as tables for other programs: comma-separated, millimetres to 1e-4, a dot for decimals. */
+final class Reports {
+
+    private Reports() {}
+
+    /** Returns every seam, walked. */
+    static String seams(Garment garment) {
+        return table(
+                List.of(
+                        "seam",
+                        "side_a",
+                        "side_b",
+                        "length_a_mm",
+                        "length_b_mm",
+                        "rule",
+                        "expected_difference_mm",
+                        "difference_mm",
+                        "true"),
+                garment.walkSeams().seams().stream().map(Reports::seam).toList());
+    }
+
+    private static List<String> seam(WalkedSeam walked) {
+        return List.of(
+                walked.seam().name().value(),
+                walked.seam().a().text(),
+                walked.seam().b().text(),
+                mm(walked.lengthA()),
+                mm(walked.lengthB()),
+                walked.seam().rule().word(),
+                mm(walked.expectedDifference()),
+                mm(walked.difference()),
+                String.valueOf(walked.isTrue()));
+    }
+
+    /** Returns everything that every step moved, the draft's own measures first. */
+    static String changes(List<Change> history) {
+        return table(
+                List.of("step", "quantity", "before_mm", "after_mm"),
+                StepName.of(history).stream()
+                        .flatMap(step -> step.change().moved().stream().map(moved -> moved(step.file(), moved)))
+                        .toList());
+    }
+
+    private static List<String> moved(String step, Moved moved) {
+        return List.of(step, moved.quantity(), mm(moved.before()), mm(moved.after()));
+    }
+
+    /** Returns the finished measures beside the body's. */
+    static String finished(Garment garment) {
+        return table(
+                List.of("measure", "body_mm", "garment_mm", "ease_mm"),
+                garment.measures().stream()
+                        .map(measure -> finished(garment, measure))
+                        .toList());
+    }
+
+    private static List<String> finished(Garment garment, FinishedMeasure measure) {
+        Length finished = measure.of(garment);
+        Optional<Length> body = measure.body().map(garment.wearer()::measure);
+        return List.of(measure.name().value(), mm(body), mm(finished), mm(body.map(finished::minus)));
+    }
+
+    /** Returns what to cut from which cloth. */
+    static String cutList(Garment garment) {
+        return table(
+                List.of("piece", "cloth", "count", "mirrored", "on_fold"),
+                garment.pieces().stream().map(Reports::cut).toList());
+    }
+
+    private static List<String> cut(Piece piece) {
+        return List.of(
+                piece.name().value(),
+                piece.cloth().use().value(),
+                String.valueOf(piece.cut().count()),
+                String.valueOf(piece.cut() instanceof Cut.MirroredPair),
+                String.valueOf(piece.cut() instanceof Cut.OnFold));
+    }
+
+    private static String mm(Optional<Length> length) {
+        return length.map(Reports::mm).orElse("");
+    }
+
+    private static String mm(Length length) {
+        // Adding zero turns the -0.0 of a rounded difference into 0.0.
+        return String.format(Locale.ROOT, "%.4f", Math.rint(length.mm() * 1e4) / 1e4 + 0.0);
+    }
+
+    private static String table(List<String> head, List<List<String>> rows) {
+        return Stream.concat(Stream.of(head), rows.stream())
+                .map(row -> CSVFormat.RFC4180.format(row.toArray()) + "\n")
+                .collect(Collectors.joining());
+    }
+}
