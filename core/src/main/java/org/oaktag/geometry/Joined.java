@@ -14,6 +14,14 @@ final class Joined {
         return moved;
     }
 
+    /** Returns the run with its end moved to the point. */
+    static List<Curve> to(Point end, List<Curve> run) {
+        List<Curve> moved = new ArrayList<>(run);
+        int last = run.size() - 1;
+        moved.set(last, withEnds(run.get(last), run.get(last).start(), end));
+        return moved;
+    }
+
     static Curve withEnds(Curve curve, Point start, Point end) {
         if (curve.start().equals(start) && curve.end().equals(end)) {
             return curve;
