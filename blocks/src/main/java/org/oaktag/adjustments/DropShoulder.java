@@ -28,7 +28,7 @@ import org.oaktag.measure.Length;
  * Lets the shoulder run on past the shoulder point, along its own line or bent towards the arm. The pitch point moves
  * out with it, and the armhole is redrawn. The cap loses the height that the shoulder gains, so that the way from the
  * side neck point to the wrist keeps its length (common practice: 30 mm for 30 mm). Its width stays until the cap is
- * refitted.
+ * refitted. Where the cap is too low to lose so much, the sleeve loses the rest at its hem, and the step says so.
  *
  * @param by how far the shoulder runs on; negative to take it back
  * @param bend by how much the new part turns down towards the arm
@@ -77,17 +77,26 @@ public record DropShoulder(Length by, Angle bend) implements Step {
                     Map.of(EdgeNames.SHOULDER, shoulder, EdgeNames.ARMHOLE, TopArmhole.withShoulder(piece, shoulder))));
         }
         Piece sleeve = garment.piece(TopNames.SLEEVE);
-        Piece lower = SleeveCap.of(sleeve).loweredBy(by);
+        SleeveCap cap = SleeveCap.of(sleeve);
+        Length offCap = by.compareTo(cap.mostLowering()) > 0 ? cap.mostLowering() : by;
+        Length offHem = by.minus(offCap);
+        Piece low = cap.loweredBy(offCap);
+        Piece lower = offHem.mm() > 0 ? SleeveCap.of(low).shortenedBy(offHem) : low;
         dimensions.add(new Dimension(
                 TopNames.SLEEVE,
                 sleeve.path(EdgeNames.CAP_FRONT).start(),
                 lower.path(EdgeNames.CAP_FRONT).start(),
-                by.text()));
+                offCap.text()));
         dropped = dropped.withPiece(lower);
-        Note rule = Note.rule("the shoulder gains " + by.text()
+        List<Note> notes = new ArrayList<>();
+        notes.add(Note.rule("the shoulder gains " + by.text()
                 + ", cap height and sleeve length lose as much: side neck" + " to wrist stays "
-                + dropped.finished(TopNames.NECK_TO_WRIST).text());
-        return new Reshaped(dropped, List.of(rule), dimensions);
+                + dropped.finished(TopNames.NECK_TO_WRIST).text()));
+        if (offHem.mm() > 0) {
+            notes.add(Note.done("the cap was only " + cap.height().text() + " high and lost " + offCap.text()
+                    + "; the sleeve lost the other " + offHem.text() + " at its hem"));
+        }
+        return new Reshaped(dropped, notes, dimensions);
     }
 
     private Path extended(Piece piece) {

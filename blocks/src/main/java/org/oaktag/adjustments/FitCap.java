@@ -2,6 +2,7 @@ package org.oaktag.adjustments;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
@@ -23,17 +24,20 @@ import org.oaktag.measure.Length;
 /**
  * Draws the sleeve cap anew so that it walks round the armhole with an ease. The lower part of each half is the
  * armhole's own underarm curve up to the notch, a smooth crown joins them, and each half is solved against its own half
- * of the armhole, so that the top lands on the shoulder seam. The height of the cap stays, and its width is what is
- * solved: a lower cap makes a wider sleeve.
+ * of the armhole, so that the top lands on the shoulder seam. What is solved is the width, at the height that the cap has
+ * or at one that is asked for: a lower cap makes a wider sleeve. Where the height that it has cannot be kept, the cap is
+ * raised or lowered to the nearest that can, and the step says so; a height that is asked for is kept or refused.
  *
  * @param ease by how much the cap is longer than the armhole, all of it above the notches; 0 to 20 mm for knits
  *     (common practice)
+ * @param height the height that the cap shall have, or empty for the one that it has
  */
-public record FitCap(Length ease) implements Step {
+public record FitCap(Length ease, Optional<Length> height) implements Step {
 
     private static final Name UPPER_ARM = BodyMeasure.UPPER_ARM_GIRTH.asName();
     private static final double LEAST_EASE = -10;
     private static final double MOST_EASE = 60;
+    private static final double MOVED = 1e-6;
 
     /**
      * Checks the ease.
@@ -47,6 +51,11 @@ public record FitCap(Length ease) implements Step {
         }
     }
 
+    /** Returns the step that draws a cap of this height, from its top straight down to the underarm points. */
+    public FitCap atHeight(Length wanted) {
+        return new FitCap(ease, Optional.of(wanted));
+    }
+
     @Override
     public String name() {
         return "fit the sleeve cap to the armhole";
@@ -54,7 +63,9 @@ public record FitCap(Length ease) implements Step {
 
     @Override
     public List<Amount> amounts() {
-        return List.of(Amount.of("ease", ease));
+        List<Amount> amounts = new ArrayList<>(List.of(Amount.of("ease", ease)));
+        height.ifPresent(wanted -> amounts.add(Amount.of("height", wanted)));
+        return amounts;
     }
 
     @Override
@@ -63,7 +74,8 @@ public record FitCap(Length ease) implements Step {
         Piece back = garment.piece(TopNames.BACK);
         CapFit fit = CapFit.of(front.path(EdgeNames.ARMHOLE), back.path(EdgeNames.ARMHOLE), ease);
         SleeveCap cap = SleeveCap.of(garment.piece(TopNames.SLEEVE));
-        CapFit.Solved solved = fit.atHeight(cap.height().mm());
+        CapFit.Solved solved =
+                fit.atHeight(height.orElseGet(() -> possible(fit, cap)).mm());
         Piece sleeve = cap.fitted(fit, solved);
         Garment fitted = SleeveCap.easedBy(garment, ease)
                 .withPiece(front.withNotch(Notch.single(
@@ -82,10 +94,14 @@ public record FitCap(Length ease) implements Step {
                 sleeve.corner(EdgeNames.CAP_BACK, End.START),
                 sleeve.corner(EdgeNames.CAP_FRONT, End.END),
                 Length.mm(solved.width()).text()));
-        return new Reshaped(fitted, notes(garment, fitted, fit, solved), dimensions);
+        return new Reshaped(fitted, notes(garment, fitted, fit, cap, solved), dimensions);
     }
 
-    private List<Note> notes(Garment before, Garment after, CapFit fit, CapFit.Solved solved) {
+    private static Length possible(CapFit fit, SleeveCap cap) {
+        return Length.mm(Math.min(Math.max(cap.height().mm(), fit.leastHeight()), fit.mostHeight()));
+    }
+
+    private List<Note> notes(Garment before, Garment after, CapFit fit, SleeveCap cap, CapFit.Solved solved) {
         List<Note> notes = new ArrayList<>();
         notes.add(Note.rule("cap = armhole "
                 + after.finished(TopNames.ARMHOLE_GIRTH).text() + " + ease " + ease.text() + " = "
@@ -97,6 +113,13 @@ public record FitCap(Length ease) implements Step {
                 + Length.mm(solved.width()).text() + " wide (it was "
                 + before.finished(TopNames.SLEEVE_WIDTH).text() + ")"));
         notes.add(Note.rule("the ease lies above the notches, none under the arm"));
+        double raised = solved.height() - cap.height().mm();
+        if (height.isEmpty() && Math.abs(raised) > MOVED) {
+            notes.add(Note.done("a cap " + cap.height().text() + " high cannot reach round this armhole; it was "
+                    + (raised > 0 ? "raised" : "lowered") + " by "
+                    + Length.mm(Math.abs(raised)).text() + ", and the sleeve is as much "
+                    + (raised > 0 ? "longer" : "shorter")));
+        }
         Length arm = after.wearer().measures().get(UPPER_ARM);
         if (arm != null && solved.width() < arm.mm()) {
             notes.add(Note.caution("the sleeve is "

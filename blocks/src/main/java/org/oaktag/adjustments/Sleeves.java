@@ -1,5 +1,6 @@
 package org.oaktag.adjustments;
 
+import java.util.Optional;
 import org.oaktag.adjust.Step;
 import org.oaktag.garment.Cloth;
 import org.oaktag.measure.Length;
@@ -10,12 +11,12 @@ public final class Sleeves {
     private Sleeves() {}
 
     /**
-     * Fits the cap to the armhole at the height that it has.
+     * Fits the cap to the armhole at the height that it has; {@link FitCap#atHeight} asks for another.
      *
      * @param ease by how much the cap is longer than the armhole; 0 to 20 mm for knits (common practice)
      */
-    public static Step fitCapToArmhole(Length ease) {
-        return new FitCap(ease);
+    public static FitCap fitCapToArmhole(Length ease) {
+        return new FitCap(ease, Optional.empty());
     }
 
     /** Draws the sleeve straight down from its underarm points. */

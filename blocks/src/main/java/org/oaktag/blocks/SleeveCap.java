@@ -1,5 +1,6 @@
 package org.oaktag.blocks;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -35,65 +36,86 @@ public record SleeveCap(Piece sleeve) {
         return Length.mm(underarmLevel() - top().y());
     }
 
+    /** Returns by how much the top of the cap can be moved down before its crown sinks to the notches. */
+    public Length mostLowering() {
+        Path front = sleeve.path(EdgeNames.CAP_FRONT);
+        Path back = sleeve.path(EdgeNames.CAP_BACK);
+        double notch = Math.min(
+                front.pointAt(place(EdgeNames.CAP_FRONT, TopNames.FRONT_NOTCH)).y(),
+                back.pointAt(place(EdgeNames.CAP_BACK, TopNames.BACK_NOTCH)).y());
+        return Length.mm(Math.max(0, notch - LEAST_CROWN - top().y()));
+    }
+
     /**
      * Returns the sleeve with the top of the cap moved down; what lies below the notches stays as it is, and each half
      * of the crown is redrawn.
      *
-     * @param by how far down; negative to raise the cap
+     * @param by how far down, no more than {@link #mostLowering()}; negative to raise the cap
      * @throws PatternException if the crown would sink to its notches
      */
     public Piece loweredBy(Length by) {
+        if (by.compareTo(mostLowering()) > 0) {
+            throw PatternException.of(
+                    "sleeve cap",
+                    "a cap " + height().text() + " high can lose "
+                            + mostLowering().text() + " at the most before its crown sinks to the notches",
+                    by.text(),
+                    "lower it by less");
+        }
         Path front = sleeve.path(EdgeNames.CAP_FRONT);
         Path back = sleeve.path(EdgeNames.CAP_BACK).reversed();
         double frontNotch = place(EdgeNames.CAP_FRONT, TopNames.FRONT_NOTCH);
         double backNotch = back.length() - place(EdgeNames.CAP_BACK, TopNames.BACK_NOTCH);
-        double most =
-                Math.min(front.pointAt(frontNotch).y(), back.pointAt(backNotch).y()) - LEAST_CROWN - top().y();
-        if (by.mm() > most) {
-            throw PatternException.of(
-                    "sleeve cap",
-                    "a cap " + height().text() + " high can lose "
-                            + Length.mm(most).text() + " at the most before its crown sinks to the notches",
-                    by.text(),
-                    "drop the shoulder by less");
-        }
         Point lower = Point.of(top().x(), top().y() + by.mm());
         return sleeve.redrawn(Map.of(
                 EdgeNames.CAP_FRONT, withTop(front, frontNotch, lower),
                 EdgeNames.CAP_BACK, withTop(back, backNotch, lower).reversed()));
     }
 
+    /** Returns the sleeve with its lower end moved up by this much; both underarm edges are redrawn to meet it. */
+    public Piece shortenedBy(Length by) {
+        Edge hem = sleeve.after(EdgeNames.UNDERARM_FRONT);
+        Path moved = hem.path().transformed(Transform.translation(0, -by.mm()));
+        return withLowerEnd(hem.name(), moved, sleeve, Map.of());
+    }
+
     /**
-     * Returns the sleeve with a cap fitted to an armhole, its top where it was. The underarm points move to the new
-     * width; the hem keeps its width and is centred under them.
+     * Returns the sleeve with a cap fitted to an armhole, its underarm level where it was. The underarm points move to
+     * the new width; the hem keeps its width and is centred under them.
      *
      * @param fit the cap, prepared for the armholes
      * @param solved its height and widths
      */
     public Piece fitted(CapFit fit, CapFit.Solved solved) {
-        Path front = SleeveShape.capFront(fit, solved, top());
-        Path back = SleeveShape.capBack(fit, solved, top());
+        Point top = Point.of(top().x(), underarmLevel() - solved.height());
+        Path front = SleeveShape.capFront(fit, solved, top);
+        Path back = SleeveShape.capBack(fit, solved, top);
         Edge hem = sleeve.after(EdgeNames.UNDERARM_FRONT);
         double middle = (front.end().x() + back.start().x()) / 2;
         double hemMiddle = hem.path().start().midpoint(hem.path().end()).x();
         Path moved = hem.path().transformed(Transform.translation(middle - hemMiddle, 0));
-        Point frontUnderarm = front.end();
-        Point backUnderarm = back.start();
+        Piece bare = sleeve.withoutNotchesOn(EdgeNames.CAP_FRONT).withoutNotchesOn(EdgeNames.CAP_BACK);
+        Piece capped =
+                withLowerEnd(hem.name(), moved, bare, Map.of(EdgeNames.CAP_FRONT, front, EdgeNames.CAP_BACK, back));
+        return SleeveShape.notched(capped, fit);
+    }
+
+    /** Redraws both underarm edges between the cap and a lower end that has moved. */
+    private static Piece withLowerEnd(Name lowerEnd, Path moved, Piece piece, Map<Name, Path> cap) {
+        Point frontUnderarm = cap.getOrDefault(EdgeNames.CAP_FRONT, piece.path(EdgeNames.CAP_FRONT))
+                .end();
+        Point backUnderarm = cap.getOrDefault(EdgeNames.CAP_BACK, piece.path(EdgeNames.CAP_BACK))
+                .start();
         Point hemFront = moved.start();
         Point hemBack = moved.end();
-        Map<Name, Path> redrawn = Map.of(
-                EdgeNames.CAP_FRONT,
-                front,
-                EdgeNames.CAP_BACK,
-                back,
+        Map<Name, Path> redrawn = new HashMap<>(cap);
+        redrawn.put(lowerEnd, moved);
+        redrawn.put(
                 EdgeNames.UNDERARM_FRONT,
-                Redraw.between(sleeve.path(EdgeNames.UNDERARM_FRONT), frontUnderarm, hemFront),
-                hem.name(),
-                moved,
-                EdgeNames.UNDERARM_BACK,
-                Redraw.between(sleeve.path(EdgeNames.UNDERARM_BACK), hemBack, backUnderarm));
-        Piece bare = sleeve.withoutNotchesOn(EdgeNames.CAP_FRONT).withoutNotchesOn(EdgeNames.CAP_BACK);
-        return SleeveShape.notched(bare.redrawn(redrawn), fit);
+                Redraw.between(piece.path(EdgeNames.UNDERARM_FRONT), frontUnderarm, hemFront));
+        redrawn.put(
+                EdgeNames.UNDERARM_BACK, Redraw.between(piece.path(EdgeNames.UNDERARM_BACK), hemBack, backUnderarm));
+        return piece.redrawn(redrawn);
     }
 
     /** Returns the garment with the seams of both halves of the cap eased by this much in all. */

@@ -4,6 +4,9 @@ import java.util.List;
 
 /** Where a curve meets itself, and where neighbouring curves of one path meet other than at their join. */
 final class SelfContacts {
+    /** How far from the end of its curve, as a parameter, rounding may put the join of two neighbours. */
+    private static final double JOIN = 1e-10;
+
     private SelfContacts() {}
 
     /**
@@ -34,8 +37,8 @@ final class SelfContacts {
             return List.of();
         }
         return CurveContacts.between(a, b).stream()
-                .filter(c -> !(c.isPoint() && joined && c.t0() == 1 && c.u0() == 0))
-                .filter(c -> !(c.isPoint() && joinedBack && c.t0() == 0 && c.u0() == 1))
+                .filter(c -> !(c.isPoint() && joined && c.t0() >= 1 - JOIN && c.u0() <= JOIN))
+                .filter(c -> !(c.isPoint() && joinedBack && c.t0() <= JOIN && c.u0() >= 1 - JOIN))
                 .toList();
     }
 
