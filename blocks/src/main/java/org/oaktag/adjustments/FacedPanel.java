@@ -38,7 +38,8 @@ record FacedPanel(Piece side, Path.Split crown, Path.Split neck) {
         if (facing.compareTo(most) > 0) {
             throw PatternException.of(
                     "facing of the hood",
-                    "must be at most half as wide as the hood is deep at its neck edge, " + most.text(),
+                    "must be at most half as wide as the hood is deep at its neck edge, "
+                            + most.roundedDown().text(),
                     facing.text(),
                     "");
         }
@@ -57,7 +58,8 @@ record FacedPanel(Piece side, Path.Split crown, Path.Split neck) {
         Transform mirror = Transform.mirrorX(top.x());
         Path facingCrown = crown.before().transformed(mirror).reversed();
         Path facingNeck = neck.after().transformed(mirror).reversed();
-        Piece faced = side.withEdges(List.of(
+        Piece faced = side.withoutNotchesOn(HoodNames.FACING_NECK)
+                .withEdges(List.of(
                         new Edge(HoodNames.FACING_EDGE, Path.polyline(facingNeck.end(), facingCrown.start())),
                         new Edge(HoodNames.FACING_CROWN, facingCrown),
                         side.edge(HoodNames.CROWN),

@@ -103,7 +103,8 @@ public record HemBand(Length depth, Length lap, Optional<Cloth> cloth) implement
         if (lap.compareTo(hem) > 0) {
             throw PatternException.of(
                     "lap of the hem band",
-                    "must be at most half the hem of the " + body + ", " + hem.text(),
+                    "must be at most half the hem of the " + body + ", "
+                            + hem.roundedDown().text(),
                     lap.text(),
                     "");
         }

@@ -124,7 +124,8 @@ public record RibCuff(Length depth, Cloth rib, Optional<Length> girth) implement
             throw PatternException.of(
                     "cuff",
                     "must be 1/5 of the sleeve's hem to the whole of it, "
-                            + hem.times(1 / MOST_GATHERED).text() + " to " + hem.text(),
+                            + hem.times(1 / MOST_GATHERED).roundedUp().text() + " to "
+                            + hem.roundedDown().text(),
                     around.text(),
                     ratio < 1 ? "take a wider sleeve or a narrower cuff" : "take a narrower sleeve or a wider cuff");
         }

@@ -15,6 +15,9 @@ import org.oaktag.measure.Percent;
  */
 public record FitCheck(String name, Length opening, String body, Length mustPass, Percent clothStretch) {
 
+    /** In hundredths of stretch, so that an opening made just as large as advised passes. */
+    private static final double ROUNDING = 1e-9;
+
     /** Returns how far the opening must stretch, (stretched - rest) / rest; 0 where it is wide enough at rest. */
     public Percent neededStretch() {
         return Percent.percent(Math.max(0, (mustPass.mm() - opening.mm()) / opening.mm() * 100));
@@ -22,7 +25,7 @@ public record FitCheck(String name, Length opening, String body, Length mustPass
 
     /** Tells whether the stretch of the cloth is enough. */
     public boolean passes() {
-        return neededStretch().compareTo(clothStretch) <= 0;
+        return neededStretch().percent() <= clothStretch.percent() + ROUNDING;
     }
 
     /** Returns the least girth at rest from which the cloth stretches far enough. */
@@ -34,8 +37,8 @@ public record FitCheck(String name, Length opening, String body, Length mustPass
     public String advice() {
         return passes()
                 ? ""
-                : "make it at least " + leastOpening().text() + " or take a cloth that stretches by "
-                        + neededStretch().text();
+                : "make it at least " + leastOpening().roundedUp().text() + " or take a cloth that stretches by "
+                        + neededStretch().roundedUp().text();
     }
 
     /** Returns the check as a sentence with its numbers, and the advice where there is any. */

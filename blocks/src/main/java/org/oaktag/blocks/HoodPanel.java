@@ -1,5 +1,7 @@
 package org.oaktag.blocks;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.geometry.Cubic;
@@ -37,6 +39,7 @@ public record HoodPanel(Path face, Path crown, Path neck, double shoulder, doubl
 
     private static final double DEPTH_SHARE = 0.40;
     private static final double DEPTH_EASE = 25;
+    private static final double LEAST_HEIGHT = 120;
     private static final double LEAST_HEIGHT_SHARE = 0.4;
     private static final double MOST_HEIGHT_SHARE = 0.9;
 
@@ -109,11 +112,22 @@ public record HoodPanel(Path face, Path crown, Path neck, double shoulder, doubl
                             + Length.mm(least).text() + " to rise by "
                             + shape.rise().text(),
                     Length.mm(length).text(),
-                    "take a strip narrower by "
-                            + Length.mm(2 * (least - length)).text() + ", or a rise of at most "
-                            + Length.mm(Math.max(0, length / GENTLE)).text());
+                    remedy(shape, length, Length.mm(least - length)));
         }
         return length;
+    }
+
+    private static String remedy(HoodShape shape, double length, Length lacking) {
+        List<String> ways = new ArrayList<>();
+        ways.add("widen the neckline by " + lacking.times(2).roundedUp().text() + " in all");
+        if (shape.stripWidth().minus(lacking.times(2)).compareTo(HoodShape.LEAST_STRIP) >= 0) {
+            ways.add("take a strip narrower by " + lacking.times(2).roundedUp().text());
+        }
+        if (length >= LEAST_NECK) {
+            ways.add("take a rise of at most "
+                    + Length.mm(length / GENTLE).roundedDown().text());
+        }
+        return String.join(", or ", ways);
     }
 
     private static double height(HoodShape shape, Length headGirth) {
@@ -123,7 +137,7 @@ public record HoodPanel(Path face, Path crown, Path neck, double shoulder, doubl
                 "height of the hood",
                 "the panel and half the strip must together be 0.4 to 0.9 of the head girth, " + headGirth.text(),
                 height,
-                LEAST_HEIGHT_SHARE * headGirth.mm() - strip,
+                Math.max(LEAST_HEIGHT, LEAST_HEIGHT_SHARE * headGirth.mm() - strip),
                 MOST_HEIGHT_SHARE * headGirth.mm() - strip);
         return height;
     }
@@ -151,7 +165,8 @@ public record HoodPanel(Path face, Path crown, Path neck, double shoulder, doubl
                     thing,
                     rule,
                     Length.mm(value).text(),
-                    "take " + Length.mm(least).text() + " to " + Length.mm(most).text());
+                    "take " + Length.mm(least).roundedUp().text() + " to "
+                            + Length.mm(most).roundedDown().text());
         }
     }
 

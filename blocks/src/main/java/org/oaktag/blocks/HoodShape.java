@@ -1,6 +1,5 @@
 package org.oaktag.blocks;
 
-import java.util.Locale;
 import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.measure.Length;
@@ -23,9 +22,9 @@ import org.oaktag.measure.Length;
  */
 public record HoodShape(Length stripWidth, Optional<Length> height, Optional<Length> depth, Length rise) {
 
-    private static final double LEAST_STRIP = 30;
-    private static final double MOST_STRIP = 200;
-    private static final double MOST_RISE = 60;
+    static final Length LEAST_STRIP = Length.mm(30);
+    private static final Length MOST_STRIP = Length.mm(200);
+    private static final Length MOST_RISE = Length.mm(60);
 
     /**
      * Checks the strip and the rise; height and depth are checked against the head and the neckline when the hood is
@@ -35,7 +34,7 @@ public record HoodShape(Length stripWidth, Optional<Length> height, Optional<Len
      */
     public HoodShape {
         check("strip of the hood", stripWidth, LEAST_STRIP, MOST_STRIP);
-        check("rise of the hood's neck edge", rise, 0, MOST_RISE);
+        check("rise of the hood's neck edge", rise, Length.ZERO, MOST_RISE);
     }
 
     /** Returns a shape with a strip of 90 mm and a neck edge that rises by 30 mm, made to the head. */
@@ -71,10 +70,9 @@ public record HoodShape(Length stripWidth, Optional<Length> height, Optional<Len
         return new HoodShape(stripWidth, height, depth, given);
     }
 
-    private static void check(String thing, Length given, double least, double most) {
-        if (!(given.mm() >= least && given.mm() <= most)) {
-            throw PatternException.of(
-                    thing, String.format(Locale.ROOT, "must be %.0f to %.0f mm", least, most), given.text(), "");
+    private static void check(String thing, Length given, Length least, Length most) {
+        if (given.compareTo(least) < 0 || given.compareTo(most) > 0) {
+            throw PatternException.of(thing, "must be " + least.text() + " to " + most.text(), given.text(), "");
         }
     }
 }

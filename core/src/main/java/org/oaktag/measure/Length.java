@@ -80,6 +80,16 @@ public record Length(double mm) implements Comparable<Length> {
         return new Length(-mm);
     }
 
+    /** Returns the tenth of a millimetre at or next above, so that a least still is enough as {@link #text} shows it. */
+    public Length roundedUp() {
+        return new Length(Math.ceil(mm * 10) / 10);
+    }
+
+    /** Returns the tenth of a millimetre at or next below, so that a most is not too much as {@link #text} shows it. */
+    public Length roundedDown() {
+        return new Length(Math.floor(mm * 10) / 10);
+    }
+
     /** Tells whether the two lengths differ by no more than the tolerance. */
     public boolean isCloseTo(Length other, Length tolerance) {
         return Math.abs(mm - other.mm) <= tolerance.mm;

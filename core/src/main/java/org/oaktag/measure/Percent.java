@@ -32,6 +32,11 @@ public record Percent(double percent) implements Comparable<Percent> {
         return percent / 100;
     }
 
+    /** Returns the tenth at or next above, so that a least still is enough as {@link #text} shows it. */
+    public Percent roundedUp() {
+        return new Percent(Math.ceil(percent * 10) / 10);
+    }
+
     @Override
     public int compareTo(Percent other) {
         return Double.compare(percent, other.percent);

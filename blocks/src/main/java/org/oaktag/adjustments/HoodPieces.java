@@ -1,0 +1,171 @@
+package org.oaktag.adjustments;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.oaktag.blocks.HoodNames;
+import org.oaktag.blocks.HoodPanel;
+import org.oaktag.blocks.TopNames;
+import org.oaktag.garment.Cloth;
+import org.oaktag.garment.Cut;
+import org.oaktag.garment.Dimension;
+import org.oaktag.garment.Edge;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.EdgeRef;
+import org.oaktag.garment.End;
+import org.oaktag.garment.FinishedMeasure;
+import org.oaktag.garment.Grainline;
+import org.oaktag.garment.Mark;
+import org.oaktag.garment.Notch;
+import org.oaktag.garment.Piece;
+import org.oaktag.garment.Quantity;
+import org.oaktag.garment.Seam;
+import org.oaktag.garment.SeamRule;
+import org.oaktag.garment.SeamSide;
+import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
+import org.oaktag.measure.Length;
+
+/**
+ * The pieces of a hood, made from the drawing of its side panel, with their seams and measures.
+ *
+ * @param panel the drawing of the side panel
+ * @param stripWidth the whole width of the strip over the middle
+ * @param lap by how much the fronts lap over each other
+ * @param eyelets whether the side panel is marked for a cord
+ * @param cloth what all is cut from
+ */
+record HoodPieces(HoodPanel panel, Length stripWidth, Length lap, boolean eyelets, Cloth cloth) {
+
+    private static final String REFIT = "fit the hood again";
+
+    /** Where the crown's notches lie, as shares of its length; not symmetric, so that the strip cannot be reversed. */
+    private static final double CROWN_FRONT = 0.35;
+
+    private static final double CROWN_BACK = 0.70;
+    private static final double EYELET_FROM_FACE = 15;
+    private static final double EYELET_ABOVE_NECK = 40;
+    private static final double GRAIN_SHARE = 0.45;
+
+    /** Returns the side panel. */
+    Piece side() {
+        double faceLength = panel.face().length();
+        double grain = GRAIN_SHARE * panel.depth();
+        List<Notch> notches = new ArrayList<>(crownNotches());
+        notches.add(Notch.single(TopNames.SHOULDER_NOTCH, HoodNames.NECK, End.START, panel.shoulder()));
+        if (lap.mm() > 0) {
+            notches.add(Notch.single(
+                    HoodNames.CENTRE_FRONT_NOTCH,
+                    HoodNames.NECK,
+                    End.END,
+                    lap.times(0.5).mm()));
+        }
+        Point eyelet = Point.of(EYELET_FROM_FACE, faceLength - EYELET_ABOVE_NECK);
+        return Piece.of(
+                        TopNames.HOOD_SIDE,
+                        List.of(
+                                new Edge(HoodNames.FACE, panel.face()),
+                                new Edge(HoodNames.CROWN, panel.crown()),
+                                new Edge(HoodNames.NECK, panel.neck())),
+                        upright(grain, faceLength),
+                        Cut.pair(),
+                        cloth)
+                .withNotches(notches)
+                .withMarks(eyelets ? List.of(new Mark(HoodNames.EYELET, eyelet)) : List.of());
+    }
+
+    /** Returns the strip over the middle. */
+    Piece centre() {
+        double half = stripWidth.mm() / 2;
+        double length = panel.crown().length();
+        Point face = Point.of(half, 0);
+        Point nape = Point.of(half, length);
+        Point foldedNape = Point.of(0, length);
+        return Piece.of(
+                        TopNames.HOOD_CENTRE,
+                        List.of(
+                                new Edge(HoodNames.FACE, Path.polyline(Point.ORIGIN, face)),
+                                new Edge(HoodNames.CROWN, Path.polyline(face, nape)),
+                                new Edge(HoodNames.NECK, Path.polyline(nape, foldedNape)),
+                                new Edge(EdgeNames.CENTRE, Path.polyline(foldedNape, Point.ORIGIN))),
+                        upright(half / 2, length),
+                        Cut.onFold(EdgeNames.CENTRE),
+                        cloth)
+                .withNotches(crownNotches());
+    }
+
+    private static Grainline upright(double x, double height) {
+        return new Grainline(Point.of(x, height * 0.25), Point.of(x, height * 0.75));
+    }
+
+    private List<Notch> crownNotches() {
+        double length = panel.crown().length();
+        return List.of(
+                Notch.single(HoodNames.CROWN_FRONT_NOTCH, HoodNames.CROWN, End.START, CROWN_FRONT * length),
+                Notch.paired(HoodNames.CROWN_BACK_NOTCH, HoodNames.CROWN, End.START, CROWN_BACK * length));
+    }
+
+    /** Returns the seam of neckline and hood, from centre front to centre back. */
+    Seam neckSeam() {
+        return Seam.of(
+                HoodNames.NECK_SEAM,
+                SeamSide.along(TopNames.FRONT, EdgeNames.NECKLINE)
+                        .then(SeamSide.against(TopNames.BACK, EdgeNames.NECKLINE)),
+                SeamSide.against(TopNames.HOOD_SIDE, HoodNames.NECK)
+                        .then(SeamSide.along(TopNames.HOOD_CENTRE, HoodNames.NECK)),
+                lap.mm() > 0 ? SeamRule.lapped(lap.times(0.5)) : SeamRule.flat(),
+                REFIT);
+    }
+
+    /** Returns the seam of side panel and strip, from the face to the nape. */
+    Seam crownSeam() {
+        return Seam.of(
+                        HoodNames.CROWN_SEAM,
+                        SeamSide.along(TopNames.HOOD_SIDE, HoodNames.CROWN),
+                        SeamSide.along(TopNames.HOOD_CENTRE, HoodNames.CROWN),
+                        SeamRule.flat(),
+                        REFIT)
+                .smoothAt(End.START, End.END);
+    }
+
+    /**
+     * Returns the finished measures of a hood. The face is taken between corners, as it is no edge any more once a facing
+     * is cut on to it.
+     */
+    static List<FinishedMeasure> measures() {
+        Quantity face = new Quantity.Distance(
+                Quantity.Corner.at(TopNames.HOOD_SIDE, HoodNames.NECK, End.END),
+                Quantity.Corner.at(TopNames.HOOD_SIDE, HoodNames.CROWN, End.START));
+        Quantity halfStrip = new Quantity.EdgeLength(EdgeRef.of(TopNames.HOOD_CENTRE, HoodNames.NECK));
+        Quantity crown = new Quantity.EdgeLength(EdgeRef.of(TopNames.HOOD_CENTRE, HoodNames.CROWN));
+        return List.of(
+                FinishedMeasure.of(HoodNames.FACE_HEIGHT, FinishedMeasure.times(1, face)),
+                FinishedMeasure.of(
+                        HoodNames.FACE_OPENING, FinishedMeasure.times(2, face), FinishedMeasure.times(2, halfStrip)),
+                FinishedMeasure.of(HoodNames.OVER_CROWN, FinishedMeasure.times(1, crown)));
+    }
+
+    /** Returns where height, depth, lap and strip show. */
+    List<Dimension> dimensions() {
+        Point shoulder = panel.neck().pointAt(panel.shoulder());
+        double middle = panel.crown().length() / 2;
+        List<Dimension> dimensions = new ArrayList<>(List.of(
+                onSide("height", panel.height(), shoulder, Point.of(shoulder.x(), 0)),
+                onSide("depth", panel.depth(), Point.of(0, panel.widest()), Point.of(panel.depth(), panel.widest())),
+                new Dimension(
+                        TopNames.HOOD_CENTRE,
+                        Point.of(0, middle),
+                        Point.of(stripWidth.mm() / 2, middle),
+                        "half strip " + stripWidth.times(0.5).text())));
+        if (lap.mm() > 0) {
+            Point centreFront = panel.neck().pointAt(panel.neck().length() - lap.mm() / 2);
+            dimensions.add(
+                    onSide("half lap", lap.mm() / 2, centreFront, panel.neck().end()));
+        }
+        return dimensions;
+    }
+
+    private static Dimension onSide(String what, double mm, Point from, Point to) {
+        return new Dimension(
+                TopNames.HOOD_SIDE, from, to, what + " " + Length.mm(mm).text());
+    }
+}

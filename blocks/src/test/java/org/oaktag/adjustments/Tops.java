@@ -1,0 +1,37 @@
+package org.oaktag.adjustments;
+
+import static org.oaktag.measure.Length.mm;
+import static org.oaktag.measure.Percent.percent;
+
+import org.oaktag.blocks.KnitTop;
+import org.oaktag.body.BodyMeasurements;
+import org.oaktag.body.Ease;
+import org.oaktag.body.Figure;
+import org.oaktag.garment.Cloth;
+import org.oaktag.garment.Garment;
+
+/** A top of an invented night observer, round numbers all, to try single adjustments on. */
+final class Tops {
+
+    static final Cloth RIB = Cloth.rib("two by two rib", percent(80));
+    static final Cloth JERSEY = Cloth.knit("jersey", percent(40));
+
+    private Tops() {}
+
+    static Garment observersTop() {
+        return KnitTop.draft(observer(), Ease.standard(), Cloth.knit("brushed knit", percent(35)));
+    }
+
+    static BodyMeasurements observer() {
+        return BodyMeasurements.builder()
+                .name("Ilse")
+                .figure(Figure.WOMAN)
+                .bustGirth(mm(940))
+                .height(mm(1650))
+                .neckBaseGirth(mm(370))
+                .headGirth(mm(560))
+                .wristGirth(mm(155))
+                .handGirthWithThumb(mm(225))
+                .build();
+    }
+}
