@@ -8,7 +8,6 @@ import org.oaktag.export.svg.drawing.Font;
 import org.oaktag.export.svg.drawing.LineType;
 import org.oaktag.export.svg.drawing.Stroke;
 import org.oaktag.export.svg.drawing.TextBlock;
-import org.oaktag.export.svg.layout.Box;
 import org.oaktag.export.svg.layout.LabelPlacer;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.Edge;
@@ -17,6 +16,7 @@ import org.oaktag.garment.Name;
 import org.oaktag.garment.Notch;
 import org.oaktag.garment.Piece;
 import org.oaktag.geometry.Bounds;
+import org.oaktag.geometry.Outline;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Transform;
@@ -33,6 +33,9 @@ import org.oaktag.geometry.Vector;
 record BeforeAndAfter(Name name, Optional<Piece> before, Optional<Piece> after, Bounds bounds) {
 
     private static final double NOTCH = 2;
+
+    /** How far off its piece a name may lie, mm. */
+    private static final double AROUND = 12;
 
     static BeforeAndAfter of(Name name, Optional<Piece> before, Optional<Piece> after) {
         Bounds bounds = Stream.concat(before.stream(), after.stream())
@@ -94,9 +97,15 @@ record BeforeAndAfter(Name name, Optional<Piece> before, Optional<Piece> after, 
         String state = before.isEmpty() ? " (new)" : after.isEmpty() ? " (gone)" : "";
         TextBlock block = TextBlock.of(name.value() + state, Font.HEAD);
         Point middle = Point.of(seat.x() + width / 2, seat.y() + height / 2);
-        Bounds inside = new Bounds(seat.x(), seat.y(), seat.x() + width, seat.y() + height).expanded(8);
-        Optional<Box> room = placer.nearest(middle, inside, block.width(), block.height(), 0);
-        room.ifPresent(box -> figure.add(block.in(box)));
+        Bounds inside = new Bounds(seat.x(), seat.y(), seat.x() + width, seat.y() + height);
+        Outline outline = after.or(() -> before).orElseThrow().outline().transformed(onPage(reduction, seat));
+        // Level inside the piece, upright inside it, or wherever there is room nearby.
+        placer.nearest(middle, inside, block.width(), block.height(), 0, outline::contains)
+                .or(() ->
+                        placer.nearest(middle, inside, block.width(), block.height(), -Math.PI / 2, outline::contains))
+                .or(() -> placer.nearest(
+                        middle, inside.expanded(AROUND), block.width(), block.height(), 0, point -> true))
+                .ifPresent(box -> figure.add(block.in(box)));
     }
 
     private static void line(Figure figure, LabelPlacer placer, LineType type, Path path) {

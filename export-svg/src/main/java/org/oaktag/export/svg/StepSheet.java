@@ -30,6 +30,9 @@ final class StepSheet {
     private static final double FOOT = 12;
     private static final double ROOM_HEIGHT = Page.HEIGHT - Page.top() - Page.MARGIN - FOOT;
 
+    private static final Bounds ROOM =
+            new Bounds(Page.MARGIN, Page.top(), Page.MARGIN + ROOM_WIDTH, Page.top() + ROOM_HEIGHT);
+
     /** The room beside a piece, and above and below it, for its dimensions, mm on the page. */
     private static final double PADDING_X = 9;
 
@@ -39,7 +42,7 @@ final class StepSheet {
 
     private final Page page;
     private final Change change;
-    private final LabelPlacer placer = LabelPlacer.anywhere();
+    private final LabelPlacer placer = LabelPlacer.on(ROOM);
 
     private StepSheet(Page page, Change change) {
         this.page = page;
@@ -135,6 +138,7 @@ final class StepSheet {
         double y = Page.top();
         y = page.write(TextBlock.of("What moved most", Font.HEAD), SIDE_X, y) + 1;
         List<Moved> moved = change.moved().stream()
+                .filter(each -> each.by().isPresent() || !each.quantity().startsWith("seam "))
                 .sorted(Comparator.comparingDouble(StepSheet::size).reversed())
                 .toList();
         List<List<String>> rows = moved.stream()

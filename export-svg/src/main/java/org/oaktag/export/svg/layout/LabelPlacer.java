@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.oaktag.geometry.Bounds;
 import org.oaktag.geometry.Outline;
 import org.oaktag.geometry.Path;
@@ -23,25 +24,27 @@ public final class LabelPlacer {
     private static final double STEP = 3;
 
     private final Optional<Outline> region;
+    private final Optional<Bounds> page;
     private final List<Obstacle> lines = new ArrayList<>();
     private final List<Box> taken = new ArrayList<>();
 
     private record Obstacle(Bounds bounds, Polyline line) {}
 
-    private LabelPlacer(Optional<Outline> region) {
+    private LabelPlacer(Optional<Outline> region, Optional<Bounds> page) {
         this.region = region;
+        this.page = page;
     }
 
     /** Returns a placer of labels that must lie inside the outline and off it. */
     public static LabelPlacer inside(Outline region) {
-        LabelPlacer placer = new LabelPlacer(Optional.of(region));
+        LabelPlacer placer = new LabelPlacer(Optional.of(region), Optional.empty());
         placer.avoid(region.path());
         return placer;
     }
 
-    /** Returns a placer of labels that may lie anywhere. */
-    public static LabelPlacer anywhere() {
-        return new LabelPlacer(Optional.empty());
+    /** Returns a placer of labels that may lie anywhere on a page. */
+    public static LabelPlacer on(Bounds page) {
+        return new LabelPlacer(Optional.empty(), Optional.of(page));
     }
 
     /** Keeps labels off a line. */
@@ -60,6 +63,9 @@ public final class LabelPlacer {
         if (region.isPresent() && !region.get().contains(box.center())) {
             return false;
         }
+        if (page.isPresent() && !box.corners().stream().allMatch(page.get()::contains)) {
+            return false;
+        }
         if (taken.stream().anyMatch(roomy::overlaps)) {
             return false;
         }
@@ -74,12 +80,19 @@ public final class LabelPlacer {
         return free;
     }
 
+    /** Takes and returns the free box of that size and turn nearest to a point, or empty where there is none. */
+    public Optional<Box> nearest(Point wanted, Bounds within, double width, double height, double angle) {
+        return nearest(wanted, within, width, height, angle, point -> true);
+    }
+
     /**
      * Takes and returns the free box of that size and turn nearest to a point, or empty where there is none.
      *
      * @param within where its middle may lie
+     * @param allowed whether its middle may lie there, which is asked only where the box is free
      */
-    public Optional<Box> nearest(Point wanted, Bounds within, double width, double height, double angle) {
+    public Optional<Box> nearest(
+            Point wanted, Bounds within, double width, double height, double angle, Predicate<Point> allowed) {
         List<Point> middles = new ArrayList<>();
         middles.add(wanted);
         for (double y = within.minY(); y <= within.maxY(); y += STEP) {
@@ -90,7 +103,7 @@ public final class LabelPlacer {
         middles.sort(Comparator.comparingDouble(wanted::distanceTo));
         for (Point middle : middles) {
             Box box = new Box(middle, width, height, angle);
-            if (isFree(box)) {
+            if (isFree(box) && allowed.test(middle)) {
                 taken.add(box);
                 return Optional.of(box);
             }
