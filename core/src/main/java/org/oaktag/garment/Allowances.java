@@ -6,7 +6,6 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 import org.oaktag.PatternException;
 import org.oaktag.measure.Length;
 
@@ -58,23 +57,24 @@ public record Allowances(
 
     /**
      * Returns the allowances that makers of knits leave on this garment (common practice): 10 mm on seams, 6 mm on a
-     * neckline and whatever is sewn to it, 25 mm on a hem that is turned up. A hem that is sewn to a band is a seam.
+     * neckline, on whatever is sewn to it and on what is sewn to that, 25 mm on a hem that is turned up. A hem that is sewn to a band is a seam.
      */
     public static Allowances industryKnit(Garment garment) {
+        List<Set<EdgeRef>> seams =
+                garment.seams().stream().map(Allowances::edges).toList();
         Set<EdgeRef> sewn = new TreeSet<>();
-        Set<EdgeRef> sewnToNeckline = new TreeSet<>();
-        for (Seam seam : garment.seams()) {
-            List<EdgeRef> edges = Stream.of(seam.a(), seam.b())
-                    .flatMap(side -> side.runs().stream())
-                    .map(SeamSide.Run::edge)
-                    .toList();
-            sewn.addAll(edges);
-            if (edges.stream().anyMatch(each -> each.edge().equals(EdgeNames.NECKLINE))) {
-                sewnToNeckline.addAll(edges);
+        seams.forEach(sewn::addAll);
+        Set<EdgeRef> atNeckline = new TreeSet<>();
+        sewn.stream().filter(each -> each.edge().equals(EdgeNames.NECKLINE)).forEach(atNeckline::add);
+        boolean grown = true;
+        while (grown) {
+            grown = false;
+            for (Set<EdgeRef> seam : seams) {
+                grown |= seam.stream().anyMatch(atNeckline::contains) && atNeckline.addAll(seam);
             }
         }
         Allowances allowances = of("industry knit", KNIT_SEAM).with(EdgeNames.NECKLINE, KNIT_NECKLINE);
-        for (EdgeRef edge : sewnToNeckline) {
+        for (EdgeRef edge : atNeckline) {
             allowances = allowances.with(edge, KNIT_NECKLINE);
         }
         for (Piece piece : garment.pieces()) {
@@ -115,6 +115,13 @@ public record Allowances(
         }
         Length own = byEdge.get(EdgeRef.of(piece.name(), edge));
         return own != null ? own : byName.getOrDefault(edge, standard);
+    }
+
+    private static Set<EdgeRef> edges(Seam seam) {
+        Set<EdgeRef> edges = new TreeSet<>();
+        seam.a().runs().forEach(run -> edges.add(run.edge()));
+        seam.b().runs().forEach(run -> edges.add(run.edge()));
+        return edges;
     }
 
     private static void check(String thing, Length width) {

@@ -8,6 +8,7 @@ import org.oaktag.export.svg.drawing.Stroke;
 import org.oaktag.export.svg.layout.LabelPlacer;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Cut;
+import org.oaktag.garment.CutLine;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.Garment;
@@ -46,7 +47,7 @@ final class PieceDrawing {
 
     static Figure of(Garment garment, Piece piece, Allowances allowances) {
         PieceDrawing drawing = new PieceDrawing(piece);
-        drawing.outlines();
+        drawing.outlines(allowances);
         drawing.insides();
         drawing.notches(allowances);
         PieceLabels labels = new PieceLabels(piece, drawing.figure, drawing.placer);
@@ -59,7 +60,10 @@ final class PieceDrawing {
         return drawing.figure;
     }
 
-    private void outlines() {
+    private void outlines(Allowances allowances) {
+        for (Path cut : CutLine.of(piece, allowances).runs()) {
+            figure.add(Stroke.of(LineType.CUT, cut));
+        }
         for (Edge edge : piece.edges()) {
             boolean fold =
                     piece.cut() instanceof Cut.OnFold onFold && onFold.edge().equals(edge.name());
