@@ -26,50 +26,49 @@ import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Garment;
 
 /**
- * The warm hooded layer of the night crew: a knit top block and the steps that make the garment of it.
+ * The warm layer of the night crew: a hooded top to be worn over a shirt in an unheated dome.
  *
- * <p>Change an amount here, run the main job again, and see what it does to every seam.
+ * <p>This file is made to be changed: alter an amount, run the main job again, and see what moves.
  */
 public final class HoodedTop {
 
-    private static final Cloth NIGHT_BLUE = Cloth.knit("brushed stretch knit, night blue", percent(50));
-    private static final Cloth RUST =
-            Cloth.knit("brushed stretch knit, rust", percent(50)).as(Cloth.CONTRAST);
-    private static final Cloth MIST =
-            Cloth.knit("light jersey, mist", percent(50)).as(Cloth.LINING);
-    private static final Cloth RIB = Cloth.rib("ribbed knit, rust", percent(80));
+    private static final Cloth SHELL = Cloth.knit("brushed fleece, night blue", percent(45));
+    private static final Cloth CONTRAST =
+            Cloth.knit("brushed fleece, amber", percent(45)).as(Cloth.CONTRAST);
+    private static final Cloth LINING = Cloth.knit("single jersey, cream", percent(60));
+    private static final Cloth RIB = Cloth.rib("2 x 2 rib, dark blue", percent(90));
 
     private HoodedTop() {}
 
     /**
-     * Drafts the block for a body.
+     * Returns the basic block of a body.
      *
      * @throws org.oaktag.PatternException if the measures allow no block
      */
     public static Garment block(BodyMeasurements body) {
-        return KnitTop.draft(body, Ease.standard(), NIGHT_BLUE);
+        return KnitTop.draft(body, Ease.standard(), SHELL).titled("night crew hooded top");
     }
 
     /**
-     * Returns the steps from the block to the hooded top.
+     * Returns the steps from the block to the top.
      *
      * @param drawstring whether the hood gets eyelets for a cord; refused for a child
      */
     public static Recipe recipe(boolean drawstring) {
         FitHood hood = hood(HoodShape.threePanel()).lapped(cm(5));
         return Recipe.of(
-                "hooded top for the night crew",
-                widenNeckline(mm(10)),
+                "night crew hooded top",
+                widenNeckline(mm(8)),
                 dropShoulder(mm(25)),
                 lowerArmhole(mm(12)),
                 straightenSideSeams(),
-                lengthenBody(mm(40)),
-                fitCapToArmhole(mm(8)),
+                lengthenBody(cm(4)),
+                fitCapToArmhole(mm(6)),
                 straightenSleeve(),
-                splitSleeve(cm(14), RUST),
-                hemBand(cm(6), cm(5)),
-                ribCuff(cm(6), RIB),
+                splitSleeve(cm(14), CONTRAST),
+                hemBand(cm(6), cm(3)).cutFrom(CONTRAST),
+                ribCuff(cm(7), RIB),
                 drawstring ? hood.withDrawstring() : hood,
-                lineHood(cm(4), MIST));
+                lineHood(cm(4), LINING));
     }
 }

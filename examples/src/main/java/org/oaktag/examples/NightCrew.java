@@ -94,7 +94,7 @@ public final class NightCrew implements Callable<Integer> {
         BodyMeasurements measured = Optional.ofNullable(body)
                 .map(file::body)
                 .orElseGet(() -> file.bodies().get(0));
-        List<Recipe.Played> played = NightCrewTop.recipe(drawstring).play(NightCrewTop.block(measured));
+        List<Recipe.Played> played = HoodedTop.recipe(drawstring).play(HoodedTop.block(measured));
         Garment top = played.get(played.size() - 1).after();
         Map<String, String> files = files(top, played);
         folder.write(files);
