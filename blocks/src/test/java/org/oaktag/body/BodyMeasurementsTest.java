@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Name;
@@ -200,6 +201,40 @@ class BodyMeasurementsTest {
         assertThatThrownBy(() -> girl().ageYears(18).build())
                 .isInstanceOf(PatternException.class)
                 .hasMessage("age of 'Pip': a girl must be 0 to 17 years; got 18 years");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"WOMAN, 14", "MAN, 120", "GIRL, 0", "BOY, 17"})
+    void an_age_at_the_end_of_its_range_goes(Figure figure, int years) {
+        assertThat(girl().figure(figure)
+                        .bustGirth(cm(80))
+                        .ageYears(years)
+                        .build()
+                        .ageYears())
+                .hasValue(years);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "WOMAN, -1, a woman must be 14 to 120 years; got -1 years",
+        "MAN, 121, a man must be 14 to 120 years; got 121 years",
+        "MAN, 0, a man must be 14 to 120 years; got 0 years; name the figure girl or boy",
+        "BOY, -1, a boy must be 0 to 17 years; got -1 years"
+    })
+    void an_age_beyond_its_range_is_refused(Figure figure, int years, String message) {
+        assertThatThrownBy(() ->
+                        girl().figure(figure).bustGirth(cm(80)).ageYears(years).build())
+                .isInstanceOf(PatternException.class)
+                .hasMessage("age of 'Pip': " + message);
+    }
+
+    @Test
+    void a_body_is_rebuilt_from_what_was_taken_and_the_rest_derived_anew() {
+        BodyMeasurements body = woman().ageYears(40).wristGirth(mm(150)).build();
+        assertThat(body.toBuilder().build()).isEqualTo(body);
+        BodyMeasurements fuller = body.toBuilder().bustGirth(cm(104)).build();
+        assertThat(fuller.wristGirth()).isEqualTo(mm(150));
+        assertThat(fuller.neckBaseGirth()).isGreaterThan(body.neckBaseGirth());
     }
 
     @Test

@@ -77,17 +77,52 @@ class EaseTest {
         assertThat(ease).isEqualTo(new Ease(mm(1), mm(2), mm(3), mm(4), mm(5), mm(6), mm(7)));
     }
 
-    @Test
-    void an_amount_out_of_its_range_is_refused() {
-        assertThatThrownBy(() -> Ease.standard().withNeckline(mm(151)))
+    @ParameterizedTest
+    @CsvSource({
+        "bust, -170, 600",
+        "waist, -170, 600",
+        "hip, -170, 600",
+        "upper arm, -60, 300",
+        "wrist, -30, 200",
+        "neckline, -20, 150",
+        "scye depth, 0, 200"
+    })
+    void an_amount_out_of_its_range_is_refused(String where, double least, double greatest) {
+        assertThat(List.of(with(where, mm(least)), with(where, mm(greatest)))).doesNotHaveDuplicates();
+        for (double beyond : List.of(least - 0.5, greatest + 0.5)) {
+            assertThatThrownBy(() -> with(where, mm(beyond)))
+                    .isInstanceOf(PatternException.class)
+                    .hasMessage(
+                            "%s ease: must be %.0f to %.0f mm; got %s",
+                            where, least, greatest, mm(beyond).text());
+        }
+    }
+
+    private static Ease with(String where, Length amount) {
+        Ease ease = Ease.standard();
+        return switch (where) {
+            case "bust" -> ease.withBust(amount);
+            case "waist" -> ease.withWaist(amount);
+            case "hip" -> ease.withHip(amount);
+            case "upper arm" -> ease.withUpperArm(amount);
+            case "wrist" -> ease.withWrist(amount);
+            case "neckline" -> ease.withNeckline(amount);
+            case "scye depth" -> ease.withScyeDepth(amount);
+            default -> throw new IllegalArgumentException(where);
+        };
+    }
+
+    @ParameterizedTest
+    @CsvSource({"waist, waist girth", "hip, hip girth", "upper arm, upper arm girth", "wrist, wrist girth"})
+    void no_girth_may_be_smaller_than_the_body_unless_the_garment_is_very_close(String where, String girth) {
+        assertThatThrownBy(() -> with(where, mm(-1)).check(BODY, JERSEY))
                 .isInstanceOf(PatternException.class)
-                .hasMessage("neckline ease: must be -20 to 150 mm; got 151.0 mm");
-        assertThatThrownBy(() -> Ease.standard().withScyeDepth(mm(-1)))
-                .hasMessage("scye depth ease: must be 0 to 200 mm; got -1.0 mm");
+                .hasMessageStartingWith("ease at the " + girth + " of 'Nell': must not be negative");
+        assertThat(with(where, mm(0)).check(BODY, JERSEY)).isEqualTo(with(where, mm(0)));
     }
 
     @Test
-    void only_a_very_close_garment_may_be_smaller_than_the_body() {
+    void the_refusal_of_a_negative_ease_says_what_would_do() {
         assertThatThrownBy(() -> Ease.standard().withUpperArm(mm(-5)).check(BODY, JERSEY))
                 .isInstanceOf(PatternException.class)
                 .hasMessage("ease at the upper arm girth of 'Nell': must not be negative in a standard garment;"

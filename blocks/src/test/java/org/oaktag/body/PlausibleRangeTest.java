@@ -91,6 +91,16 @@ class PlausibleRangeTest {
                         + " metres read as millimetres? that would be 1770.0 mm");
     }
 
+    /** Both centimetres and inches would do for either; 600 lies nearer the middle of the range than 1524, 1270 than 500. */
+    @Test
+    void of_two_slips_the_one_that_leads_nearer_the_middle_is_named() {
+        PlausibleRange bust = PlausibleRange.of(BodyMeasure.BUST_GIRTH, Figure.WOMAN);
+        assertThatThrownBy(() -> bust.check("x", mm(60), LengthUnit.MM))
+                .hasMessageEndingWith("centimetres read as millimetres? that would be 600.0 mm");
+        assertThatThrownBy(() -> bust.check("x", mm(50), LengthUnit.MM))
+                .hasMessageEndingWith("inches read as millimetres? that would be 1270.0 mm");
+    }
+
     @Test
     void where_no_slip_explains_the_value_none_is_named() {
         assertThatThrownBy(() ->
