@@ -313,6 +313,16 @@ class BodyFileTest {
     }
 
     @Test
+    void the_example_of_the_page_about_body_files_is_one() throws IOException {
+        String page = Files.readString(Path.of("../docs/body-files.md"));
+        int from = page.indexOf("```csv\n") + "```csv\n".length();
+        String example = page.substring(from, page.indexOf("```", from));
+        assertThat(BodyFile.parse("example", example.getBytes(StandardCharsets.UTF_8))
+                        .bodies())
+                .hasSize(2);
+    }
+
+    @Test
     void a_file_that_is_not_there_is_refused(@TempDir Path folder) {
         Path missing = folder.resolve("none.csv");
         assertThatThrownBy(() -> BodyFile.read(missing))
