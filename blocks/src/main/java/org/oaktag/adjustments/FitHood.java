@@ -111,22 +111,17 @@ public record FitHood(HoodShape shape, Length lap, boolean drawstring) implement
                 .sew(hood.neckSeam())
                 .sew(hood.crownSeam());
         HoodPieces.measures().forEach(assembly::measure);
-        return new Reshaped(assembly.done(), notes(panel, head, front.plus(back), garment, again), hood.dimensions());
+        return new Reshaped(assembly.done(), notes(panel, garment, again), hood.dimensions());
     }
 
-    private List<Note> notes(HoodPanel panel, Length head, Length halfNeckline, Garment garment, boolean again) {
+    private List<Note> notes(HoodPanel panel, Garment garment, boolean again) {
         List<Note> notes = new ArrayList<>();
-        Length half = shape.stripWidth().times(0.5);
         if (again) {
             notes.add(
                     Note.done("the earlier hood was taken off, and its lining if it had one: line the new one again"));
         }
-        notes.add(Note.rule("neck edge of a side panel = half the neckline " + halfNeckline.text() + " + half the lap "
-                + lap.times(0.5).text() + " - half the strip " + half.text() + " = "
-                + Length.mm(panel.neck().length()).text()));
-        notes.add(Note.rule(heightRule(panel, head, half)));
-        notes.add(Note.rule("the side panel reaches " + Length.mm(panel.depth()).text()
-                + " back from the face; the strip is as long as its crown, "
+        panel.rules().forEach(rule -> notes.add(Note.rule(rule)));
+        notes.add(Note.rule("the strip over the middle is as long as the crown of a side panel, "
                 + Length.mm(panel.crown().length()).text()));
         if (drawstring) {
             notes.add(DrawstringRule.cordCaution());
@@ -135,14 +130,5 @@ public record FitHood(HoodShape shape, Length lap, boolean drawstring) implement
             notes.add(DrawstringRule.childCaution());
         }
         return notes;
-    }
-
-    private String heightRule(HoodPanel panel, Length head, Length half) {
-        String height = "height of a side panel above the shoulder = "
-                + Length.mm(panel.height()).text();
-        return shape.height().isPresent()
-                ? height + ", as given"
-                : height + ": half the tape from side neck point over the crown to the other (1.15 of the head girth "
-                        + head.text() + ", common practice) + 40.0 mm - half the strip " + half.text();
     }
 }

@@ -1,8 +1,6 @@
 package org.oaktag.blocks;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.geometry.Cubic;
 import org.oaktag.geometry.Line;
@@ -28,25 +26,18 @@ import org.oaktag.measure.Length;
  * @param height how high the crown lies above the shoulder, in millimetres
  * @param depth how far the panel reaches back from the face, in millimetres
  * @param widest how far below the top of the crown it reaches that far, in millimetres
+ * @param rules how neck edge, height and depth were reckoned, a sentence each
  */
-public record HoodPanel(Path face, Path crown, Path neck, double shoulder, double height, double depth, double widest) {
+public record HoodPanel(
+        Path face,
+        Path crown,
+        Path neck,
+        double shoulder,
+        double height,
+        double depth,
+        double widest,
+        List<String> rules) {
 
-    /** The tape from side neck point over the crown to side neck point, as a share of the head girth: common practice. */
-    private static final double TAPE_SHARE = 1.15;
-
-    /** What half of that tape is given in ease: common practice is 10 to 100 mm. */
-    private static final double HEIGHT_EASE = 40;
-
-    private static final double DEPTH_SHARE = 0.40;
-    private static final double DEPTH_EASE = 25;
-    private static final double LEAST_HEIGHT = 120;
-    private static final double LEAST_HEIGHT_SHARE = 0.4;
-    private static final double MOST_HEIGHT_SHARE = 0.9;
-
-    /** The neck edge is at least this many times as long as it rises, so that it stays a gentle curve. */
-    private static final double GENTLE = 3.2;
-
-    private static final double LEAST_NECK = 60;
     private static final double NECK_HANDLE = 0.42;
     private static final double WIDEST_SHARE = 0.44;
     private static final double CROWN_TOP_HANDLE = 0.64;
@@ -57,6 +48,11 @@ public record HoodPanel(Path face, Path crown, Path neck, double shoulder, doubl
 
     /** A panel narrows towards the nape by at most this share of the fall from its widest place: more is a pinch. */
     private static final double MOST_NARROWING = 0.42;
+
+    /** Copies the list. */
+    public HoodPanel {
+        rules = List.copyOf(rules);
+    }
 
     /**
      * Draws the panel.
@@ -73,101 +69,26 @@ public record HoodPanel(Path face, Path crown, Path neck, double shoulder, doubl
             HoodShape shape, Length headGirth, Length halfNeckline, Length backNeckline, Length lap) {
         double strip = shape.stripWidth().mm() / 2;
         double rise = shape.rise().mm();
-        double length = neckLength(shape, halfNeckline, backNeckline, lap);
+        HoodSize.Sized edge = HoodSize.neckEdge(shape, halfNeckline, backNeckline, lap);
+        double length = edge.mm();
         double run = Unknown.solve(x -> neck(x, rise).length(1e-9) - length, rise / 2, length)
                 .orElseThrow(() -> new IllegalStateException("no neck edge " + length + " mm long rises " + rise));
         Path neckAtZero = neck(run, rise);
         double shoulder = backNeckline.mm() - strip;
-        double height = height(shape, headGirth);
-        double faceLength = height - neckAtZero.pointAt(shoulder).y();
+        HoodSize.Sized height = HoodSize.height(shape, headGirth);
+        double faceLength = height.mm() - neckAtZero.pointAt(shoulder).y();
         double widest = WIDEST_SHARE * faceLength;
         double nape = faceLength - rise;
-        double depth = depth(shape, headGirth, run, run + MOST_NARROWING * (nape - widest));
+        HoodSize.Sized depth = HoodSize.depth(shape, headGirth, run, run + MOST_NARROWING * (nape - widest));
         return new HoodPanel(
                 Path.of(new Line(Point.of(0, faceLength), Point.ORIGIN)),
-                crown(depth, widest, run, nape),
+                crown(depth.mm(), widest, run, nape),
                 neckAtZero.transformed(Transform.translation(0, faceLength)),
                 shoulder,
-                height,
-                depth,
-                widest);
-    }
-
-    private static double neckLength(HoodShape shape, Length halfNeckline, Length backNeckline, Length lap) {
-        double strip = shape.stripWidth().mm() / 2;
-        if (!(strip < backNeckline.mm())) {
-            throw PatternException.of(
-                    "strip of the hood",
-                    "must end before the shoulder seam, so be narrower than the back neckline, "
-                            + backNeckline.times(2).text(),
-                    shape.stripWidth().text(),
-                    "take a narrower strip");
-        }
-        double length = halfNeckline.mm() + lap.mm() / 2 - strip;
-        double least = Math.max(LEAST_NECK, GENTLE * shape.rise().mm());
-        if (!(length >= least)) {
-            throw PatternException.of(
-                    "neck edge of the hood",
-                    "half the neckline and half the lap, less half the strip, must be at least "
-                            + Length.mm(least).text() + " to rise by "
-                            + shape.rise().text(),
-                    Length.mm(length).text(),
-                    remedy(shape, length, Length.mm(least - length)));
-        }
-        return length;
-    }
-
-    private static String remedy(HoodShape shape, double length, Length lacking) {
-        List<String> ways = new ArrayList<>();
-        ways.add("widen the neckline by " + lacking.times(2).roundedUp().text() + " in all");
-        if (shape.stripWidth().minus(lacking.times(2)).compareTo(HoodShape.LEAST_STRIP) >= 0) {
-            ways.add("take a strip narrower by " + lacking.times(2).roundedUp().text());
-        }
-        if (length >= LEAST_NECK) {
-            ways.add("take a rise of at most "
-                    + Length.mm(length / GENTLE).roundedDown().text());
-        }
-        return String.join(", or ", ways);
-    }
-
-    private static double height(HoodShape shape, Length headGirth) {
-        double strip = shape.stripWidth().mm() / 2;
-        double height = shape.height().map(Length::mm).orElse(TAPE_SHARE * headGirth.mm() / 2 + HEIGHT_EASE - strip);
-        check(
-                "height of the hood",
-                "the panel and half the strip must together be 0.4 to 0.9 of the head girth, " + headGirth.text(),
-                height,
-                Math.max(LEAST_HEIGHT, LEAST_HEIGHT_SHARE * headGirth.mm() - strip),
-                MOST_HEIGHT_SHARE * headGirth.mm() - strip);
-        return height;
-    }
-
-    private static double depth(HoodShape shape, Length headGirth, double least, double most) {
-        Optional<Length> given = shape.depth();
-        if (given.isEmpty()) {
-            double share = DEPTH_SHARE * headGirth.mm()
-                    + DEPTH_EASE
-                    - shape.stripWidth().mm() / 2;
-            return Math.min(Math.max(share, least), most);
-        }
-        check(
-                "depth of the hood",
-                "the panel must reach at least as far back as its neck edge, and not so far that it is pinched there",
-                given.get().mm(),
-                least,
-                most);
-        return given.get().mm();
-    }
-
-    private static void check(String thing, String rule, double value, double least, double most) {
-        if (!(value >= least && value <= most)) {
-            throw PatternException.of(
-                    thing,
-                    rule,
-                    Length.mm(value).text(),
-                    "take " + Length.mm(least).roundedUp().text() + " to "
-                            + Length.mm(most).roundedDown().text());
-        }
+                height.mm(),
+                depth.mm(),
+                widest,
+                List.of(edge.rule(), height.rule(), depth.rule()));
     }
 
     /** The neck edge, level at both its ends, with its front end in the origin. */

@@ -49,10 +49,17 @@ class HoodPanelTest {
     }
 
     @Test
-    void a_wide_neckline_makes_a_panel_that_falls_straight_to_the_nape() {
+    void a_wide_neckline_makes_a_deeper_panel_that_still_swings_in_to_the_nape() {
         HoodPanel panel = HoodPanel.draw(SHAPE, HEAD, mm(270), mm(110), mm(50));
-        assertThat(panel.crown().end().x()).isEqualTo(panel.depth());
-        assertThat(panel.crown().bounds().maxX()).isEqualTo(panel.depth());
+        assertThat(panel.depth()).isGreaterThan(draw(SHAPE, mm(50)).depth());
+        assertThat(panel.depth() - panel.crown().end().x()).isCloseTo(10, within(1e-9));
+    }
+
+    @Test
+    void a_panel_no_deeper_than_its_neck_edge_falls_straight_to_the_nape() {
+        double run = draw(SHAPE, mm(50)).neck().start().x();
+        HoodPanel panel = draw(SHAPE.withDepth(mm(run)), mm(50));
+        assertThat(panel.crown().bounds().maxX()).isEqualTo(panel.crown().end().x());
     }
 
     @Test
@@ -60,6 +67,27 @@ class HoodPanelTest {
         HoodPanel panel = draw(SHAPE.withRise(mm(0)), mm(50));
         assertThat(panel.neck().start().x()).isCloseTo(180, within(1e-6));
         assertThat(panel.neck().start().y()).isEqualTo(panel.neck().end().y());
+    }
+
+    @Test
+    void every_size_comes_with_the_sum_by_which_it_was_reckoned() {
+        assertThat(draw(SHAPE, mm(50)).rules())
+                .containsExactly(
+                        "neck edge of a side panel = half the neckline 200.0 mm + half the lap 25.0 mm"
+                                + " - half the strip 45.0 mm = 180.0 mm",
+                        "height of a side panel above the shoulder = half the tape from side neck point over the crown to"
+                                + " the other, 322.0 mm (1.15 of the head girth 560.0 mm is the whole, common practice)"
+                                + " + ease 40.0 mm - half the strip 45.0 mm = 317.0 mm",
+                        "depth of a side panel from the face back = 0.4 of the head girth 560.0 mm + ease 25.0 mm"
+                                + " - half the strip 45.0 mm = 204.0 mm");
+        HoodPanel wide = HoodPanel.draw(SHAPE, HEAD, mm(270), mm(110), mm(50));
+        assertThat(wide.rules())
+                .contains("depth of a side panel from the face back = run of the neck edge "
+                        + mm(wide.crown().end().x()).text() + " + 10.0 mm = "
+                        + mm(wide.depth()).text() + ": the head alone would ask for 204.0 mm");
+        assertThat(draw(SHAPE.withDepth(mm(210)).withHeight(mm(300)), mm(50)).rules())
+                .filteredOn(rule -> rule.endsWith("as given"))
+                .hasSize(2);
     }
 
     @Test
