@@ -36,11 +36,12 @@ public final class Comparison {
      */
     public static Change change(String step, List<Amount> amounts, Garment before, Reshaped reshaped) {
         Garment after = reshaped.garment();
+        List<WalkedSeam> walkedBefore = before.walkSeams().seams();
         List<WalkedSeam> walkedAfter = after.walkSeams().seams();
         List<Moved> moved = new ArrayList<>();
-        compare(edges(before), edges(after), moved);
+        compare(edgesOtherThanIn(before, after), edgesOtherThanIn(after, before), moved);
         compare(measures(before), measures(after), moved);
-        compare(errors(before.walkSeams().seams()), errors(walkedAfter), moved);
+        compare(errors(walkedBefore), errors(walkedAfter), moved);
         return new Change(
                 step,
                 amounts,
@@ -76,9 +77,13 @@ public final class Comparison {
         });
     }
 
-    private static Map<String, Double> edges(Garment garment) {
+    /** Returns the edge lengths of those pieces of a garment that are not the same in the other. */
+    private static Map<String, Double> edgesOtherThanIn(Garment garment, Garment other) {
         Map<String, Double> lengths = new LinkedHashMap<>();
         for (Piece piece : garment.pieces()) {
+            if (isPieceOf(other, piece)) {
+                continue;
+            }
             for (Edge edge : piece.edges()) {
                 lengths.put(
                         EdgeRef.of(piece.name(), edge.name()).id(), edge.path().length());
@@ -106,8 +111,12 @@ public final class Comparison {
 
     private static List<Name> redrawn(Garment before, Garment after) {
         return after.pieces().stream()
-                .filter(piece -> !before.findPiece(piece.name()).equals(Optional.of(piece)))
+                .filter(piece -> !isPieceOf(before, piece))
                 .map(Piece::name)
                 .toList();
+    }
+
+    private static boolean isPieceOf(Garment garment, Piece piece) {
+        return garment.findPiece(piece.name()).equals(Optional.of(piece));
     }
 }

@@ -3,8 +3,10 @@ package org.oaktag.garment;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.oaktag.PatternException;
 import org.oaktag.measure.Length;
 
@@ -19,33 +21,44 @@ import org.oaktag.measure.Length;
  * }</pre>
  *
  * <p>Immutable and safe to share between threads.
- *
- * @param title what it is; free text
- * @param wearer for whom it is drafted
- * @param pieces the pieces, each of a name of its own
- * @param seams the seams, each of a name of its own
- * @param measures the finished measures that are watched
- * @param history what made it, oldest first
  */
-public record Garment(
-        String title,
-        Wearer wearer,
-        List<Piece> pieces,
-        List<Seam> seams,
-        List<FinishedMeasure> measures,
-        List<Change> history) {
+public final class Garment {
+
+    private final String title;
+    private final Wearer wearer;
+    private final List<Piece> pieces;
+    private final List<Seam> seams;
+    private final List<FinishedMeasure> measures;
+    private final List<Change> history;
+
+    /** Walked on first use. Two threads may both walk; they come to the same result, and either may be kept. */
+    private volatile @Nullable SeamWalk walk;
 
     /**
      * Copies the lists and checks that every seam joins edges that exist.
      *
+     * @param title what it is; free text
+     * @param wearer for whom it is drafted
+     * @param pieces the pieces, each of a name of its own
+     * @param seams the seams, each of a name of its own
+     * @param measures the finished measures that are watched
+     * @param history what made it, oldest first
      * @throws PatternException if two pieces, seams or measures have one name, or a seam names an edge that does not
      *     exist
      */
-    public Garment {
-        pieces = List.copyOf(pieces);
-        seams = List.copyOf(seams);
-        measures = List.copyOf(measures);
-        history = List.copyOf(history);
+    public Garment(
+            String title,
+            Wearer wearer,
+            List<Piece> pieces,
+            List<Seam> seams,
+            List<FinishedMeasure> measures,
+            List<Change> history) {
+        this.title = title;
+        this.wearer = wearer;
+        this.pieces = List.copyOf(pieces);
+        this.seams = List.copyOf(seams);
+        this.measures = List.copyOf(measures);
+        this.history = List.copyOf(history);
         checkUnique("piece", pieces.stream().map(Piece::name).toList());
         checkUnique("seam", seams.stream().map(Seam::name).toList());
         checkUnique(
@@ -63,6 +76,36 @@ public record Garment(
     public static Garment of(
             String title, Wearer wearer, List<Piece> pieces, List<Seam> seams, List<FinishedMeasure> measures) {
         return new Garment(title, wearer, pieces, seams, measures, List.of());
+    }
+
+    /** Returns what the garment is; free text. */
+    public String title() {
+        return title;
+    }
+
+    /** Returns for whom it is drafted. */
+    public Wearer wearer() {
+        return wearer;
+    }
+
+    /** Returns the pieces, each of a name of its own. */
+    public List<Piece> pieces() {
+        return pieces;
+    }
+
+    /** Returns the seams, each of a name of its own. */
+    public List<Seam> seams() {
+        return seams;
+    }
+
+    /** Returns the finished measures that are watched. */
+    public List<FinishedMeasure> measures() {
+        return measures;
+    }
+
+    /** Returns what made it, oldest first. */
+    public List<Change> history() {
+        return history;
     }
 
     /**
@@ -85,12 +128,17 @@ public record Garment(
 
     /** Tells whether there is a piece of that name. */
     public boolean hasPiece(Name name) {
-        return pieces.stream().anyMatch(piece -> piece.name().equals(name));
+        return findPiece(name).isPresent();
     }
 
     /** Returns the piece of that name, or empty where there is none. */
     public Optional<Piece> findPiece(Name name) {
-        return pieces.stream().filter(piece -> piece.name().equals(name)).findFirst();
+        for (Piece piece : pieces) {
+            if (piece.name().equals(name)) {
+                return Optional.of(piece);
+            }
+        }
+        return Optional.empty();
     }
 
     /**
@@ -135,7 +183,12 @@ public record Garment(
 
     /** Walks every seam, in their order. */
     public SeamWalk walkSeams() {
-        return SeamWalk.of(this);
+        SeamWalk walked = walk;
+        if (walked == null) {
+            walked = SeamWalk.of(this);
+            walk = walked;
+        }
+        return walked;
     }
 
     /** Returns every caution in the history, each once, oldest first. */
@@ -185,6 +238,29 @@ public record Garment(
         List<Change> all = new ArrayList<>(history);
         all.add(change);
         return new Garment(title, wearer, pieces, seams, measures, all);
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return this == other
+                || (other instanceof Garment garment
+                        && title.equals(garment.title)
+                        && wearer.equals(garment.wearer)
+                        && pieces.equals(garment.pieces)
+                        && seams.equals(garment.seams)
+                        && measures.equals(garment.measures)
+                        && history.equals(garment.history));
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(title, wearer, pieces, seams, measures, history);
+    }
+
+    @Override
+    public String toString() {
+        return title + " for " + wearer.name() + ": " + pieces.size() + " pieces, " + seams.size() + " seams, "
+                + history.size() + " steps";
     }
 
     private List<Piece> replaced(Piece piece) {

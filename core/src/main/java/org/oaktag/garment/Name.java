@@ -2,6 +2,7 @@ package org.oaktag.garment;
 
 import java.util.List;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import org.oaktag.PatternException;
 
 /**
@@ -67,6 +68,17 @@ public record Name(String value) implements Comparable<Name> {
                                 wanted.value, existing.stream().map(Name::value).toList())
                         .map(near -> "did you mean '" + near + "'?")
                         .orElse(""));
+    }
+
+    /** Tells whether the other is a name of the same words. Names are looked up so often that the same one is seen at once. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return this == other || (other instanceof Name name && value.equals(name.value));
+    }
+
+    @Override
+    public int hashCode() {
+        return value.hashCode();
     }
 
     @Override

@@ -113,9 +113,11 @@ public record Length(double mm) implements Comparable<Length> {
         return String.format(Locale.ROOT, "%.2f in", rounded);
     }
 
+    /** Written out by hand, as a history holds hundreds of lengths and a formatter takes a microsecond for each. */
     private static String tenths(double value) {
-        double rounded = Math.round(value * 10) / 10.0 + 0.0;
-        return String.format(Locale.ROOT, "%.1f", rounded);
+        long rounded = Math.round(value * 10);
+        long size = Math.abs(rounded);
+        return (rounded < 0 ? "-" : "") + size / 10 + "." + size % 10;
     }
 
     /** Returns the exact value in millimetres, such as {@code "7.5 mm"}. */
