@@ -147,14 +147,14 @@ record HoodPieces(HoodPanel panel, Length stripWidth, Length lap, boolean eyelet
     /** Returns where height, depth, lap and strip show. */
     List<Dimension> dimensions() {
         Point shoulder = panel.neck().pointAt(panel.shoulder());
-        double middle = panel.crown().length() / 2;
+        double nape = panel.crown().length();
         List<Dimension> dimensions = new ArrayList<>(List.of(
                 onSide("height", panel.height(), shoulder, Point.of(shoulder.x(), 0)),
                 onSide("depth", panel.depth(), Point.of(0, panel.widest()), Point.of(panel.depth(), panel.widest())),
                 new Dimension(
                         TopNames.HOOD_CENTRE,
-                        Point.of(0, middle),
-                        Point.of(stripWidth.mm() / 2, middle),
+                        Point.of(0, nape),
+                        Point.of(stripWidth.mm() / 2, nape),
                         "half strip " + stripWidth.times(0.5).text())));
         if (lap.mm() > 0) {
             Point centreFront = panel.neck().pointAt(panel.neck().length() - lap.mm() / 2);

@@ -23,7 +23,7 @@ import org.oaktag.measure.Length;
  * @param crown from the face over the head to the nape
  * @param neck from the nape to the front
  * @param shoulder the distance from the nape along the neck edge to the shoulder seam, in millimetres
- * @param height how high the crown lies above the shoulder, in millimetres
+ * @param height how high the top of the crown lies above the shoulder, in millimetres
  * @param depth how far the panel reaches back from the face, in millimetres
  * @param widest how far below the top of the crown it reaches that far, in millimetres
  * @param rules how neck edge, height and depth were reckoned, a sentence each
@@ -40,8 +40,8 @@ public record HoodPanel(
 
     private static final double NECK_HANDLE = 0.42;
     private static final double WIDEST_SHARE = 0.44;
-    private static final double CROWN_TOP_HANDLE = 0.64;
-    private static final double CROWN_BACK_HANDLE = 0.58;
+    private static final double CROWN_TOP_HANDLE = 0.72;
+    private static final double CROWN_BACK_HANDLE = 0.60;
     private static final double NAPE_HANDLE = 0.46;
     private static final double LEAST_BACK_HANDLE = 0.30;
     private static final double MOST_BACK_HANDLE = 0.50;

@@ -93,8 +93,8 @@ final class HoodSize {
         return new Sized(
                 height.mm(),
                 shape.height().isPresent()
-                        ? "height of a side panel above the shoulder = " + height.text() + ", as given"
-                        : "height of a side panel above the shoulder = half the tape from side neck point over the crown"
+                        ? "height of the top of the crown above the shoulder = " + height.text() + ", as given"
+                        : "height of the top of the crown above the shoulder = half the tape from side neck point over the crown"
                                 + " to the other, " + head.times(TAPE_SHARE / 2).text() + " (" + TAPE_SHARE
                                 + " of the head girth " + head.text() + " is the whole, common practice) + ease "
                                 + HEIGHT_EASE.text() + " - half the strip " + halfStrip.text() + " = " + height.text());

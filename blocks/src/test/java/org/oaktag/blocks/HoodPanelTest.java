@@ -75,7 +75,7 @@ class HoodPanelTest {
                 .containsExactly(
                         "neck edge of a side panel = half the neckline 200.0 mm + half the lap 25.0 mm"
                                 + " - half the strip 45.0 mm = 180.0 mm",
-                        "height of a side panel above the shoulder = half the tape from side neck point over the crown to"
+                        "height of the top of the crown above the shoulder = half the tape from side neck point over the crown to"
                                 + " the other, 322.0 mm (1.15 of the head girth 560.0 mm is the whole, common practice)"
                                 + " + ease 40.0 mm - half the strip 45.0 mm = 317.0 mm",
                         "depth of a side panel from the face back = 0.4 of the head girth 560.0 mm + ease 25.0 mm"

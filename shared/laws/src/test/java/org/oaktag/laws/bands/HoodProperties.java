@@ -29,6 +29,7 @@ import org.oaktag.garment.Garment;
 import org.oaktag.garment.Piece;
 import org.oaktag.garment.WalkedSeam;
 import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Vector;
 import org.oaktag.testkit.bodies.Adults;
 
@@ -90,6 +91,22 @@ class HoodProperties {
             before = curvature;
         }
         assertThat(inflections).isLessThanOrEqualTo(1);
+    }
+
+    /**
+     * Common practice: a hood is as high as half the tape from side neck point over the crown to the other and 1 to 10 cm.
+     * The tape is 1.15 of the head girth here, also common practice.
+     */
+    @Property(tries = 200)
+    void a_tape_from_the_shoulder_over_the_middle_of_the_crown_has_1_to_10_cm_of_ease(@ForAll BodyMeasurements body) {
+        Garment top = block(body).adjust(HOOD);
+        Piece side = top.piece(TopNames.HOOD_SIDE);
+        Point shoulder =
+                side.pointOf(side.notch(HoodNames.NECK, TopNames.SHOULDER_NOTCH).orElseThrow());
+        Path crown = side.path(HoodNames.CROWN);
+        Point middle = crown.curves().get(0).pointAt(0.4);
+        double tape = shoulder.distanceTo(middle) + length(top, TopNames.HOOD_CENTRE, HoodNames.NECK);
+        assertThat(tape - 1.15 * body.headGirth().mm() / 2).isBetween(10.0, 100.0);
     }
 
     @Property(tries = 200)
