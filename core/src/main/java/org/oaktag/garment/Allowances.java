@@ -56,8 +56,9 @@ public record Allowances(
     }
 
     /**
-     * Returns the allowances that makers of knits leave on this garment (common practice): 10 mm on seams, 6 mm on a
-     * neckline, on whatever is sewn to it and on what is sewn to that, 25 mm on a hem that is turned up. A hem that is sewn to a band is a seam.
+     * Returns the allowances that makers of knits leave on this garment (common practice): 10 mm on seams; 6 mm on a
+     * neckline, on whatever is sewn to it and on what is sewn to that; 25 mm on a hem that is turned up. A hem that is
+     * sewn to a band is a seam.
      */
     public static Allowances industryKnit(Garment garment) {
         List<Set<EdgeRef>> seams =

@@ -40,7 +40,7 @@ final class Clearance {
                 }
                 Nearest on = curve.nearest(point);
                 nearest = Math.min(nearest, on.distance());
-                if (on.distance() < required(i, k, on.t()) - slack) {
+                if (on.distance() < required(i, k, curve, on.point()) - slack) {
                     return false;
                 }
             }
@@ -48,18 +48,17 @@ final class Clearance {
         return !closed || nearest <= slack || Winding.number(ring, point) == windingOnTheLeft;
     }
 
-    private double required(int edge, int curve, double t) {
+    /** Within the slack of a corner the lesser distance of its two edges is required. */
+    private double required(int edge, int index, Curve curve, Point on) {
         int count = edges.size();
-        if (!closed) {
-            return distances[edge];
+        double required = distances[edge];
+        if (closed && index == 0 && on.isCloseTo(curve.start(), slack)) {
+            required = Math.min(required, distances[(edge + count - 1) % count]);
         }
-        if (curve == 0 && t == 0) {
-            return Math.min(distances[edge], distances[(edge + count - 1) % count]);
+        if (closed && index == edges.get(edge).curves().size() - 1 && on.isCloseTo(curve.end(), slack)) {
+            required = Math.min(required, distances[(edge + 1) % count]);
         }
-        if (curve == edges.get(edge).curves().size() - 1 && t == 1) {
-            return Math.min(distances[edge], distances[(edge + 1) % count]);
-        }
-        return distances[edge];
+        return required;
     }
 
     private static boolean isBeyond(Bounds hull, Point p, double distance) {

@@ -121,19 +121,25 @@ final class OffsetTrim {
             if (used[first] || !fragments.get(first).kept()) {
                 continue;
             }
-            List<RawCurve> chain = new ArrayList<>();
+            List<Integer> chain = new ArrayList<>();
             int at = first;
             while (at >= 0) {
                 used[at] = true;
-                chain.add(fragments.get(at).raw());
-                Point end = fragments.get(at).end();
-                if (closed && end.equals(fragments.get(first).start())) {
+                chain.add(at);
+                if (closed
+                        && fragments.get(at).end().equals(fragments.get(first).start())) {
                     break;
                 }
-                at = next(fragments, used, at, end);
+                at = next(fragments, used, at, fragments.get(at).end());
+                // A loop smaller than the slack may be kept in part: back out of it to where the run crossed itself.
+                while (at < 0 && closed && chain.size() > 1) {
+                    chain.remove(chain.size() - 1);
+                    int last = chain.get(chain.size() - 1);
+                    at = next(fragments, used, last, fragments.get(last).end());
+                }
             }
             if (at >= 0 || !closed) {
-                chains.add(chain);
+                chains.add(chain.stream().map(i -> fragments.get(i).raw()).toList());
             }
         }
         return chains;

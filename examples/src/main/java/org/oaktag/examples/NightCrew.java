@@ -110,6 +110,7 @@ public final class NightCrew implements Callable<Integer> {
         files.put(
                 "pattern.svg",
                 SvgSheet.pattern(top, Allowances.industryKnit(top)).text());
+        files.put("flat.svg", SvgSheet.flat(top).text());
         files.put("seams.csv", Reports.seams(top));
         files.put("changes.csv", Reports.changes(top.history()));
         files.put("finished.csv", Reports.finished(top));

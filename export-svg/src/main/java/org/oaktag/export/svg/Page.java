@@ -20,7 +20,7 @@ final class Page {
 
     /** Reductions, one to so many; those of ISO 5455 and the usual steps between them. */
     private static final List<Double> REDUCTIONS =
-            List.of(1.0, 1.5, 2.0, 2.5, 3.0, 3.5, 4.0, 5.0, 6.0, 7.0, 8.0, 10.0, 12.0, 15.0, 20.0, 50.0);
+            List.of(1.0, 1.5, 2.0, 2.5, 3.0, 3.5, 4.0, 5.0, 6.0, 7.0, 8.0, 9.0, 10.0, 12.0, 15.0, 20.0, 50.0);
 
     private static final double BAR = 200;
 

@@ -27,6 +27,15 @@ public record SvgSheet(String text) {
     }
 
     /**
+     * Draws a top laid flat, front and back, in its cloths, reduced, for its proportions to be judged before it is cut.
+     *
+     * @throws org.oaktag.PatternException if the garment lacks a front or a back with the edges of a top
+     */
+    public static SvgSheet flat(Garment garment) {
+        return new SvgSheet(FlatSheet.draw(garment));
+    }
+
+    /**
      * Draws the pieces that a step touched, reduced, before it (light, dashed) and after it (dark), with its amounts as
      * dimensions and a table of what moved most.
      *

@@ -15,6 +15,9 @@ public final class Colours {
     /** Lettering that stands back. */
     public static final String FAINT = "#5c6670";
 
+    /** What darkens the inside of a garment, laid on thinly. */
+    static final String SHADE = "#101820";
+
     /** The ground of the sheet. */
     public static final String PAPER = "#ffffff";
 

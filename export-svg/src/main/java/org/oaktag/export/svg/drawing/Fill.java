@@ -16,6 +16,8 @@ public record Fill(String paint, Path outline) implements Ink {
     /** An arrowhead is this many times as long as it is wide (ISO 129-1: an opening angle of 15 to 20 degrees). */
     private static final double SLENDER = 3.2;
 
+    private static final double SHADE_OPACITY = 0.25;
+
     /** Returns a filled arrowhead. */
     public static Fill arrowhead(Point tip, Vector direction, double length, String colour) {
         Vector back = direction.unit().times(-length);
@@ -40,6 +42,11 @@ public record Fill(String paint, Path outline) implements Ink {
                 first);
     }
 
+    /** Returns the shade that darkens what lies below it, as on the inside of a garment. */
+    public static Fill shade(Path outline) {
+        return new Fill(Colours.SHADE, outline);
+    }
+
     @Override
     public Bounds bounds() {
         return outline.bounds();
@@ -47,9 +54,10 @@ public record Fill(String paint, Path outline) implements Ink {
 
     @Override
     public void writeTo(XmlWriter xml) {
-        xml.begin("path")
-                .attribute("d", PathData.of(outline) + " Z")
-                .attribute("fill", paint)
-                .end();
+        xml.begin("path").attribute("d", PathData.of(outline) + " Z").attribute("fill", paint);
+        if (paint.equals(Colours.SHADE)) {
+            xml.attribute("fill-opacity", SHADE_OPACITY);
+        }
+        xml.end();
     }
 }

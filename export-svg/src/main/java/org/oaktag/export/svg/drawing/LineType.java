@@ -23,6 +23,8 @@ public enum LineType {
     BEFORE("before the step", 0.35, "4.2 1.05", Colours.BEFORE),
     /** What is there after it: continuous wide, dark. */
     AFTER("after the step", 0.5, "", Colours.INK),
+    /** Drawn below a garment so that half of it shows round the whole: continuous, twice as wide as it looks. */
+    SILHOUETTE("outline of the garment", 1.2, "", Colours.INK),
     /** Table rules and the frame of the scale square. */
     RULE("", 0.25, "", Colours.INK);
 

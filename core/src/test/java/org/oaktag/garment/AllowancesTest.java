@@ -1,0 +1,112 @@
+package org.oaktag.garment;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.oaktag.measure.Length.mm;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.oaktag.PatternException;
+import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
+import org.oaktag.measure.Percent;
+
+/** Allowances; the widths of the knit industry are common practice. */
+class AllowancesTest {
+
+    private static final Name FRONT = Name.of("front");
+    private static final Name COLLAR = Name.of("collar");
+    private static final Name COLLAR_LINING = Name.of("collar lining");
+
+    private static Piece piece(Name name, Name top, Name bottom, Cut cut) {
+        Point a = Point.of(0, 0);
+        Point b = Point.of(100, 0);
+        Point c = Point.of(100, 100);
+        Point d = Point.of(0, 100);
+        return Piece.of(
+                name,
+                List.of(
+                        new Edge(top, Path.polyline(a, b)),
+                        new Edge(EdgeNames.SIDE, Path.polyline(b, c)),
+                        new Edge(bottom, Path.polyline(c, d)),
+                        new Edge(EdgeNames.CENTRE, Path.polyline(d, a))),
+                new Grainline(Point.of(50, 20), Point.of(50, 80)),
+                cut,
+                Cloth.knit("trial knit", Percent.percent(20)));
+    }
+
+    private static Seam flat(String name, SeamSide a, SeamSide b) {
+        return Seam.of(Name.of(name), a, b, SeamRule.flat(), "redraw it");
+    }
+
+    private static Garment collared() {
+        Piece front = piece(FRONT, EdgeNames.NECKLINE, EdgeNames.HEM, Cut.onFold(EdgeNames.CENTRE));
+        Piece collar = piece(COLLAR, EdgeNames.TOP, EdgeNames.BOTTOM, Cut.single());
+        Piece lining = piece(COLLAR_LINING, EdgeNames.TOP, EdgeNames.BOTTOM, Cut.single());
+        return Garment.of(
+                "collared",
+                Wearer.of("nobody", false, Map.of()),
+                List.of(front, collar, lining),
+                List.of(
+                        flat(
+                                "collar",
+                                SeamSide.along(FRONT, EdgeNames.NECKLINE),
+                                SeamSide.along(COLLAR, EdgeNames.BOTTOM)),
+                        flat(
+                                "collar lining",
+                                SeamSide.along(COLLAR, EdgeNames.BOTTOM),
+                                SeamSide.along(COLLAR_LINING, EdgeNames.BOTTOM))),
+                List.of());
+    }
+
+    @Test
+    void both_sides_of_a_neckline_seam_and_what_is_sewn_to_them_are_narrow() {
+        Garment garment = collared();
+        Allowances knit = Allowances.industryKnit(garment);
+        assertThat(knit.on(garment.piece(FRONT), EdgeNames.NECKLINE)).isEqualTo(mm(6));
+        assertThat(knit.on(garment.piece(COLLAR), EdgeNames.BOTTOM)).isEqualTo(mm(6));
+        assertThat(knit.on(garment.piece(COLLAR_LINING), EdgeNames.BOTTOM)).isEqualTo(mm(6));
+        assertThat(knit.on(garment.piece(COLLAR), EdgeNames.TOP)).isEqualTo(mm(10));
+    }
+
+    @Test
+    void a_hem_has_a_turning_until_something_is_sewn_to_it() {
+        Garment garment = collared();
+        assertThat(Allowances.industryKnit(garment).on(garment.piece(FRONT), EdgeNames.HEM))
+                .isEqualTo(mm(25));
+        Garment banded = garment.withSeams(
+                List.of(flat("band", SeamSide.along(FRONT, EdgeNames.HEM), SeamSide.against(COLLAR, EdgeNames.TOP))));
+        assertThat(Allowances.industryKnit(banded).on(banded.piece(FRONT), EdgeNames.HEM))
+                .isEqualTo(mm(10));
+    }
+
+    @Test
+    void an_edge_on_the_fold_has_none_whatever_is_asked_for() {
+        Garment garment = collared();
+        Allowances asked = Allowances.of("asked", mm(15)).with(EdgeNames.CENTRE, mm(20));
+        assertThat(asked.on(garment.piece(FRONT), EdgeNames.CENTRE)).isEqualTo(mm(0));
+        assertThat(asked.on(garment.piece(COLLAR), EdgeNames.CENTRE)).isEqualTo(mm(20));
+    }
+
+    @Test
+    void one_edge_of_one_piece_goes_before_its_name() {
+        Garment garment = collared();
+        Allowances asked = Allowances.of("asked", mm(15))
+                .with(EdgeNames.SIDE, mm(20))
+                .with(EdgeRef.of(COLLAR, EdgeNames.SIDE), mm(5));
+        assertThat(asked.on(garment.piece(FRONT), EdgeNames.SIDE)).isEqualTo(mm(20));
+        assertThat(asked.on(garment.piece(COLLAR), EdgeNames.SIDE)).isEqualTo(mm(5));
+        assertThat(asked.on(garment.piece(COLLAR), EdgeNames.TOP)).isEqualTo(mm(15));
+    }
+
+    @Test
+    void an_allowance_outside_its_range_is_refused() {
+        assertThatThrownBy(() -> Allowances.of("asked", mm(-1)))
+                .isInstanceOf(PatternException.class)
+                .hasMessage("seam allowance: must be 0 to 100.0 mm; got -1.0 mm");
+        assertThatThrownBy(() -> Allowances.of("asked", mm(10)).with(EdgeNames.HEM, mm(101)))
+                .isInstanceOf(PatternException.class)
+                .hasMessage("allowance of 'hem': must be 0 to 100.0 mm; got 101.0 mm");
+    }
+}

@@ -1,0 +1,124 @@
+package org.oaktag.export.svg;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.oaktag.export.svg.drawing.ClothPaint;
+import org.oaktag.export.svg.drawing.Figure;
+import org.oaktag.export.svg.drawing.Fill;
+import org.oaktag.export.svg.drawing.Font;
+import org.oaktag.export.svg.drawing.LineType;
+import org.oaktag.export.svg.drawing.Stroke;
+import org.oaktag.export.svg.drawing.Table;
+import org.oaktag.export.svg.drawing.TextBlock;
+import org.oaktag.garment.Cloth;
+import org.oaktag.garment.Garment;
+import org.oaktag.geometry.Bounds;
+import org.oaktag.geometry.Transform;
+import org.oaktag.measure.Length;
+
+/** The garment laid flat, front and back, in its cloths, with its finished measures beside it. */
+final class FlatSheet {
+
+    private static final double ROOM_WIDTH = Page.WIDTH - 2 * Page.MARGIN;
+    private static final double FOOT = 14;
+    private static final double CAPTION = 8;
+    private static final double BETWEEN = 8;
+    private static final double CLOTHS_WIDTH = 112;
+    private static final double TABLE_GAP = 14;
+
+    private FlatSheet() {}
+
+    static String draw(Garment garment) {
+        Page page = Page.titled(
+                FreeText.shown(garment.title()),
+                "laid flat for " + FreeText.shown(garment.wearer().name())
+                        + "; folded where it is folded, gathered where it is gathered");
+        Cloths cloths = Cloths.of(garment);
+        double legendTop = Page.HEIGHT - Page.MARGIN - FOOT - legendHeight(garment, cloths);
+        views(page, garment, cloths, legendTop - Page.top() - BETWEEN);
+        cloths(page, cloths, legendTop);
+        measures(page, garment, legendTop);
+        return page.end("The garment laid flat, front and back, reduced; the bar gives the scale.", cloths.used());
+    }
+
+    private static void views(Page page, Garment garment, Cloths cloths, double room) {
+        List<FlatShape> front = FlatView.of(garment, true);
+        List<FlatShape> back = FlatView.of(garment, false);
+        double width = Math.max(bounds(front).width(), bounds(back).width());
+        double height = Math.max(bounds(front).height(), bounds(back).height());
+        double reduction = Page.reduction(2 * width, height, ROOM_WIDTH - BETWEEN, room - CAPTION);
+        double top = Page.top() + (room - CAPTION - height / reduction) / 2;
+        view(page, "front", front, cloths, Page.reduced(reduction, Page.MARGIN + ROOM_WIDTH / 4, top));
+        view(page, "back", back, cloths, Page.reduced(reduction, Page.MARGIN + 3 * ROOM_WIDTH / 4, top));
+        page.scaleBar(reduction);
+    }
+
+    /** Draws a view below its name, its middle and its top where the map puts the origin. */
+    private static void view(Page page, String name, List<FlatShape> shapes, Cloths cloths, Transform reduced) {
+        TextBlock caption = TextBlock.of(name, Font.HEAD);
+        page.write(caption, reduced.e() - caption.width() / 2, reduced.f());
+        Bounds box = bounds(shapes);
+        Transform onPage = Transform.translation(-box.center().x(), -box.minY())
+                .then(reduced)
+                .then(Transform.translation(0, CAPTION));
+        List<FlatShape> placed =
+                shapes.stream().map(shape -> shape.transformed(onPage)).toList();
+        placed.forEach(shape -> shape.drawSilhouette(page.figure()));
+        placed.forEach(shape -> shape.draw(page.figure(), cloths));
+    }
+
+    private static Bounds bounds(List<FlatShape> shapes) {
+        return shapes.stream()
+                .map(shape -> shape.outline().bounds())
+                .reduce(Bounds::union)
+                .orElseThrow();
+    }
+
+    private static double legendHeight(Garment garment, Cloths cloths) {
+        int lines = Math.max(
+                (garment.measures().size() + 1) / 2, 1 + cloths.paints().size());
+        return (lines + 2.5) * Font.SMALL.lineHeight();
+    }
+
+    private static void cloths(Page page, Cloths cloths, double top) {
+        Figure figure = page.figure();
+        double y = page.write(TextBlock.of("Cloths", Font.HEAD), Page.MARGIN, top) + 1.5;
+        for (Map.Entry<Cloth, ClothPaint> each : cloths.paints().entrySet()) {
+            Bounds swatch = new Bounds(Page.MARGIN, y + 0.4, Page.MARGIN + 10, y + 5);
+            figure.add(Fill.rectangle(swatch, each.getValue().paint()));
+            figure.add(Stroke.of(LineType.SEAM, Fill.rim(swatch)));
+            String text =
+                    each.getKey().use() + ": " + FreeText.shown(each.getKey().description());
+            String fitted = Font.SMALL.fitted(text, CLOTHS_WIDTH - 14);
+            y = page.write(TextBlock.of(fitted, Font.SMALL), Page.MARGIN + 13, y) + 1.2;
+        }
+    }
+
+    /** Half of the measures beside the other half. */
+    private static void measures(Page page, Garment garment, double top) {
+        List<List<String>> rows = new ArrayList<>();
+        garment.measures().forEach(measure -> {
+            Length finished = measure.of(garment);
+            Optional<Length> body = measure.body().map(garment.wearer()::measure);
+            rows.add(List.of(
+                    measure.name().value(),
+                    number(finished),
+                    body.map(FlatSheet::number).orElse(""),
+                    body.map(finished::minus).map(FlatSheet::number).orElse("")));
+        });
+        double x = Page.MARGIN + CLOTHS_WIDTH + TABLE_GAP;
+        double width = (Page.WIDTH - Page.MARGIN - x - TABLE_GAP) / 2;
+        int half = (rows.size() + 1) / 2;
+        List<String> head = List.of("finished, mm", "garment", "body", "ease");
+        new Table(head, rows.subList(0, half)).draw(page.figure(), x, top, width);
+        if (half < rows.size()) {
+            new Table(head, rows.subList(half, rows.size())).draw(page.figure(), x + width + TABLE_GAP, top, width);
+        }
+    }
+
+    private static String number(Length length) {
+        return length.text().replace(" mm", "");
+    }
+}
