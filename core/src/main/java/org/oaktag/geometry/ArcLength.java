@@ -3,47 +3,38 @@ package org.oaktag.geometry;
 /**
  * The arc length of a cubic, to an accuracy, without allocation.
  *
- * <p><b>Formula.</b> The derivative of a cubic is a quadratic; over a stretch of it, with u from -1 to 1, it is written
- * {@code r'(u) = a + b u + c u²}, six numbers, and the length is the integral of |r'(u)|. Gauss-Legendre quadrature with 8, 16 or 24
- * nodes integrates it; nodes come in pairs +-u, which share {@code a + c u²}.
+ * <p><b>Formula.</b> Written as a complex number the derivative of a cubic is a quadratic, {@code h(t) = a + b t + c t²}, and the
+ * length is the integral of |h|. Each stretch is integrated by Gauss-Legendre quadrature of the lowest order that will do.
  *
- * <p><b>Order and error.</b> The length lies between the chord and the control polygon. Their difference, the excess, bounds every
- * error: half of it is the most the mean of the two can be wrong. Otherwise the nearness of a zero of r' to the interval, which is
- * what spoils the quadrature, is gauged by {@code est = integral of |r''|² / |r'|² du}, and the errors of orders 8, 16 and 24 by the
- * excess times {@code min(2.5e-6 est³, 3e-2)}, {@code min(1.5e-11 est⁶, 9e-3)} and {@code min(3.5e-16 est⁹, 3.5e-3)}. When none is
- * small enough the stretch is halved. The constants of the estimate are from R. Levien, "How long is that Bézier?" (2018).
+ * <p><b>Error.</b> What limits the quadrature is where |h| stops being analytic: the two complex roots z of h and their mirror images.
+ * On a stretch that is mapped to -1 to 1, with {@code r = |z + sqrt(z² - 1)|} the size of the ellipse with foci -1 and 1 through z
+ * (Bernstein), n nodes leave an error that falls like {@code r^-(2n+1)} (Trefethen, Approximation Theory and Approximation Practice,
+ * ch. 19). The factor before it follows from the branch cut that leaves z: with {@code S² = |z² - 1|}, N = 2n + 1 and
+ * {@code g² = |h'(z)| |h(conj z) / (2 Im z)|} it is {@code g (sqrt(8 pi |Im z| S³) N^-3/2 + 4 S² N^-2)}; the second term stands for
+ * the bend of |h| at the real part of z and is left out where that lies outside the stretch. Both are taken at the lowest N, which
+ * errs on the safe side.
  *
- * <p><b>Limits.</b> A cusp or a point makes the estimate not a number, which fails every comparison and so halves again; the excess
- * shrinks at least fourfold with each halving, and {@link #MAX_DEPTH} ends it in any case.
+ * <p>So the order is known before the first node. A Pythagorean hodograph has a double root, h'(z) = 0, and takes the lowest. If the
+ * highest does not do, the stretch is cut beside the root that is in the way: at its real part, so that a cusp falls between two
+ * stretches and harms neither; or, if that lies near an end, between the two at the geometric mean.
+ *
+ * <p><b>Limits.</b> A curve that stands still throughout has no roots, and length 0. Rounding leaves about 4e-16 of the length.
  */
 final class ArcLength {
-    private static final int MAX_DEPTH = 32;
+    private static final int MAX_CUTS = 500;
 
-    /** No accuracy below this share of the control polygon can be met in double arithmetic. */
-    private static final double FLOOR = 4e-16;
+    /** Each stretch may err by this share of the accuracy; there are hardly ever as many as would use it up. */
+    private static final double SHARE = 0.125;
 
-    // Positive nodes and their weights; the negative nodes mirror them.
-    private static final double[] U8 = {0.1834346424956498, 0.525532409916329, 0.7966664774136267, 0.9602898564975363};
-    private static final double[] W8 = {0.362683783378362, 0.31370664587788727, 0.22238103445337448, 0.10122853629037626
-    };
-    private static final double[] U16 = {
-        0.09501250983763744, 0.2816035507792589, 0.45801677765722737, 0.6178762444026438,
-        0.755404408355003, 0.8656312023878318, 0.9445750230732326, 0.9894009349916499
-    };
-    private static final double[] W16 = {
-        0.1894506104550685, 0.18260341504492358, 0.16915651939500254, 0.14959598881657674,
-        0.12462897125553388, 0.09515851168249279, 0.062253523938647894, 0.027152459411754096
-    };
-    private static final double[] U24 = {
-        0.06405689286260563, 0.1911188674736163, 0.3150426796961634, 0.4337935076260451,
-        0.5454214713888396, 0.6480936519369755, 0.7401241915785544, 0.820001985973903,
-        0.8864155270044011, 0.9382745520027328, 0.9747285559713095, 0.9951872199970213
-    };
-    private static final double[] W24 = {
-        0.12793819534675216, 0.1258374563468283, 0.12167047292780339, 0.1155056680537256,
-        0.10744427011596563, 0.09761865210411388, 0.08619016153195327, 0.0733464814110803,
-        0.05929858491543678, 0.04427743881741981, 0.028531388628933663, 0.0123412297999872
-    };
+    /** No accuracy below this share of the curve's size can be met in double arithmetic. */
+    private static final double FLOOR = 1e-16;
+
+    private static final double LEAST_N = 2 * GaussLegendre.STEP + 1;
+    private static final double BRANCH = Math.sqrt(8 * Math.PI) / Math.pow(LEAST_N, 1.5);
+    private static final double BEND = 4 / (LEAST_N * LEAST_N);
+
+    /** A root this near to the middle of -1 to 1 is cut at, one nearer to an end is cut off from it. */
+    private static final double MIDDLE = 0.9;
 
     private ArcLength() {}
 
@@ -54,110 +45,171 @@ final class ArcLength {
 
     /** Returns the length from t0 to t1; the parameters are taken as checked. */
     static double between(Cubic cubic, double t0, double t1, double accuracy) {
-        double x1 = cubic.control1().x();
-        double y1 = cubic.control1().y();
-        double x2 = cubic.control2().x();
-        double y2 = cubic.control2().y();
-        // The hodograph's Bézier coefficients, then its Taylor coefficients about the middle of the stretch.
-        double p0x = 3 * (x1 - cubic.start().x());
-        double p0y = 3 * (y1 - cubic.start().y());
-        double p1x = 3 * (x2 - x1);
-        double p1y = 3 * (y2 - y1);
-        double p2x = 3 * (cubic.end().x() - x2);
-        double p2y = 3 * (cubic.end().y() - y2);
-        double m = 0.5 * (t0 + t1);
-        double h = 0.5 * (t1 - t0);
-        double n = 1 - m;
-        double ax = n * n * p0x + 2 * m * n * p1x + m * m * p2x;
-        double ay = n * n * p0y + 2 * m * n * p1y + m * m * p2y;
-        double bx = 2 * (n * (p1x - p0x) + m * (p2x - p1x));
-        double by = 2 * (n * (p1y - p0y) + m * (p2y - p1y));
-        double cx = p0x - 2 * p1x + p2x;
-        double cy = p0y - 2 * p1y + p2y;
-        return adaptive(h * ax, h * ay, h * h * bx, h * h * by, h * h * h * cx, h * h * h * cy, accuracy, MAX_DEPTH);
-    }
+        double x1 = cubic.control1().x() - cubic.start().x();
+        double y1 = cubic.control1().y() - cubic.start().y();
+        double x2 = cubic.control2().x() - cubic.control1().x();
+        double y2 = cubic.control2().y() - cubic.control1().y();
+        double x3 = cubic.end().x() - cubic.control2().x();
+        double y3 = cubic.end().y() - cubic.control2().y();
+        double ax = 3 * x1;
+        double ay = 3 * y1;
+        double bx = 6 * (x2 - x1);
+        double by = 6 * (y2 - y1);
+        double cx = 3 * (x1 - 2 * x2 + x3);
+        double cy = 3 * (y1 - 2 * y2 + y3);
 
-    /** Returns the integral over u from -1 to 1 of |a + b u + c u²|. */
-    private static double adaptive(
-            double ax, double ay, double bx, double by, double cx, double cy, double accuracy, int depth) {
-        double chord = 2 * norm(ax + cx / 3, ay + cy / 3);
-        double polygon = 2.0
-                / 3
-                * (norm(ax - bx + cx, ay - by + cy) + norm(ax - cx, ay - cy) + norm(ax + bx + cx, ay + by + cy));
-        double excess = polygon - chord;
-        double wanted = Math.max(accuracy, FLOOR * polygon);
-        if (0.5 * excess <= wanted) {
-            return 0.5 * (chord + polygon);
-        }
-        double est = estimate(ax, ay, bx, by, cx, cy);
-        double est3 = est * est * est;
-        if (Math.min(2.5e-6 * est3, 3e-2) * excess < wanted) {
-            return gauss(U8, W8, ax, ay, bx, by, cx, cy);
-        }
-        if (Math.min(1.5e-11 * est3 * est3, 9e-3) * excess < wanted) {
-            return gauss(U16, W16, ax, ay, bx, by, cx, cy);
-        }
-        if (Math.min(3.5e-16 * est3 * est3 * est3, 3.5e-3) * excess < wanted || depth == 0) {
-            return gauss(U24, W24, ax, ay, bx, by, cx, cy);
-        }
-        // u = (v - 1) / 2 and u = (v + 1) / 2; the factor du/dv = 1/2 is folded in.
-        double half = 0.5 * wanted;
-        return adaptive(
-                        0.5 * (ax - 0.5 * bx + 0.25 * cx),
-                        0.5 * (ay - 0.5 * by + 0.25 * cy),
-                        0.25 * (bx - cx),
-                        0.25 * (by - cy),
-                        0.125 * cx,
-                        0.125 * cy,
-                        half,
-                        depth - 1)
-                + adaptive(
-                        0.5 * (ax + 0.5 * bx + 0.25 * cx),
-                        0.5 * (ay + 0.5 * by + 0.25 * cy),
-                        0.25 * (bx + cx),
-                        0.25 * (by + cy),
-                        0.125 * cx,
-                        0.125 * cy,
-                        half,
-                        depth - 1);
-    }
+        // The roots are q/c and a/q with q = -(b + d)/2, d = sqrt(b² - 4 a c) of the sign that adds to b.
+        double ex = bx * bx - by * by - 4 * (ax * cx - ay * cy);
+        double ey = 2 * bx * by - 4 * (ax * cy + ay * cx);
+        double dd = norm(ex, ey);
+        double greater = Math.sqrt(0.5 * (dd + Math.abs(ex)));
+        double lesser = greater > 0 ? 0.5 * ey / greater : 0;
+        double dx = ex >= 0 ? greater : lesser;
+        double dy = ex >= 0 ? lesser : greater;
+        double sign = bx * dx + by * dy >= 0 ? 1 : -1;
+        dx *= sign;
+        dy *= sign;
+        double qx = -0.5 * (bx + dx);
+        double qy = -0.5 * (by + dy);
+        double perC = 1 / (cx * cx + cy * cy);
+        double perQ = 1 / (qx * qx + qy * qy);
+        double z1x = (qx * cx + qy * cy) * perC;
+        double z1y = (qy * cx - qx * cy) * perC;
+        double z2x = (ax * qx + ay * qy) * perQ;
+        double z2y = (ay * qx - ax * qy) * perQ;
+        // |h'(z)| = |d|, and h(conj z) / (2 Im z) is d + 2 i Im(z) c for the one root and d - 2 i Im(z) c for the
+        // other.
+        double d = Math.sqrt(dd);
+        double g1 = Math.sqrt(d * norm(dx - 2 * z1y * cy, dy + 2 * z1y * cx));
+        double g2 = Math.sqrt(d * norm(dx + 2 * z2y * cy, dy - 2 * z2y * cx));
 
-    private static double estimate(double ax, double ay, double bx, double by, double cx, double cy) {
+        double size = Math.abs(ax) + Math.abs(ay) + Math.abs(bx) + Math.abs(by) + Math.abs(cx) + Math.abs(cy);
+        double wanted = Math.max(SHARE * accuracy, FLOOR * size);
         double sum = 0;
-        for (int i = 0; i < 4; i++) {
-            double u = U8[i];
+        double from = t0;
+        double to = t1;
+        int cuts = 0;
+        while (true) {
+            double m = 0.5 * (from + to);
+            double k = 0.5 * (to - from);
+            double perK = 1 / k;
+            double u1x = (z1x - m) * perK;
+            double u1y = Math.abs(z1y) * perK;
+            double u2x = (z2x - m) * perK;
+            double u2y = Math.abs(z2y) * perK;
+            double near1 = norm(u1x - 1, u1y);
+            double near2 = norm(u2x - 1, u2y);
+            double far1 = norm(u1x + 1, u1y);
+            double far2 = norm(u2x + 1, u2y);
+            double shrink1 = shrink(near1 + far1);
+            double shrink2 = shrink(near2 + far2);
+            double step1 = eighth(shrink1);
+            double step2 = eighth(shrink2);
+            double error1 = g1 * k * k * factor(u1x, u1y, near1, far1) * step1 * shrink1;
+            double error2 = g2 * k * k * factor(u2x, u2y, near2, far2) * step2 * shrink2;
+            // A root that there is not, at infinity or 0/0, does no harm.
+            error1 = error1 >= 0 ? error1 : 0;
+            error2 = error2 >= 0 ? error2 : 0;
+            boolean firstIsWorse = error1 > error2;
+            int order = GaussLegendre.STEP;
+            while (error1 + error2 > wanted && order < GaussLegendre.MAX_ORDER) {
+                order += GaussLegendre.STEP;
+                error1 *= step1;
+                error2 *= step2;
+            }
+            if (error1 + error2 > wanted && cuts < MAX_CUTS) {
+                cuts++;
+                to = m + k * (firstIsWorse ? cut(u1x, near1, far1) : cut(u2x, near2, far2));
+                continue;
+            }
+            sum += k
+                    * gauss(
+                            GaussLegendre.pairs(order),
+                            ax + m * (bx + m * cx),
+                            ay + m * (by + m * cy),
+                            k * (bx + 2 * m * cx),
+                            k * (by + 2 * m * cy),
+                            k * k * cx,
+                            k * k * cy);
+            if (to == t1) {
+                return sum;
+            }
+            from = to;
+            to = t1;
+        }
+    }
+
+    /**
+     * Returns the length from t0 to t1 for a stretch that is likely to be short: it lies between its chord and its control polygon, whose mean
+     * is returned if they differ by no more than twice the accuracy.
+     */
+    static double ofShort(Cubic cubic, double t0, double t1, double accuracy) {
+        double s0 = 1 - t0;
+        double s1 = 1 - t1;
+        double x1 = cubic.control1().x() - cubic.start().x();
+        double y1 = cubic.control1().y() - cubic.start().y();
+        double x2 = cubic.control2().x() - cubic.control1().x();
+        double y2 = cubic.control2().y() - cubic.control1().y();
+        double x3 = cubic.end().x() - cubic.control2().x();
+        double y3 = cubic.end().y() - cubic.control2().y();
+        double mixed = s0 * t1 + s1 * t0;
+        double ax = s0 * s0 * x1 + 2 * s0 * t0 * x2 + t0 * t0 * x3;
+        double ay = s0 * s0 * y1 + 2 * s0 * t0 * y2 + t0 * t0 * y3;
+        double bx = s0 * s1 * x1 + mixed * x2 + t0 * t1 * x3;
+        double by = s0 * s1 * y1 + mixed * y2 + t0 * t1 * y3;
+        double cx = s1 * s1 * x1 + 2 * s1 * t1 * x2 + t1 * t1 * x3;
+        double cy = s1 * s1 * y1 + 2 * s1 * t1 * y2 + t1 * t1 * y3;
+        double polygon = (t1 - t0) * (norm(ax, ay) + norm(bx, by) + norm(cx, cy));
+        double chord = (t1 - t0) * norm(ax + bx + cx, ay + by + cy);
+        return polygon - chord <= 2 * accuracy ? 0.5 * (polygon + chord) : between(cubic, t0, t1, accuracy);
+    }
+
+    /** Returns 1 / |z + sqrt(z² - 1)| from the sum of the distances of z from -1 and 1; 0 for a root that there is not. */
+    private static double shrink(double sum) {
+        double mean = 0.5 * sum;
+        double shrink = 1 / (mean + Math.sqrt(Math.max(mean * mean - 1, 0)));
+        return shrink > 0 ? shrink : 0;
+    }
+
+    /** Returns the factor before r^-N for g = 1. The mean of the distances stands for S where that is not worth a square root. */
+    private static double factor(double x, double y, double near, double far) {
+        double square = near * far;
+        double branch = BRANCH * Math.sqrt(y * square * 0.5 * (near + far));
+        return Math.abs(x) < 1 ? branch + BEND * square : branch;
+    }
+
+    private static double eighth(double x) {
+        double x2 = x * x;
+        double x4 = x2 * x2;
+        return x4 * x4;
+    }
+
+    /** Returns where to cut -1 to 1 beside a root with this real part and these distances from 1 and -1. */
+    private static double cut(double x, double near, double far) {
+        if (Math.abs(x) < MIDDLE) {
+            return x;
+        }
+        // Between an end and a root at a small distance beyond it: as far from it as the geometric mean of the two
+        // scales.
+        double reach = Math.min(Math.sqrt(2 * Math.min(near, far)), 1);
+        return x > 0 ? 1 - reach : reach - 1;
+    }
+
+    /** Returns the integral over u from -1 to 1 of |a + b u + c u²|; the nodes u and -u share a + c u². */
+    private static double gauss(double[] pairs, double ax, double ay, double bx, double by, double cx, double cy) {
+        double sum = 0;
+        for (int i = 0; i < pairs.length; i += 2) {
+            double u = pairs[i];
             double ex = ax + cx * u * u;
             double ey = ay + cy * u * u;
             double ox = bx * u;
             double oy = by * u;
-            double sx = 2 * cx * u;
-            double sy = 2 * cy * u;
-            sum += W8[i]
-                    * (square(bx + sx, by + sy) / square(ex + ox, ey + oy)
-                            + square(bx - sx, by - sy) / square(ex - ox, ey - oy));
-        }
-        return sum;
-    }
-
-    private static double gauss(
-            double[] nodes, double[] weights, double ax, double ay, double bx, double by, double cx, double cy) {
-        double sum = 0;
-        for (int i = 0; i < nodes.length; i++) {
-            double u = nodes[i];
-            double ex = ax + cx * u * u;
-            double ey = ay + cy * u * u;
-            double ox = bx * u;
-            double oy = by * u;
-            sum += weights[i] * (norm(ex + ox, ey + oy) + norm(ex - ox, ey - oy));
+            sum += pairs[i + 1] * (norm(ex + ox, ey + oy) + norm(ex - ox, ey - oy));
         }
         return sum;
     }
 
     private static double norm(double x, double y) {
         return Math.sqrt(x * x + y * y);
-    }
-
-    private static double square(double x, double y) {
-        return x * x + y * y;
     }
 }

@@ -161,8 +161,7 @@ public record Cubic(Point start, Point control1, Point control2, Point end) impl
 
     @Override
     public double parameterAt(double distance, double accuracy) {
-        double length = ArcLength.of(this, 0.125 * Plane.positive("accuracy", accuracy));
-        return InverseLength.parameterAt(this, Plane.distance(distance, length, accuracy), length, accuracy);
+        return InverseLength.parameterAt(this, distance, Plane.positive("accuracy", accuracy));
     }
 
     @Override

@@ -89,7 +89,7 @@ class LengthReferenceTest {
     void path_measures_what_its_curves_measure() {
         Path path = Path.of(PYTHAGOREAN, new Line(new Point(54, -3), new Point(54, 7)));
         assertThat(path.length()).isCloseTo(70, within(1e-6));
-        assertThat(path.pointAt(65)).isEqualTo(new Point(54, 2));
+        assertThat(path.pointAt(65).distanceTo(new Point(54, 2))).isLessThan(1e-9);
         Path.Split split = path.splitAt(24.375);
         assertThat(split.before().end()).isEqualTo(split.after().start());
         assertThat(split.before().length() + split.after().length()).isCloseTo(70, within(2e-6));
