@@ -28,13 +28,14 @@ public final class Bands {
     }
 
     /**
-     * Returns the step that gathers the sleeve onto a cuff of the wrist girth and 15 mm of ease (common practice).
+     * Returns the step that gathers the sleeve onto a cuff of the wrist girth and 15 mm of ease (common practice). The
+     * sleeve is cut shorter by the cuff's depth; {@link RibCuff#addedBelow()} leaves it.
      *
      * @param depth how deep the finished cuff is
      * @param rib what it is cut from
      * @throws org.oaktag.PatternException if the depth is out of its range
      */
     public static RibCuff ribCuff(Length depth, Cloth rib) {
-        return new RibCuff(depth, rib, Optional.empty());
+        return new RibCuff(depth, rib, Optional.empty(), false);
     }
 }

@@ -7,6 +7,7 @@ import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.SleeveCap;
+import org.oaktag.blocks.SleeveEnd;
 import org.oaktag.blocks.TopArmhole;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Amount;
@@ -81,7 +82,7 @@ public record DropShoulder(Length by, Angle bend) implements Step {
         Length offCap = by.compareTo(cap.mostLowering()) > 0 ? cap.mostLowering() : by;
         Length offHem = by.minus(offCap);
         Piece low = cap.loweredBy(offCap);
-        Piece lower = offHem.mm() > 0 ? SleeveCap.of(low).shortenedBy(offHem) : low;
+        Piece lower = offHem.mm() > 0 ? SleeveEnd.of(low).shortenedBy(offHem) : low;
         dimensions.add(new Dimension(
                 TopNames.SLEEVE,
                 sleeve.path(EdgeNames.CAP_FRONT).start(),

@@ -10,6 +10,7 @@ import org.oaktag.adjust.Step;
 import org.oaktag.blocks.BandNames;
 import org.oaktag.blocks.FitCheck;
 import org.oaktag.blocks.FitChecks;
+import org.oaktag.blocks.SleeveEnd;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.garment.Amount;
@@ -34,15 +35,17 @@ import org.oaktag.measure.Length;
 
 /**
  * Gathers the hem of the sleeve, or of its lower part, onto a folded cuff of ribbed knit. A cuff that is there already
- * is replaced. Immutable.
+ * is replaced. The sleeve gives way: it is cut shorter by what the cuff adds, so that the finished sleeve reaches as far
+ * as before, unless the cuff is {@link #addedBelow()}. Immutable.
  *
  * <p>Notches at the quarters of both edges spread the gathers evenly.
  *
  * @param depth how deep the finished cuff is, 10 to 250 mm
  * @param rib what it is cut from
  * @param girth how long it is round the wrist, or empty for the wrist girth and 15 mm of ease (common practice)
+ * @param below whether it is added below the sleeve, which then grows by it, instead of taking the place of its end
  */
-public record RibCuff(Length depth, Cloth rib, Optional<Length> girth) implements Step {
+public record RibCuff(Length depth, Cloth rib, Optional<Length> girth, boolean below) implements Step {
 
     private static final String REFIT = "fit the cuff again";
     private static final Length EASE = Length.mm(15);
@@ -69,7 +72,12 @@ public record RibCuff(Length depth, Cloth rib, Optional<Length> girth) implement
      * @throws PatternException if the girth is not more than 0
      */
     public RibCuff withGirth(Length given) {
-        return new RibCuff(depth, rib, Optional.of(given));
+        return new RibCuff(depth, rib, Optional.of(given), below);
+    }
+
+    /** Returns the step that leaves the sleeve as it is and adds the cuff below it, so that the whole is longer. */
+    public RibCuff addedBelow() {
+        return new RibCuff(depth, rib, girth, true);
     }
 
     @Override
@@ -82,19 +90,23 @@ public record RibCuff(Length depth, Cloth rib, Optional<Length> girth) implement
         List<Amount> amounts = new ArrayList<>(List.of(Amount.of("depth", depth)));
         girth.ifPresent(given -> amounts.add(Amount.of("girth", given)));
         amounts.add(Amount.of("cloth", rib.description()));
+        if (below) {
+            amounts.add(Amount.of("the sleeve", "left as it is"));
+        }
         return amounts;
     }
 
     /**
      * {@inheritDoc}
      *
-     * @throws PatternException if the sleeve's hem is shorter than the cuff or more than five times as long, or the
-     *     girth is not given and the wrist was not measured
+     * @throws PatternException if the sleeve's hem is shorter than the cuff or more than five times as long, the girth is
+     *     not given and the wrist was not measured, or the sleeve or its lower part is not deep enough to give way
      */
     @Override
     public Reshaped reshape(Garment garment) {
         Name sleeveName = garment.hasPiece(TopNames.SLEEVE_LOWER) ? TopNames.SLEEVE_LOWER : TopNames.SLEEVE;
-        Piece sleeve = garment.piece(sleeveName);
+        Length givesWay = givesWay(garment, sleeveName);
+        Piece sleeve = SleeveEnd.of(garment.piece(sleeveName)).shortenedBy(givesWay);
         Length hem = sleeve.edge(EdgeNames.HEM).length();
         Length around = girth.orElseGet(
                 () -> garment.wearer().measure(BodyMeasure.WRIST_GIRTH.asName()).plus(EASE));
@@ -115,7 +127,27 @@ public record RibCuff(Length depth, Cloth rib, Optional<Length> girth) implement
                 .lengthen(TopNames.SLEEVE_LENGTH, 0.5, side)
                 .lengthen(TopNames.NECK_TO_WRIST, 0.5, side)
                 .done();
-        return new Reshaped(cuffed, notes(cuffed, hem, around, ratio), List.of(dimension(around)));
+        return new Reshaped(cuffed, notes(cuffed, hem, around, ratio, givesWay), List.of(dimension(around)));
+    }
+
+    /** Returns by how much the sleeve is cut shorter: by what this cuff is deeper than the one that it replaces. */
+    private Length givesWay(Garment garment, Name sleeveName) {
+        if (below) {
+            return Length.ZERO;
+        }
+        Length before = garment.findPiece(TopNames.CUFF)
+                .map(cuff -> cuff.edge(BandNames.SIDE_FRONT).length().times(0.5))
+                .orElse(Length.ZERO);
+        Length most = SleeveEnd.of(garment.piece(sleeveName)).mostShortening().plus(before);
+        if (depth.compareTo(most) > 0) {
+            throw PatternException.of(
+                    "depth of the cuff",
+                    "the " + sleeveName + " is cut shorter by it and can give way by "
+                            + most.roundedDown().text() + " at the most",
+                    depth.text(),
+                    "take a shallower cuff, lengthen the sleeve first, or add the cuff below it");
+        }
+        return depth.minus(before);
     }
 
     private static double ratio(Length hem, Length around) {
@@ -167,7 +199,7 @@ public record RibCuff(Length depth, Cloth rib, Optional<Length> girth) implement
                 REFIT);
     }
 
-    private List<Note> notes(Garment cuffed, Length hem, Length around, double ratio) {
+    private List<Note> notes(Garment cuffed, Length hem, Length around, double ratio, Length givesWay) {
         List<Note> notes = new ArrayList<>();
         notes.add(Note.rule(
                 girth.isPresent()
@@ -176,6 +208,15 @@ public record RibCuff(Length depth, Cloth rib, Optional<Length> girth) implement
                                 + around.text() + " (common practice)"));
         notes.add(Note.rule(String.format(
                 Locale.ROOT, "the sleeve's hem of %s is gathered onto the cuff, %.2f to 1", hem.text(), ratio)));
+        String reach = "side neck to wrist "
+                + (below ? "is now " : "stays ")
+                + cuffed.finished(TopNames.NECK_TO_WRIST).text();
+        notes.add(Note.rule(
+                below
+                        ? "the cuff is added below the sleeve: " + reach
+                        : "the sleeve is cut " + (givesWay.mm() < 0 ? "longer by " : "shorter by ")
+                                + Length.mm(Math.abs(givesWay.mm())).text() + " for the cuff's " + depth.text() + ": "
+                                + reach));
         if (ratio > HEAVILY_GATHERED) {
             notes.add(Note.caution(String.format(
                     Locale.ROOT,

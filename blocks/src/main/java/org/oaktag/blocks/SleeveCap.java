@@ -1,6 +1,5 @@
 package org.oaktag.blocks;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -72,13 +71,6 @@ public record SleeveCap(Piece sleeve) {
                 EdgeNames.CAP_BACK, withTop(back, backNotch, lower).reversed()));
     }
 
-    /** Returns the sleeve with its lower end moved up by this much; both underarm edges are redrawn to meet it. */
-    public Piece shortenedBy(Length by) {
-        Edge hem = sleeve.after(EdgeNames.UNDERARM_FRONT);
-        Path moved = hem.path().transformed(Transform.translation(0, -by.mm()));
-        return withLowerEnd(hem.name(), moved, sleeve, Map.of());
-    }
-
     /**
      * Returns the sleeve with a cap fitted to an armhole, its underarm level where it was. The underarm points move to
      * the new width; the hem keeps its width and is centred under them.
@@ -95,27 +87,22 @@ public record SleeveCap(Piece sleeve) {
         double hemMiddle = hem.path().start().midpoint(hem.path().end()).x();
         Path moved = hem.path().transformed(Transform.translation(middle - hemMiddle, 0));
         Piece bare = sleeve.withoutNotchesOn(EdgeNames.CAP_FRONT).withoutNotchesOn(EdgeNames.CAP_BACK);
-        Piece capped =
-                withLowerEnd(hem.name(), moved, bare, Map.of(EdgeNames.CAP_FRONT, front, EdgeNames.CAP_BACK, back));
-        return SleeveShape.notched(capped, fit);
-    }
-
-    /** Redraws both underarm edges between the cap and a lower end that has moved. */
-    private static Piece withLowerEnd(Name lowerEnd, Path moved, Piece piece, Map<Name, Path> cap) {
-        Point frontUnderarm = cap.getOrDefault(EdgeNames.CAP_FRONT, piece.path(EdgeNames.CAP_FRONT))
-                .end();
-        Point backUnderarm = cap.getOrDefault(EdgeNames.CAP_BACK, piece.path(EdgeNames.CAP_BACK))
-                .start();
+        Point frontUnderarm = front.end();
+        Point backUnderarm = back.start();
         Point hemFront = moved.start();
         Point hemBack = moved.end();
-        Map<Name, Path> redrawn = new HashMap<>(cap);
-        redrawn.put(lowerEnd, moved);
-        redrawn.put(
+        Piece capped = bare.redrawn(Map.of(
+                EdgeNames.CAP_FRONT,
+                front,
+                EdgeNames.CAP_BACK,
+                back,
+                hem.name(),
+                moved,
                 EdgeNames.UNDERARM_FRONT,
-                Redraw.between(piece.path(EdgeNames.UNDERARM_FRONT), frontUnderarm, hemFront));
-        redrawn.put(
-                EdgeNames.UNDERARM_BACK, Redraw.between(piece.path(EdgeNames.UNDERARM_BACK), hemBack, backUnderarm));
-        return piece.redrawn(redrawn);
+                Redraw.between(bare.path(EdgeNames.UNDERARM_FRONT), frontUnderarm, hemFront),
+                EdgeNames.UNDERARM_BACK,
+                Redraw.between(bare.path(EdgeNames.UNDERARM_BACK), hemBack, backUnderarm)));
+        return SleeveShape.notched(capped, fit);
     }
 
     /** Returns the garment with the seams of both halves of the cap eased by this much in all. */

@@ -1,6 +1,7 @@
 package org.oaktag.laws.bands;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.oaktag.adjustments.Bands.hemBand;
 import static org.oaktag.adjustments.Bands.ribCuff;
@@ -23,6 +24,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
+import org.oaktag.PatternException;
 import org.oaktag.blocks.BandNames;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasurements;
@@ -31,6 +33,7 @@ import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.WalkedSeam;
+import org.oaktag.measure.Length;
 import org.oaktag.testkit.bodies.Adults;
 
 @Domain(Adults.class)
@@ -86,21 +89,55 @@ class BandProperties {
 
     @Property(tries = 200)
     void a_cuff_fits_a_split_sleeve_as_it_fits_a_whole_one(
-            @ForAll BodyMeasurements body, @ForAll @DoubleRange(min = 60, max = 160) double aboveHem) {
+            @ForAll BodyMeasurements body, @ForAll @DoubleRange(min = 95, max = 160) double aboveHem) {
         Garment straight = block(body).adjust(straightenSleeve());
         Cloth contrast = SHELL.as(Cloth.CONTRAST);
         Garment split = straight.adjust(splitSleeve(mm(aboveHem), contrast)).adjust(CUFF);
         assertThat(split.walkSeams().untrue()).isEmpty();
         assertThat(split.piece(TopNames.CUFF)).isEqualTo(straight.adjust(CUFF).piece(TopNames.CUFF));
         assertThat(split.finished(TopNames.SLEEVE_LENGTH).mm())
-                .isCloseTo(straight.finished(TopNames.SLEEVE_LENGTH).mm() + 70, within(EXACT));
+                .isCloseTo(straight.finished(TopNames.SLEEVE_LENGTH).mm(), within(EXACT));
+        assertThat(length(split, TopNames.SLEEVE_LOWER, EdgeNames.UNDERARM_FRONT))
+                .isCloseTo(aboveHem - 70, within(EXACT));
     }
 
     @Property(tries = 200)
-    void a_cuff_counts_once_in_the_finished_lengths_however_often_it_is_fitted(
+    void the_sleeve_gives_way_to_a_cuff_so_that_the_finished_lengths_stay_however_often_it_is_fitted(
+            @ForAll BodyMeasurements body,
+            @ForAll @DoubleRange(min = 10, max = 100) double depth,
+            @ForAll boolean addedBefore) {
+        Garment block = block(body);
+        Garment before = addedBefore ? block.adjust(CUFF.addedBelow()) : block.adjust(CUFF);
+        Garment cuffed = before.adjust(ribCuff(mm(depth), RIB));
+        for (Name measure : List.of(TopNames.SLEEVE_LENGTH, TopNames.NECK_TO_WRIST)) {
+            assertThat(cuffed.finished(measure).mm())
+                    .isCloseTo(before.finished(measure).mm(), within(EXACT));
+            assertThat(before.finished(measure).minus(block.finished(measure)).mm())
+                    .isCloseTo(addedBefore ? 70 : 0, within(EXACT));
+        }
+        assertThat(cuffed.walkSeams().untrue()).isEmpty();
+        assertThat(length(cuffed, TopNames.SLEEVE, EdgeNames.HEM))
+                .isCloseTo(length(block, TopNames.SLEEVE, EdgeNames.HEM), within(EXACT));
+    }
+
+    @Property(tries = 50)
+    void a_lower_part_that_is_not_deep_enough_refuses_to_give_way_and_names_what_works(
+            @ForAll BodyMeasurements body, @ForAll @DoubleRange(min = 60, max = 89) double aboveHem) {
+        Garment split = block(body).adjust(straightenSleeve()).adjust(splitSleeve(mm(aboveHem), SHELL));
+        Length most = mm(length(split, TopNames.SLEEVE_LOWER, EdgeNames.UNDERARM_FRONT) - 20);
+        assertThatThrownBy(() -> split.adjust(CUFF))
+                .isInstanceOf(PatternException.class)
+                .hasMessageContaining("sleeve lower")
+                .hasMessageContaining(most.roundedDown().text());
+        assertThat(split.adjust(CUFF.addedBelow()).walkSeams().untrue()).isEmpty();
+    }
+
+    @Property(tries = 200)
+    void a_cuff_added_below_counts_once_in_the_finished_lengths_however_often_it_is_fitted(
             @ForAll BodyMeasurements body, @ForAll @DoubleRange(min = 10, max = 100) double depth) {
         Garment block = block(body);
-        Garment cuffed = block.adjust(CUFF).adjust(ribCuff(mm(depth), RIB));
+        Garment cuffed =
+                block.adjust(CUFF.addedBelow()).adjust(ribCuff(mm(depth), RIB).addedBelow());
         for (Name measure : List.of(TopNames.SLEEVE_LENGTH, TopNames.NECK_TO_WRIST)) {
             assertThat(cuffed.finished(measure).minus(block.finished(measure)).mm())
                     .isCloseTo(depth, within(EXACT));
