@@ -57,6 +57,16 @@ public sealed interface Quantity {
         }
     }
 
+    /** The distance of a corner from the straight line through two others, where no single edge runs along that line. */
+    record FromLine(Corner corner, Corner from, Corner to) implements Quantity {
+        @Override
+        public double of(Garment garment) {
+            Point start = from.point(garment);
+            Vector along = to.point(garment).minus(start).unit();
+            return Math.abs(along.cross(corner.point(garment).minus(start)));
+        }
+    }
+
     /** How far one corner lies below another on paper, along y; negative where it lies above. */
     record Drop(Corner from, Corner to) implements Quantity {
         @Override

@@ -1,0 +1,116 @@
+package org.oaktag.adjust;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.oaktag.garment.EdgeRef;
+import org.oaktag.garment.End;
+import org.oaktag.garment.FinishedMeasure;
+import org.oaktag.garment.FinishedMeasure.Term;
+import org.oaktag.garment.Quantity;
+import org.oaktag.garment.Quantity.Corner;
+import org.oaktag.garment.Quantity.Distance;
+import org.oaktag.garment.Quantity.Drop;
+import org.oaktag.garment.Quantity.EdgeLength;
+import org.oaktag.garment.Quantity.FromEdge;
+import org.oaktag.garment.Quantity.FromLine;
+import org.oaktag.garment.Seam;
+import org.oaktag.garment.SeamSide;
+
+/**
+ * What became of edges that were cut, joined or renamed, and what that makes of the seams and finished measures that
+ * speak of them. Made by one step and used up by it.
+ */
+final class EdgeChanges {
+
+    private final Map<EdgeRef, List<EdgeRef>> runs = new LinkedHashMap<>();
+    private final Map<Corner, Corner> corners = new LinkedHashMap<>();
+
+    /** Says that an edge is now these edges, in the order in which it ran. */
+    void became(EdgeRef old, List<EdgeRef> now) {
+        runs.put(old, List.copyOf(now));
+    }
+
+    /** Says that a corner is now another one's end. */
+    void moved(Corner old, Corner now) {
+        corners.put(old, now);
+    }
+
+    /** The edges that an edge is now. */
+    List<EdgeRef> now(EdgeRef old) {
+        return runs.getOrDefault(old, List.of(old));
+    }
+
+    Corner now(Corner old) {
+        Corner moved = corners.get(old);
+        if (moved != null) {
+            return moved;
+        }
+        List<EdgeRef> now = now(old.edge());
+        if (now.isEmpty()) {
+            return old;
+        }
+        return new Corner(old.end() == End.START ? now.get(0) : now.get(now.size() - 1), old.end());
+    }
+
+    Seam on(Seam seam) {
+        return new Seam(seam.name(), on(seam.a()), on(seam.b()), seam.rule(), seam.smoothAt(), seam.refit());
+    }
+
+    SeamSide on(SeamSide side) {
+        List<SeamSide.Run> all = new ArrayList<>();
+        for (SeamSide.Run run : side.runs()) {
+            List<EdgeRef> now = new ArrayList<>(now(run.edge()));
+            if (run.backwards()) {
+                java.util.Collections.reverse(now);
+            }
+            for (EdgeRef edge : now) {
+                SeamSide.Run next = new SeamSide.Run(edge, run.backwards());
+                // Two runs that were joined are one.
+                if (all.isEmpty() || !all.get(all.size() - 1).equals(next)) {
+                    all.add(next);
+                }
+            }
+        }
+        return new SeamSide(all);
+    }
+
+    FinishedMeasure on(FinishedMeasure measure) {
+        Set<Term> terms = new LinkedHashSet<>();
+        List<Term> all = new ArrayList<>();
+        for (Term term : measure.terms()) {
+            for (Quantity quantity : on(term.quantity())) {
+                Term now = FinishedMeasure.times(term.times(), quantity);
+                boolean joined = !quantity.equals(term.quantity()) && quantity instanceof EdgeLength;
+                if (terms.add(now) || !joined) {
+                    all.add(now);
+                }
+            }
+        }
+        return new FinishedMeasure(measure.name(), all, measure.body());
+    }
+
+    private List<Quantity> on(Quantity quantity) {
+        if (quantity instanceof EdgeLength length) {
+            return now(length.edge()).stream().<Quantity>map(EdgeLength::new).toList();
+        }
+        if (quantity instanceof Distance distance) {
+            return List.of(new Distance(now(distance.from()), now(distance.to())));
+        }
+        if (quantity instanceof Drop drop) {
+            return List.of(new Drop(now(drop.from()), now(drop.to())));
+        }
+        if (quantity instanceof FromLine line) {
+            return List.of(new FromLine(now(line.corner()), now(line.from()), now(line.to())));
+        }
+        FromEdge from = (FromEdge) quantity;
+        Corner start = now(new Corner(from.edge(), End.START));
+        Corner end = now(new Corner(from.edge(), End.END));
+        boolean whole = start.edge().equals(end.edge()) && now(from.edge()).size() == 1;
+        return List.of(
+                whole ? new FromEdge(now(from.corner()), start.edge()) : new FromLine(now(from.corner()), start, end));
+    }
+}

@@ -1,0 +1,25 @@
+package org.oaktag.adjust;
+
+import java.util.Optional;
+import org.oaktag.garment.Cloth;
+import org.oaktag.garment.Name;
+
+/**
+ * What one part of a split piece is to be called and cut from. Immutable.
+ *
+ * @param piece the name of the part
+ * @param edge the name of its new edge along the line
+ * @param cloth what it is cut from, or empty for the cloth of the whole
+ */
+public record Part(Name piece, Name edge, Optional<Cloth> cloth) {
+
+    /** Returns a part cut from the cloth of the whole. */
+    public static Part of(Name piece, Name edge) {
+        return new Part(piece, edge, Optional.empty());
+    }
+
+    /** Returns the part cut from another cloth. */
+    public Part in(Cloth other) {
+        return new Part(piece, edge, Optional.of(other));
+    }
+}
