@@ -1,20 +1,37 @@
 package org.oaktag.adjustments;
 
-import org.oaktag.adjust.Step;
 import org.oaktag.measure.Length;
 
-/** Adjustments of the armhole. */
+/**
+ * Adjustments of the armhole. The sleeve stays as it is, and its seams are reported, unless it is asked to follow:
+ * {@code lowerArmhole(mm(18)).withSleeve()}.
+ */
 public final class Armholes {
 
     private Armholes() {}
 
     /** Lowers the armholes of front and back; 6 to 15 mm for a looser layer (common practice). */
-    public static Step lowerArmhole(Length by) {
-        return new LowerArmhole(by);
+    public static LowerArmhole lowerArmhole(Length by) {
+        return new LowerArmhole(by, false);
     }
 
     /** Raises the armholes of front and back. */
-    public static Step raiseArmhole(Length by) {
-        return new LowerArmhole(by.negated());
+    public static LowerArmhole raiseArmhole(Length by) {
+        return new LowerArmhole(by.negated(), false);
+    }
+
+    /** Scoops the front armhole out at its pitch point. */
+    public static ScoopArmhole scoopFrontArmhole(Length by) {
+        return new ScoopArmhole(by, false);
+    }
+
+    /** Widens the armholes through the side; the chest girth grows four times as much. */
+    public static WidenArmhole widenArmhole(Length out) {
+        return new WidenArmhole(out, false);
+    }
+
+    /** Narrows the armholes through the side; the chest girth shrinks four times as much. */
+    public static WidenArmhole narrowArmhole(Length in) {
+        return new WidenArmhole(in.negated(), false);
     }
 }

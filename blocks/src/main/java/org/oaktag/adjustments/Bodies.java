@@ -1,6 +1,7 @@
 package org.oaktag.adjustments;
 
 import org.oaktag.adjust.Step;
+import org.oaktag.blocks.BodyLine;
 import org.oaktag.measure.Length;
 
 /** Adjustments of the body of a top: its side seams and its length. */
@@ -21,5 +22,55 @@ public final class Bodies {
     /** Shortens front and back at the hem. */
     public static Step shortenBody(Length by) {
         return new LengthenBody(by.negated());
+    }
+
+    /** Lengthens front and back at a line across them. */
+    public static Step lengthenBody(BodyLine line, Length by) {
+        return new LengthenAtLine(line, by);
+    }
+
+    /** Shortens front and back at a line across them. */
+    public static Step shortenBody(BodyLine line, Length by) {
+        return new LengthenAtLine(line, by.negated());
+    }
+
+    /** Draws the side seams straight to a hem that is narrower by this much on each of the four edges. */
+    public static Step taperSideSeams(Length in) {
+        return new FlareSides(in.negated());
+    }
+
+    /** Draws the side seams straight to a hem that is wider by this much on each of the four edges: an A-line. */
+    public static Step flareSideSeams(Length out) {
+        return new FlareSides(out);
+    }
+
+    /** Draws the side seams upright from the underarm points: a box. */
+    public static Step boxSideSeams() {
+        return new BoxSides();
+    }
+
+    /** Takes the side seams in at the waist by this much on each of the four edges. */
+    public static Step shapeWaist(Length in) {
+        return new ShapeWaist(in);
+    }
+
+    /** Lets the side seams out at the waist by this much on each of the four edges. */
+    public static Step letOutWaist(Length out) {
+        return new ShapeWaist(out.negated());
+    }
+
+    /** Draws a hem that is higher at centre front than at centre back. */
+    public static Step highLowHem(Length frontUp, Length backDown) {
+        return new HighLowHem(frontUp, backDown);
+    }
+
+    /** Curves the hem up at the side seams, as on a shirt tail. */
+    public static Step curveHem(Length rise) {
+        return new CurveHem(rise);
+    }
+
+    /** Cuts a vent into the side seams, with extensions that fold under. */
+    public static Step cutSideVent(Length height, Length width) {
+        return new CutVent(height, width);
     }
 }

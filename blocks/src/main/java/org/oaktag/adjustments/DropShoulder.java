@@ -6,6 +6,7 @@ import java.util.Map;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
+import org.oaktag.blocks.ShoulderSeam;
 import org.oaktag.blocks.SleeveCap;
 import org.oaktag.blocks.SleeveEnd;
 import org.oaktag.blocks.TopArmhole;
@@ -17,11 +18,7 @@ import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Note;
 import org.oaktag.garment.Piece;
-import org.oaktag.geometry.Curve;
-import org.oaktag.geometry.Line;
 import org.oaktag.geometry.Path;
-import org.oaktag.geometry.Point;
-import org.oaktag.geometry.Vector;
 import org.oaktag.measure.Angle;
 import org.oaktag.measure.Length;
 
@@ -37,9 +34,6 @@ import org.oaktag.measure.Length;
 public record DropShoulder(Length by, Angle bend) implements Step {
 
     private static final double MOST_BEND = 45;
-
-    /** A shoulder seam shorter than this, in millimetres, cannot be sewn. */
-    private static final double LEAST_SHOULDER = 20;
 
     /**
      * Checks the bend.
@@ -72,7 +66,7 @@ public record DropShoulder(Length by, Angle bend) implements Step {
         Garment dropped = garment;
         for (Name name : List.of(TopNames.FRONT, TopNames.BACK)) {
             Piece piece = garment.piece(name);
-            Path shoulder = extended(piece);
+            Path shoulder = ShoulderSeam.extended(name, piece.path(EdgeNames.SHOULDER), by, bend);
             dimensions.add(new Dimension(name, piece.path(EdgeNames.SHOULDER).end(), shoulder.end(), by.text()));
             dropped = dropped.withPiece(piece.redrawn(
                     Map.of(EdgeNames.SHOULDER, shoulder, EdgeNames.ARMHOLE, TopArmhole.withShoulder(piece, shoulder))));
@@ -98,27 +92,5 @@ public record DropShoulder(Length by, Angle bend) implements Step {
                     + "; the sleeve lost the other " + offHem.text() + " at its hem"));
         }
         return new Reshaped(dropped, notes, dimensions);
-    }
-
-    private Path extended(Piece piece) {
-        Path shoulder = piece.path(EdgeNames.SHOULDER);
-        double least = LEAST_SHOULDER - shoulder.length();
-        if (by.mm() < least) {
-            throw PatternException.of(
-                    "shoulder of the " + piece.name(),
-                    "can be taken back by " + Length.mm(-least).text() + " at the most, or nothing of it is left",
-                    by.negated().text(),
-                    "");
-        }
-        if (by.mm() <= 0) {
-            return by.mm() == 0 ? shoulder : shoulder.sub(0, shoulder.length() + by.mm());
-        }
-        Vector onward = shoulder.endDirection().rotated(bend.radians());
-        Point end = shoulder.end().plus(onward.times(by.mm()));
-        List<Curve> curves = shoulder.curves();
-        if (bend.degrees() == 0 && curves.size() == 1 && curves.get(0) instanceof Line line) {
-            return Path.of(new Line(line.start(), end));
-        }
-        return shoulder.then(Path.of(new Line(shoulder.end(), end)));
     }
 }

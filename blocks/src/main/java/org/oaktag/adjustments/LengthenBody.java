@@ -7,6 +7,7 @@ import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.Redraw;
+import org.oaktag.blocks.TopBody;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
@@ -67,6 +68,7 @@ public record LengthenBody(Length by) implements Step {
     }
 
     private Path extended(Piece piece) {
+        TopBody.checkSideMeetsHem(piece);
         Path side = piece.path(EdgeNames.SIDE);
         Curve last = side.curves().get(side.curves().size() - 1);
         double least = LEAST_SIDE - (last.end().y() - last.start().y());

@@ -23,18 +23,24 @@ import org.oaktag.measure.Length;
 
 /**
  * Moves the underarm points of front and back straight down and redraws the armhole below the pitch point; above it
- * nothing moves. The width at the underarm point stays. The sleeve stays too, so that its cap has to be refitted, or the
- * arm binds when it is lifted.
+ * nothing moves. The width at the underarm point stays. The sleeve stays too, unless it is asked to follow, so that its
+ * cap has to be refitted, or the arm binds when it is lifted.
  *
  * @param by how far down; negative to raise the armhole
+ * @param sleeveFollows whether the cap is fitted to the new armhole in the same step
  */
-public record LowerArmhole(Length by) implements Step {
+public record LowerArmhole(Length by, boolean sleeveFollows) implements Step {
 
     /** How far below the pitch point, in millimetres, an underarm point must lie for a cap to be copied from it. */
     private static final double LEAST_BELOW_PITCH = 30;
 
     /** How much of a side seam, in millimetres, must be left above its first joint. */
     private static final double LEAST_SIDE = 30;
+
+    /** Returns the step with a cap that is fitted to the new armhole, with the ease that it has. */
+    public LowerArmhole withSleeve() {
+        return new LowerArmhole(by, true);
+    }
 
     @Override
     public String name() {
@@ -43,7 +49,7 @@ public record LowerArmhole(Length by) implements Step {
 
     @Override
     public List<Amount> amounts() {
-        return List.of(Amount.of("down", by));
+        return SleeveFollows.amounts(sleeveFollows, Amount.of("down", by));
     }
 
     @Override
@@ -65,7 +71,8 @@ public record LowerArmhole(Length by) implements Step {
                 .text();
         Note rule = Note.rule("both underarm points move down by " + by.text()
                 + ", only what lies below the pitch points is redrawn: the armhole grows by " + grown);
-        return new Reshaped(lowered, List.of(rule), dimensions);
+        Reshaped reshaped = new Reshaped(lowered, List.of(rule), dimensions);
+        return sleeveFollows ? SleeveFollows.after(reshaped) : reshaped;
     }
 
     private void check(Piece piece, Path side) {

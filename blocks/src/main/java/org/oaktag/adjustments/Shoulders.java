@@ -25,4 +25,44 @@ public final class Shoulders {
     public static Step takeShoulderBack(Length by) {
         return new DropShoulder(by.negated(), STRAIGHT);
     }
+
+    /** Lengthens the shoulder seam along its own line; the sleeve stays as it is. */
+    public static Step extendShoulder(Length by) {
+        return new ExtendShoulder(by);
+    }
+
+    /** Shortens the shoulder seam along its own line; the sleeve stays as it is. */
+    public static Step shortenShoulder(Length by) {
+        return new ExtendShoulder(by.negated());
+    }
+
+    /** Slopes the shoulders of front and back more, by an angle. */
+    public static Step slopeShoulder(Angle by) {
+        return new TurnShoulder(by);
+    }
+
+    /** Squares the shoulders of front and back by an angle. */
+    public static Step squareShoulder(Angle by) {
+        return new TurnShoulder(Angle.degrees(-by.degrees()));
+    }
+
+    /** Slopes the shoulders of front and back more, by so much at the shoulder point. */
+    public static Step slopeShoulder(Length by) {
+        return new SlopeShoulder(by);
+    }
+
+    /** Squares the shoulders of front and back by so much at the shoulder point. */
+    public static Step squareShoulder(Length by) {
+        return new SlopeShoulder(by.negated());
+    }
+
+    /** Moves the shoulder seam forward: the front loses what the back gains; 5 to 25 mm (common practice). */
+    public static Step moveShoulderForward(Length by) {
+        return new MoveShoulderSeam(by);
+    }
+
+    /** Moves the shoulder seam back: the back loses what the front gains. */
+    public static Step moveShoulderBack(Length by) {
+        return new MoveShoulderSeam(by.negated());
+    }
 }

@@ -3,7 +3,6 @@ package org.oaktag.adjustments;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.SideSeam;
@@ -12,12 +11,10 @@ import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
-import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Note;
 import org.oaktag.garment.Piece;
 import org.oaktag.geometry.Path;
-import org.oaktag.geometry.Point;
 import org.oaktag.measure.Angle;
 import org.oaktag.measure.Length;
 
@@ -27,8 +24,6 @@ import org.oaktag.measure.Length;
  * the armhole is redrawn below its pitch point so that it stays square too.
  */
 public record StraightenSideSeams() implements Step {
-
-    private static final double SAME_POINT = 1e-6;
 
     @Override
     public String name() {
@@ -44,16 +39,7 @@ public record StraightenSideSeams() implements Step {
     public Reshaped reshape(Garment garment) {
         Piece front = garment.piece(TopNames.FRONT);
         Piece back = garment.piece(TopNames.BACK);
-        Point underarm = front.corner(EdgeNames.SIDE, End.START);
-        Point backUnderarm = back.corner(EdgeNames.SIDE, End.START);
-        if (!underarm.isCloseTo(backUnderarm, SAME_POINT)) {
-            throw PatternException.of(
-                    "side seams",
-                    "front and back underarm points must lie at the same place, measured from the centre and the side"
-                            + " neck point, for the front seam to be copied",
-                    Length.mm(underarm.distanceTo(backUnderarm)).text() + " apart",
-                    "adjust both armholes by the same amount");
-        }
+        StraightSides.checkUnderarms(garment);
         Path side = SideSeam.straight(front);
         Garment straightened = garment.withPiece(withSide(front, side)).withPiece(withSide(back, side));
         List<Dimension> dimensions = new ArrayList<>();

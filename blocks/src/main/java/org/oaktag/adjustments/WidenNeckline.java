@@ -2,12 +2,12 @@ package org.oaktag.adjustments;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
-import org.oaktag.blocks.Redraw;
+import org.oaktag.blocks.ShoulderSeam;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopNeckline;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
@@ -27,9 +27,6 @@ import org.oaktag.measure.Length;
  * @param along how far along the shoulder; negative to narrow the neckline
  */
 public record WidenNeckline(Length along) implements Step {
-
-    /** A shoulder seam shorter than this, in millimetres, cannot be sewn. */
-    private static final double LEAST_SHOULDER = 20;
 
     /** A neckline narrower than this from the centre, in millimetres, holds no neck. */
     private static final double LEAST_HALF_WIDTH = 30;
@@ -53,12 +50,8 @@ public record WidenNeckline(Length along) implements Step {
             Path shoulder = moved(piece);
             Point sideNeck = shoulder.start();
             dimensions.add(new Dimension(name, piece.path(EdgeNames.SHOULDER).start(), sideNeck, along.text()));
-            Path neckline = piece.path(EdgeNames.NECKLINE);
-            widened = widened.withPiece(piece.redrawn(Map.of(
-                    EdgeNames.SHOULDER,
-                    shoulder,
-                    EdgeNames.NECKLINE,
-                    Redraw.between(neckline, neckline.start(), sideNeck))));
+            widened = widened.withPiece(
+                    TopNeckline.redrawn(piece, piece.path(EdgeNames.NECKLINE).start(), shoulder));
         }
         String grown = widened.finished(TopNames.NECKLINE_GIRTH)
                 .minus(garment.finished(TopNames.NECKLINE_GIRTH))
@@ -70,7 +63,7 @@ public record WidenNeckline(Length along) implements Step {
 
     private Path moved(Piece piece) {
         Path shoulder = piece.path(EdgeNames.SHOULDER);
-        double most = shoulder.length() - LEAST_SHOULDER;
+        double most = shoulder.length() - ShoulderSeam.LEAST;
         Point start = shoulder.start();
         double inward = shoulder.startDirection().x();
         double least = inward > 0 ? -Math.max(0, (start.x() - LEAST_HALF_WIDTH) / inward) : 0;

@@ -50,6 +50,13 @@ public final class ArmholeShape {
         return Path.of(curves);
     }
 
+    /** Draws it through another pitch point, above which it leaves the shoulder in the direction that it had. */
+    static Path withPitch(BodyHalf half, Path armhole, Point pitch, Point underarm, Vector downSide) {
+        List<Curve> curves = armhole.curves();
+        Path upper = Path.of(curves.subList(0, curves.size() - 1));
+        return Redraw.between(upper, upper.start(), pitch).then(Path.of(lower(half, pitch, underarm, downSide)));
+    }
+
     private static Cubic lower(BodyHalf half, Point pitch, Point underarm, Vector downSide) {
         Vector intoArmhole = downSide.rightNormal();
         return new Cubic(

@@ -1,6 +1,7 @@
 package org.oaktag.blocks;
 
 import org.oaktag.garment.Name;
+import org.oaktag.garment.Piece;
 
 /**
  * The front or the back of a body, and the shares by which its curves are drawn. The shares are our own, found by
@@ -22,6 +23,11 @@ enum BodyHalf {
         this.pitchShare = pitchShare;
         this.fallShare = fallShare;
         this.runShare = runShare;
+    }
+
+    /** Returns which half a piece is: the back where it bears the back's name, else the front. */
+    static BodyHalf of(Piece piece) {
+        return piece.name().equals(TopNames.BACK) ? BACK : FRONT;
     }
 
     /** Returns the name of its piece. */

@@ -41,4 +41,22 @@ final class HemShape {
                 centre.plus(Vector.of(HANDLE * run / 2, 0)),
                 centre));
     }
+
+    /**
+     * Draws the hem so that it leaves the side seam turned off square by an angle.
+     *
+     * @param turn how far clockwise on paper the hem is turned from square to the side seam, in radians
+     */
+    static Path draw(Point corner, Vector downSide, Point centre, double turn) {
+        if (turn == 0) {
+            return draw(corner, downSide, centre);
+        }
+        double run = corner.x() - centre.x();
+        Vector inward = downSide.rightNormal().rotated(turn);
+        return Path.of(new Cubic(
+                corner,
+                corner.plus(inward.times(HANDLE * run / 2 / -inward.x())),
+                centre.plus(Vector.of(HANDLE * run / 2, 0)),
+                centre));
+    }
 }

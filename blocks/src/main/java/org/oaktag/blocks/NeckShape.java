@@ -15,24 +15,37 @@ final class NeckShape {
     private static final double FRONT_DOWN = 0.52;
     private static final double BACK_ALONG = 0.62;
     private static final double BACK_DOWN = 0.465;
+    private static final double BOAT_ALONG = 0.66;
+    private static final double BOAT_DOWN = 0.55;
 
     private NeckShape() {}
 
     static Path front(Point centre, Point sideNeck, Vector alongShoulder) {
-        return draw(centre, sideNeck, alongShoulder, FRONT_ALONG, FRONT_DOWN);
+        return round(BodyHalf.FRONT, centre, sideNeck, alongShoulder.leftNormal());
     }
 
     static Path back(Point centre, Point sideNeck, Vector alongShoulder) {
-        return draw(centre, sideNeck, alongShoulder, BACK_ALONG, BACK_DOWN);
+        return round(BodyHalf.BACK, centre, sideNeck, alongShoulder.leftNormal());
     }
 
-    private static Path draw(Point centre, Point sideNeck, Vector alongShoulder, double along, double down) {
+    /** Draws a neckline that arrives at the side neck point in a direction of its own. */
+    static Path round(BodyHalf half, Point centre, Point sideNeck, Vector arriving) {
+        return half == BodyHalf.FRONT
+                ? draw(centre, sideNeck, arriving, FRONT_ALONG, FRONT_DOWN)
+                : draw(centre, sideNeck, arriving, BACK_ALONG, BACK_DOWN);
+    }
+
+    /** Draws a neckline that is flat across the middle and turns up to the shoulder at its end. */
+    static Path boat(Point centre, Point sideNeck, Vector arriving) {
+        return draw(centre, sideNeck, arriving, BOAT_ALONG, BOAT_DOWN);
+    }
+
+    private static Path draw(Point centre, Point sideNeck, Vector arriving, double along, double down) {
         Vector across = sideNeck.minus(centre);
-        Vector inward = alongShoulder.rightNormal();
         return Path.of(new Cubic(
                 centre,
                 centre.plus(Vector.of(along * across.x(), 0)),
-                sideNeck.plus(inward.times(down * Math.abs(across.y()))),
+                sideNeck.plus(arriving.times(-down * Math.abs(across.y()))),
                 sideNeck));
     }
 }

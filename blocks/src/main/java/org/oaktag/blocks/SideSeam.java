@@ -1,14 +1,21 @@
 package org.oaktag.blocks;
 
+import org.oaktag.PatternException;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Piece;
+import org.oaktag.geometry.Crossing;
+import org.oaktag.geometry.Crossings;
+import org.oaktag.geometry.Cubic;
 import org.oaktag.geometry.Line;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Vector;
+import org.oaktag.measure.Length;
 
 /** The side seam of a front or a back, and the hem that meets it. */
 public final class SideSeam {
+
+    private static final double HANDLE = 0.38;
 
     private SideSeam() {}
 
@@ -17,10 +24,12 @@ public final class SideSeam {
      * square to it does not dip. A seam that is straight already is returned as it is.
      *
      * @param piece a front or a back
+     * @throws PatternException if the side seam does not run down to the hem
      */
     public static Path straight(Piece piece) {
+        TopBody.checkSideMeetsHem(piece);
         Path side = piece.path(EdgeNames.SIDE);
-        if (side.curves().size() == 1 && side.curves().get(0) instanceof Line) {
+        if (isStraight(side)) {
             return side;
         }
         Point underarm = side.start();
@@ -34,5 +43,101 @@ public final class SideSeam {
     public static Path hem(Piece piece, Path side) {
         return HemShape.draw(
                 side.end(), side.endDirection(), piece.path(EdgeNames.HEM).end());
+    }
+
+    /**
+     * Returns how far from the centre line the side seam comes down to a level, were its hem not raised: where a straight
+     * seam, run on, meets the level, or the lower end of a shaped one.
+     *
+     * @param piece a front or a back
+     * @param level the level of the unraised hem
+     */
+    public static double reach(Piece piece, double level) {
+        Path side = piece.path(EdgeNames.SIDE);
+        if (!isStraight(side)) {
+            return side.end().x();
+        }
+        Vector down = side.endDirection();
+        return side.start().x() + down.x() / down.y() * (level - side.start().y());
+    }
+
+    /**
+     * Returns the side seam drawn straight from the underarm point towards a point of the level of the hem. Its end is
+     * raised so that a hem square to it does not dip, and by as much more as the end of the old seam was raised besides.
+     *
+     * @param piece a front or a back
+     * @param reach how far from the centre line the seam shall come down to the level
+     * @param level the level of the unraised hem
+     */
+    public static Path straightTo(Piece piece, double reach, double level) {
+        Path side = piece.path(EdgeNames.SIDE);
+        double centre = TopBody.centreEnd(piece).x();
+        Point underarm = side.start();
+        double raised = isStraight(side)
+                ? straightLength(underarm, Point.of(reach(piece, level), level), centre) - side.length()
+                : level - side.end().y();
+        Point corner = Point.of(reach, level);
+        Vector down = corner.minus(underarm).unit();
+        return Path.of(
+                new Line(underarm, underarm.plus(down.times(straightLength(underarm, corner, centre) - raised))));
+    }
+
+    /**
+     * Returns where the side seam crosses a level.
+     *
+     * @param piece a front or a back
+     * @param level the level, below the underarm point and above the hem
+     * @throws PatternException if the side seam does not reach that level
+     */
+    public static Point at(Piece piece, double level) {
+        Path side = piece.path(EdgeNames.SIDE);
+        return Crossings.ofLine(side, Point.of(0, level), Vector.of(1, 0)).stream()
+                .map(Crossing::point)
+                .filter(point -> level > side.start().y() && level < side.end().y())
+                .findFirst()
+                .orElseThrow(() -> PatternException.of(
+                        "side seam of the " + piece.name(),
+                        "runs from " + Length.mm(side.start().y()).text() + " to "
+                                + Length.mm(side.end().y()).text()
+                                + " below the side neck point and must cross the line there",
+                        Length.mm(level).text(),
+                        "lengthen the body first"));
+    }
+
+    /**
+     * Returns a side seam drawn through a point, parallel there to the line between its ends, which it leaves and reaches
+     * in the directions that it had.
+     */
+    public static Path through(Path side, Point point) {
+        Vector onward = side.end().minus(side.start()).unit();
+        return Path.of(
+                smooth(side.start(), side.startDirection(), point, onward),
+                smooth(point, onward, side.end(), side.endDirection()));
+    }
+
+    /** Returns a side seam that ends higher by a length along it, or lower, run on in its own direction. */
+    public static Path shortened(Path side, double by) {
+        if (by == 0) {
+            return side;
+        }
+        if (by > 0) {
+            return side.splitAt(side.length() - by).before();
+        }
+        Point end = side.end().plus(side.endDirection().times(-by));
+        return isStraight(side) ? Path.of(new Line(side.start(), end)) : side.then(Path.of(new Line(side.end(), end)));
+    }
+
+    private static Cubic smooth(Point from, Vector leaving, Point to, Vector arriving) {
+        double handle = HANDLE * (to.y() - from.y());
+        return new Cubic(from, from.plus(leaving.times(handle)), to.plus(arriving.times(-handle)), to);
+    }
+
+    private static double straightLength(Point underarm, Point corner, double centre) {
+        return underarm.distanceTo(corner)
+                - HemShape.raise(corner.x() - centre, corner.minus(underarm).unit());
+    }
+
+    private static boolean isStraight(Path side) {
+        return side.curves().size() == 1 && side.curves().get(0) instanceof Line;
     }
 }

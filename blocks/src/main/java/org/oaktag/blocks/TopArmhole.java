@@ -21,7 +21,7 @@ public final class TopArmhole {
      */
     public static Path withUnderarm(Piece piece, Path side) {
         return ArmholeShape.withUnderarm(
-                half(piece), piece.path(EdgeNames.ARMHOLE), side.start(), side.startDirection());
+                BodyHalf.of(piece), piece.path(EdgeNames.ARMHOLE), side.start(), side.startDirection());
     }
 
     /**
@@ -38,10 +38,44 @@ public final class TopArmhole {
         double most = Math.max(old.x(), side.start().x() - LEAST_SCOOP);
         Point pitch = Point.of(Math.min(old.x() + out, most), old.y());
         return ArmholeShape.draw(
-                half(piece), shoulder.end(), shoulder.endDirection(), pitch, side.start(), side.startDirection());
+                BodyHalf.of(piece),
+                shoulder.end(),
+                shoulder.endDirection(),
+                pitch,
+                side.start(),
+                side.startDirection());
     }
 
-    private static BodyHalf half(Piece piece) {
-        return piece.name().equals(TopNames.BACK) ? BodyHalf.BACK : BodyHalf.FRONT;
+    /**
+     * Returns the armhole scooped out: the pitch point moves towards the centre, and the line leaves the shoulder and
+     * reaches the side seam as it did.
+     *
+     * @param piece a front or a back
+     * @param by how far the pitch point moves in, in millimetres; negative to fill the armhole
+     */
+    public static Path scooped(Piece piece, double by) {
+        Path armhole = piece.path(EdgeNames.ARMHOLE);
+        Point pitch = ArmholeShape.pitch(armhole);
+        Path side = piece.path(EdgeNames.SIDE);
+        return ArmholeShape.withPitch(
+                BodyHalf.of(piece), armhole, Point.of(pitch.x() - by, pitch.y()), side.start(), side.startDirection());
+    }
+
+    /** Returns the armhole drawn through a pitch point that lies lower, its ends where they are. */
+    static Path withPitchLowered(Piece piece, double by) {
+        Path armhole = piece.path(EdgeNames.ARMHOLE);
+        Point pitch = ArmholeShape.pitch(armhole);
+        Path side = piece.path(EdgeNames.SIDE);
+        return ArmholeShape.withPitch(
+                BodyHalf.of(piece), armhole, Point.of(pitch.x(), pitch.y() + by), side.start(), side.startDirection());
+    }
+
+    /** Returns by how much the pitch point can move out before the armhole bulges, in millimetres. */
+    public static double mostFilling(Piece piece) {
+        Path armhole = piece.path(EdgeNames.ARMHOLE);
+        double most = Math.min(
+                armhole.start().x() - ArmholeShape.INSIDE_SHOULDER,
+                armhole.end().x() - ArmholeShape.INSIDE_UNDERARM);
+        return Math.max(0, most - ArmholeShape.pitch(armhole).x());
     }
 }

@@ -8,6 +8,9 @@ public final class EdgeNames {
     /** From the centre to the side neck point. */
     public static final Name NECKLINE = Name.of("neckline");
 
+    /** From the top of a stand grown on to the neck to where it has run into the shoulder. */
+    public static final Name STAND = Name.of("stand");
+
     /** From the side neck point to the shoulder point. */
     public static final Name SHOULDER = Name.of("shoulder");
 
@@ -40,6 +43,15 @@ public final class EdgeNames {
 
     /** The lower edge of a band or of an upper panel. */
     public static final Name BOTTOM = Name.of("bottom");
+
+    /** The upper edge of the extension of a vent, from the end of the sewn seam outwards. */
+    public static final Name VENT_TOP = Name.of("vent top");
+
+    /** The outer edge of the extension of a vent. */
+    public static final Name VENT = Name.of("vent");
+
+    /** The lower edge of the extension of a vent, from its outer edge to where it folds. */
+    public static final Name VENT_HEM = Name.of("vent hem");
 
     private EdgeNames() {}
 }

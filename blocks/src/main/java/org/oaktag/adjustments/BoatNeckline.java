@@ -1,0 +1,85 @@
+package org.oaktag.adjustments;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.oaktag.adjust.Reshaped;
+import org.oaktag.adjust.Step;
+import org.oaktag.blocks.ShoulderSeam;
+import org.oaktag.blocks.TopBody;
+import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopNeckline;
+import org.oaktag.garment.Amount;
+import org.oaktag.garment.Dimension;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Note;
+import org.oaktag.garment.Piece;
+import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
+import org.oaktag.measure.Length;
+
+/**
+ * Draws a boat neckline: wide, shallow and flat across the middle, front and back alike. As the side neck points lie low
+ * on the shoulder then, the back is drawn no deeper than the front, and not higher at its centre than it was.
+ *
+ * @param shoulder how much of the shoulder seam is left
+ * @param depth how deep the front lies below the new side neck point
+ */
+public record BoatNeckline(Length shoulder, Length depth) implements Step {
+
+    private static final double LEAST_DEPTH = 10;
+
+    /** A boat neckline deeper than this share of its half-width is a round one. */
+    private static final double MOST_DEPTH = 0.6;
+
+    /** How deep the back lies, as a share of the front (our own choice). */
+    private static final double BACK_SHARE = 0.7;
+
+    @Override
+    public String name() {
+        return "draw a boat neckline";
+    }
+
+    @Override
+    public List<Amount> amounts() {
+        return List.of(Amount.of("shoulder left", shoulder), Amount.of("front depth", depth));
+    }
+
+    @Override
+    public Reshaped reshape(Garment garment) {
+        Garment redrawn = garment;
+        List<Dimension> dimensions = new ArrayList<>();
+        for (Name name : TopBody.HALVES) {
+            Piece piece = garment.piece(name);
+            Path old = piece.path(EdgeNames.SHOULDER);
+            Range.check(
+                    "shoulder of the " + name,
+                    "what a boat neckline leaves of it must be",
+                    shoulder,
+                    ShoulderSeam.LEAST,
+                    old.length());
+            Path left = old.sub(old.length() - shoulder.mm(), old.length());
+            Point sideNeck = left.start();
+            Point was = piece.path(EdgeNames.NECKLINE).start();
+            Range.check(
+                    "boat neckline",
+                    "on a neckline " + Length.mm(sideNeck.x() - was.x()).text()
+                            + " wide on each side its depth must be",
+                    depth,
+                    LEAST_DEPTH,
+                    MOST_DEPTH * (sideNeck.x() - was.x()));
+            double level = name.equals(TopNames.FRONT)
+                    ? sideNeck.y() + depth.mm()
+                    : Math.max(was.y(), sideNeck.y() + BACK_SHARE * depth.mm());
+            Point centre = Point.of(was.x(), level);
+            redrawn = redrawn.withPiece(TopNeckline.boat(piece, centre, left));
+            dimensions.add(new Dimension(name, sideNeck, left.end(), shoulder.text()));
+        }
+        Note rule = Note.rule("the side neck points move out until " + shoulder.text()
+                + " of the shoulder are left, the front lies " + depth.text()
+                + " below them: the whole neckline is now "
+                + redrawn.finished(TopNames.NECKLINE_GIRTH).text());
+        return new Reshaped(redrawn, List.of(rule), dimensions);
+    }
+}

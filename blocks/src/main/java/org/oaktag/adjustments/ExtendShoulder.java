@@ -1,0 +1,61 @@
+package org.oaktag.adjustments;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.oaktag.adjust.Reshaped;
+import org.oaktag.adjust.Step;
+import org.oaktag.blocks.ShoulderSeam;
+import org.oaktag.blocks.TopArmhole;
+import org.oaktag.blocks.TopBody;
+import org.oaktag.blocks.TopNames;
+import org.oaktag.garment.Amount;
+import org.oaktag.garment.Dimension;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Note;
+import org.oaktag.garment.Piece;
+import org.oaktag.geometry.Path;
+import org.oaktag.measure.Angle;
+import org.oaktag.measure.Length;
+
+/**
+ * Lengthens or shortens the shoulder seam along its own line, for a broader or narrower body. The pitch point moves with
+ * it, and the armhole is redrawn. Unlike a dropped shoulder it leaves the sleeve as it is, whose cap has to be refitted
+ * where the armhole has another length.
+ *
+ * @param by by how much longer; negative to shorten
+ */
+public record ExtendShoulder(Length by) implements Step {
+
+    @Override
+    public String name() {
+        return by.mm() < 0 ? "shorten the shoulder" : "extend the shoulder";
+    }
+
+    @Override
+    public List<Amount> amounts() {
+        return List.of(Amount.of("at the shoulder point", by));
+    }
+
+    @Override
+    public Reshaped reshape(Garment garment) {
+        List<Dimension> dimensions = new ArrayList<>();
+        Garment extended = garment;
+        for (Name name : TopBody.HALVES) {
+            Piece piece = garment.piece(name);
+            Path old = piece.path(EdgeNames.SHOULDER);
+            Path shoulder = ShoulderSeam.extended(name, old, by, Angle.degrees(0));
+            dimensions.add(new Dimension(name, old.end(), shoulder.end(), by.text()));
+            extended = extended.withPiece(piece.redrawn(
+                    Map.of(EdgeNames.SHOULDER, shoulder, EdgeNames.ARMHOLE, TopArmhole.withShoulder(piece, shoulder))));
+        }
+        Note rule = Note.rule("both shoulder seams change by " + by.text()
+                + " along their own line, and the armhole by "
+                + extended.finished(TopNames.ARMHOLE_GIRTH)
+                        .minus(garment.finished(TopNames.ARMHOLE_GIRTH))
+                        .text());
+        return new Reshaped(extended, List.of(rule), dimensions);
+    }
+}

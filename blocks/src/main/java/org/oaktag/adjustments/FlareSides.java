@@ -1,0 +1,37 @@
+package org.oaktag.adjustments;
+
+import java.util.List;
+import org.oaktag.adjust.Reshaped;
+import org.oaktag.adjust.Step;
+import org.oaktag.blocks.SideSeam;
+import org.oaktag.blocks.TopBody;
+import org.oaktag.blocks.TopNames;
+import org.oaktag.garment.Amount;
+import org.oaktag.garment.Garment;
+import org.oaktag.measure.Length;
+
+/**
+ * Draws the side seams straight from the underarm points to a hem that is wider or narrower: an A-line, or a body that
+ * tapers. What counts is where the seam comes down to the level of the hem; its end is raised so that the hem, square to
+ * it, does not dip.
+ *
+ * @param out how far out on each of the four edges; negative to taper
+ */
+public record FlareSides(Length out) implements Step {
+
+    @Override
+    public String name() {
+        return out.mm() < 0 ? "taper the side seams" : "flare the side seams";
+    }
+
+    @Override
+    public List<Amount> amounts() {
+        return List.of(Amount.of("out at the hem", out));
+    }
+
+    @Override
+    public Reshaped reshape(Garment garment) {
+        double now = SideSeam.reach(garment.piece(TopNames.FRONT), TopBody.hemLevel(garment));
+        return StraightSides.drawn(garment, now + out.mm());
+    }
+}

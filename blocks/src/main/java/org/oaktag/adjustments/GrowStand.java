@@ -1,0 +1,113 @@
+package org.oaktag.adjustments;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.oaktag.PatternException;
+import org.oaktag.adjust.Reshaped;
+import org.oaktag.adjust.Step;
+import org.oaktag.blocks.GrownStand;
+import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopNeckline;
+import org.oaktag.body.BodyMeasure;
+import org.oaktag.garment.Amount;
+import org.oaktag.garment.Dimension;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.EdgeRef;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Note;
+import org.oaktag.garment.Piece;
+import org.oaktag.garment.Seam;
+import org.oaktag.garment.SeamSide;
+import org.oaktag.geometry.Point;
+import org.oaktag.measure.Length;
+
+/**
+ * Grows a stand on to the neckline, as for a funnel neck: front and back rise above the side neck point, and the
+ * shoulder seam runs up into the stand. The neckline is its upper edge from then on. Steps that widen, lower or reshape
+ * a neckline come before it.
+ *
+ * @param height how high the stand is above the side neck point, 20 to 200 mm
+ */
+public record GrowStand(Length height) implements Step {
+
+    private static final double LEAST = 20;
+    private static final double MOST = 200;
+
+    /**
+     * Checks the height.
+     *
+     * @throws PatternException if it is not 20 to 200 mm
+     */
+    public GrowStand {
+        Range.check("stand of the neckline", "must be higher than the side neck point by", height, LEAST, MOST);
+    }
+
+    @Override
+    public String name() {
+        return "grow a stand on the neckline";
+    }
+
+    @Override
+    public List<Amount> amounts() {
+        return List.of(Amount.of("height", height));
+    }
+
+    @Override
+    public Reshaped reshape(Garment garment) {
+        Piece front = garment.piece(TopNames.FRONT);
+        Piece back = garment.piece(TopNames.BACK);
+        TopNeckline.checkMeetsShoulder(front);
+        TopNeckline.checkMeetsShoulder(back);
+        GrownStand stand = GrownStand.on(front, height.mm());
+        Piece grownFront = stand.grownOn(front);
+        Piece grownBack = stand.carried(front, back).grownOn(back);
+        Garment grown = Assembly.of(garment)
+                .put(grownFront)
+                .put(grownBack)
+                .sew(longer(garment.seam(TopNames.SHOULDER_SEAM)))
+                .done();
+        Point sideNeck = front.path(EdgeNames.SHOULDER).start();
+        Dimension dimension = new Dimension(
+                TopNames.FRONT, sideNeck, grownFront.path(EdgeNames.STAND).start(), height.text());
+        return new Reshaped(grown, notes(garment, grown, stand), List.of(dimension));
+    }
+
+    /** The seam of the shoulder begins at the top of the stand. */
+    private static Seam longer(Seam shoulder) {
+        return new Seam(
+                shoulder.name(),
+                withStand(shoulder.a()),
+                withStand(shoulder.b()),
+                shoulder.rule(),
+                shoulder.smoothAt(),
+                shoulder.refit());
+    }
+
+    private static SeamSide withStand(SeamSide side) {
+        EdgeRef first = side.runs().get(0).edge();
+        return SeamSide.along(first.piece(), EdgeNames.STAND).then(side);
+    }
+
+    private List<Note> notes(Garment before, Garment after, GrownStand stand) {
+        List<Note> notes = new ArrayList<>();
+        Length opening = after.finished(TopNames.NECKLINE_GIRTH);
+        notes.add(Note.rule("the shoulder seam runs up into a stand " + height.text()
+                + " above the side neck point, from " + Length.mm(stand.along()).text()
+                + " along the shoulder; both seam edges are "
+                + Length.mm(stand.seam().length()).text() + " long, the upper edge is " + opening.text()
+                + " (the neckline was "
+                + before.finished(TopNames.NECKLINE_GIRTH).text() + ")"));
+        notes.add(Note.done("the shoulder length counts from where the stand has run into it: "
+                + Length.mm(stand.along()).text() + " from the side neck point"));
+        Optional<Length> neck =
+                Optional.ofNullable(after.wearer().measures().get(BodyMeasure.NECK_BASE_GIRTH.asName()));
+        if (neck.isPresent() && opening.compareTo(neck.get()) < 0) {
+            notes.add(Note.caution("the upper edge of the stand is "
+                    + neck.get().minus(opening).text()
+                    + " shorter than the neck base girth: widen the neckline before the stand is grown on, or trust the"
+                    + " stretch of the cloth"));
+        }
+        return notes;
+    }
+}

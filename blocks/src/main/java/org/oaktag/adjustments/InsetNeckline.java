@@ -1,0 +1,76 @@
+package org.oaktag.adjustments;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.oaktag.adjust.Reshaped;
+import org.oaktag.adjust.Step;
+import org.oaktag.blocks.ShoulderSeam;
+import org.oaktag.blocks.TopBody;
+import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopNeckline;
+import org.oaktag.garment.Amount;
+import org.oaktag.garment.Dimension;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Note;
+import org.oaktag.garment.Piece;
+import org.oaktag.measure.Length;
+
+/**
+ * Makes room for a band: the seam line of the neckline moves into front and back, parallel to itself, by the finished
+ * width of the band, so that the band's finished edge lies where the neckline was.
+ *
+ * @param width the finished width of the band, more than 0 and at most 120 mm
+ */
+public record InsetNeckline(Length width) implements Step {
+
+    private static final double LEAST = 1;
+    private static final double MOST = 120;
+
+    /**
+     * Checks the width.
+     *
+     * @throws org.oaktag.PatternException if it is not 1 to 120 mm
+     */
+    public InsetNeckline {
+        Range.check("band of the neckline", "must have a finished width of", width, LEAST, MOST);
+    }
+
+    @Override
+    public String name() {
+        return "move the neckline in for a band";
+    }
+
+    @Override
+    public List<Amount> amounts() {
+        return List.of(Amount.of("finished width", width));
+    }
+
+    @Override
+    public Reshaped reshape(Garment garment) {
+        List<Dimension> dimensions = new ArrayList<>();
+        Garment inset = garment;
+        for (Name name : TopBody.HALVES) {
+            Piece piece = garment.piece(name);
+            Range.check(
+                    "band of the neckline",
+                    "a shoulder of " + piece.edge(EdgeNames.SHOULDER).length().text() + " leaves room for a width of",
+                    width,
+                    LEAST,
+                    piece.path(EdgeNames.SHOULDER).length() - ShoulderSeam.LEAST);
+            Piece moved = TopNeckline.movedIn(piece, width.mm());
+            dimensions.add(new Dimension(
+                    name,
+                    piece.path(EdgeNames.NECKLINE).start(),
+                    moved.path(EdgeNames.NECKLINE).start(),
+                    width.text()));
+            inset = inset.withPiece(moved);
+        }
+        Note rule = Note.rule("the seam line moves in by the finished width of the band, " + width.text()
+                + ", so that the finished edge lies where the neckline was, "
+                + garment.finished(TopNames.NECKLINE_GIRTH).text() + " long; the seam is "
+                + inset.finished(TopNames.NECKLINE_GIRTH).text());
+        return new Reshaped(inset, List.of(rule), dimensions);
+    }
+}

@@ -1,0 +1,109 @@
+package org.oaktag.adjustments;
+
+import java.util.List;
+import java.util.Map;
+import org.oaktag.PatternException;
+import org.oaktag.adjust.Reshaped;
+import org.oaktag.adjust.Step;
+import org.oaktag.blocks.ShoulderStrip;
+import org.oaktag.blocks.TopNames;
+import org.oaktag.garment.Amount;
+import org.oaktag.garment.Dimension;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Note;
+import org.oaktag.garment.Piece;
+import org.oaktag.garment.WalkedSeam;
+import org.oaktag.geometry.Path;
+import org.oaktag.measure.Length;
+
+/**
+ * Moves the shoulder seam forward: a strip of the front along the seam is cut off and put to the back, so that neckline
+ * and armhole keep their shape and length on the whole. On the sleeve the shoulder point moves forward along the cap by
+ * as much as the front armhole loses, so that its notch still meets the seam.
+ *
+ * @param forward how far, square to the seam; negative to move it back
+ */
+public record MoveShoulderSeam(Length forward) implements Step {
+
+    @Override
+    public String name() {
+        return forward.mm() < 0 ? "move the shoulder seam back" : "move the shoulder seam forward";
+    }
+
+    @Override
+    public List<Amount> amounts() {
+        return List.of(Amount.of("square to the seam", forward));
+    }
+
+    @Override
+    public Reshaped reshape(Garment garment) {
+        if (forward.mm() == 0) {
+            return Reshaped.of(garment);
+        }
+        boolean ahead = forward.mm() > 0;
+        Piece giver = garment.piece(ahead ? TopNames.FRONT : TopNames.BACK);
+        Piece taker = garment.piece(ahead ? TopNames.BACK : TopNames.FRONT);
+        checkEqual(giver, taker);
+        ShoulderStrip strip = ShoulderStrip.of(giver, Math.abs(forward.mm()));
+        Piece left = strip.left();
+        Piece grown = strip.putTo(taker);
+        Garment moved = garment.withPiece(left).withPiece(grown);
+        if (garment.hasPiece(TopNames.SLEEVE) && garment.piece(TopNames.SLEEVE).hasEdge(EdgeNames.CAP_FRONT)) {
+            moved = moved.withPiece(sleeve(garment.piece(TopNames.SLEEVE), strip.alongArmhole(), ahead));
+        }
+        Note rule = Note.rule("the " + giver.name() + " loses "
+                + Length.mm(strip.alongNeckline()).text() + " of its neckline and "
+                + Length.mm(strip.alongArmhole()).text() + " of its armhole, the " + taker.name()
+                + " gains as much: the whole neckline stays "
+                + moved.finished(TopNames.NECKLINE_GIRTH).text() + ", the armhole "
+                + moved.finished(TopNames.ARMHOLE_GIRTH).text()
+                + "; the shoulder point of the sleeve moves "
+                + (ahead ? "forward" : "back") + " along the cap by the same");
+        return new Reshaped(moved, List.of(rule), List.of(dimension(giver, left), dimension(taker, grown)));
+    }
+
+    private Dimension dimension(Piece before, Piece after) {
+        return new Dimension(
+                before.name(),
+                before.path(EdgeNames.SHOULDER).end(),
+                after.path(EdgeNames.SHOULDER).end(),
+                Length.mm(Math.abs(forward.mm())).text());
+    }
+
+    private static Piece sleeve(Piece sleeve, double along, boolean ahead) {
+        Path front = sleeve.path(EdgeNames.CAP_FRONT);
+        Path back = sleeve.path(EdgeNames.CAP_BACK);
+        Name longest = ahead ? EdgeNames.CAP_FRONT : EdgeNames.CAP_BACK;
+        if (along >= sleeve.path(longest).length()) {
+            throw PatternException.of(
+                    "sleeve cap",
+                    "must be longer on its " + longest + " than the armhole that moves, "
+                            + Length.mm(along).text(),
+                    sleeve.edge(longest).length().text(),
+                    "fit the cap to the armhole first");
+        }
+        Path.Split split = ahead ? front.splitAt(along) : back.splitAt(back.length() - along);
+        return sleeve.redrawn(
+                ahead
+                        ? Map.of(EdgeNames.CAP_BACK, back.then(split.before()), EdgeNames.CAP_FRONT, split.after())
+                        : Map.of(
+                                EdgeNames.CAP_BACK,
+                                split.before(),
+                                EdgeNames.CAP_FRONT,
+                                split.after().then(front)));
+    }
+
+    private static void checkEqual(Piece giver, Piece taker) {
+        Length a = giver.edge(EdgeNames.SHOULDER).length();
+        Length b = taker.edge(EdgeNames.SHOULDER).length();
+        if (!a.isCloseTo(b, WalkedSeam.TOLERANCE)) {
+            throw PatternException.of(
+                    "shoulder seam",
+                    "must be of one length on front and back to be moved, " + a.text() + " on the " + giver.name(),
+                    b.text() + " on the " + taker.name(),
+                    "adjust both shoulders by the same amount first");
+        }
+    }
+}

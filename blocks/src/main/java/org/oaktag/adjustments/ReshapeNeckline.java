@@ -1,0 +1,67 @@
+package org.oaktag.adjustments;
+
+import java.util.List;
+import org.oaktag.PatternException;
+import org.oaktag.adjust.Reshaped;
+import org.oaktag.adjust.Step;
+import org.oaktag.blocks.NeckStyle;
+import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopNeckline;
+import org.oaktag.garment.Amount;
+import org.oaktag.garment.Dimension;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Note;
+import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
+import org.oaktag.measure.Length;
+
+/**
+ * Draws the neckline of a front or a back in another style between the points that it has. It arrives at the shoulder as
+ * it did, so that the other half of the neckline runs on from it. Steps that widen or lower it later keep the style.
+ *
+ * @param piece the front or the back
+ * @param style the style
+ */
+public record ReshapeNeckline(Name piece, NeckStyle style) implements Step {
+
+    /**
+     * Checks the piece.
+     *
+     * @throws PatternException if it is neither the front nor the back
+     */
+    public ReshapeNeckline {
+        Halves.check("neckline to reshape", piece);
+    }
+
+    @Override
+    public String name() {
+        return "reshape the " + piece + " neckline";
+    }
+
+    @Override
+    public List<Amount> amounts() {
+        return List.of(Amount.of("style", style.label()));
+    }
+
+    @Override
+    public Reshaped reshape(Garment garment) {
+        Garment reshaped = garment.withPiece(TopNeckline.inStyle(garment.piece(piece), style));
+        Path neckline = reshaped.piece(piece).path(EdgeNames.NECKLINE);
+        double depth = neckline.start().y() - neckline.end().y();
+        Note rule = Note.rule("a " + style.label() + " neckline "
+                + Length.mm(depth).text()
+                + " deep between the same points; square to the shoulder as before, it runs on"
+                + " smoothly across the seam: the whole neckline is now "
+                + reshaped.finished(TopNames.NECKLINE_GIRTH).text());
+        return new Reshaped(
+                reshaped,
+                List.of(rule),
+                List.of(new Dimension(
+                        piece,
+                        Point.of(neckline.start().x(), neckline.end().y()),
+                        neckline.start(),
+                        Length.mm(depth).text())));
+    }
+}

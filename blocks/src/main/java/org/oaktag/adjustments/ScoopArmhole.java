@@ -1,0 +1,68 @@
+package org.oaktag.adjustments;
+
+import java.util.List;
+import java.util.Map;
+import org.oaktag.adjust.Reshaped;
+import org.oaktag.adjust.Step;
+import org.oaktag.blocks.ArmholeShape;
+import org.oaktag.blocks.TopArmhole;
+import org.oaktag.blocks.TopNames;
+import org.oaktag.garment.Amount;
+import org.oaktag.garment.Dimension;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Note;
+import org.oaktag.garment.Piece;
+import org.oaktag.geometry.Point;
+import org.oaktag.measure.Length;
+
+/**
+ * Scoops the front armhole out, for an arm that reaches forward: its pitch point moves in, shoulder point and underarm
+ * point stay. The back stays.
+ *
+ * @param by how far in, level; negative to fill it
+ * @param sleeveFollows whether the cap is fitted to the new armhole in the same step
+ */
+public record ScoopArmhole(Length by, boolean sleeveFollows) implements Step {
+
+    /** How far outside the side neck point, in millimetres, the pitch point must stay. */
+    private static final double OUTSIDE_NECK = 15;
+
+    /** Returns the step with a cap that is fitted to the new armhole, with the ease that it has. */
+    public ScoopArmhole withSleeve() {
+        return new ScoopArmhole(by, true);
+    }
+
+    @Override
+    public String name() {
+        return by.mm() < 0 ? "fill the front armhole" : "scoop the front armhole";
+    }
+
+    @Override
+    public List<Amount> amounts() {
+        return SleeveFollows.amounts(sleeveFollows, Amount.of("in at the pitch point", by));
+    }
+
+    @Override
+    public Reshaped reshape(Garment garment) {
+        Piece front = garment.piece(TopNames.FRONT);
+        Point pitch = ArmholeShape.pitch(front.path(EdgeNames.ARMHOLE));
+        Range.check(
+                "armhole of the front",
+                "between side neck point and shoulder point its pitch point can be moved in by",
+                by,
+                -TopArmhole.mostFilling(front),
+                pitch.x() - front.path(EdgeNames.SHOULDER).start().x() - OUTSIDE_NECK);
+        Piece scooped = front.redrawn(Map.of(EdgeNames.ARMHOLE, TopArmhole.scooped(front, by.mm())));
+        Garment after = garment.withPiece(scooped);
+        Note rule = Note.rule("the pitch point of the front moves in by " + by.text()
+                + ", shoulder point and underarm point stay: the armhole changes by "
+                + after.finished(TopNames.ARMHOLE_GIRTH)
+                        .minus(garment.finished(TopNames.ARMHOLE_GIRTH))
+                        .text());
+        Dimension dimension =
+                new Dimension(TopNames.FRONT, pitch, ArmholeShape.pitch(scooped.path(EdgeNames.ARMHOLE)), by.text());
+        Reshaped reshaped = new Reshaped(after, List.of(rule), List.of(dimension));
+        return sleeveFollows ? SleeveFollows.after(reshaped) : reshaped;
+    }
+}

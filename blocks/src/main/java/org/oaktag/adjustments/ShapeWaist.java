@@ -1,0 +1,80 @@
+package org.oaktag.adjustments;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.oaktag.adjust.Reshaped;
+import org.oaktag.adjust.Step;
+import org.oaktag.blocks.BodyLine;
+import org.oaktag.blocks.SideSeam;
+import org.oaktag.blocks.TopBody;
+import org.oaktag.body.BodyMeasure;
+import org.oaktag.garment.Amount;
+import org.oaktag.garment.Dimension;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Note;
+import org.oaktag.garment.Piece;
+import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
+import org.oaktag.measure.Length;
+
+/**
+ * Takes the side seams in at the waist in one smooth curve, so that the waist girth shrinks four times as much. Underarm
+ * points and hem stay, and so do the directions in which the seams leave and reach them.
+ *
+ * @param in how far in on each of the four edges, level; negative to let them out
+ */
+public record ShapeWaist(Length in) implements Step {
+
+    private static final double LEAST_HALF_WAIST = 80;
+    private static final double MOST_OUT = 200;
+
+    @Override
+    public String name() {
+        return in.mm() < 0 ? "let the waist out" : "take the waist in";
+    }
+
+    @Override
+    public List<Amount> amounts() {
+        return List.of(Amount.of("in at the waist", in));
+    }
+
+    @Override
+    public Reshaped reshape(Garment garment) {
+        List<Dimension> dimensions = new ArrayList<>();
+        Map<Name, Path> sides = new HashMap<>();
+        double girth = 0;
+        for (Name name : TopBody.HALVES) {
+            Piece piece = garment.piece(name);
+            Point was = SideSeam.at(piece, BodyLine.WAIST.level(garment, piece));
+            double half = was.x() - TopBody.centreEnd(piece).x();
+            Range.check(
+                    "waist of the " + name,
+                    "is " + Length.mm(half).text() + " wide on each side and can be taken in by",
+                    in,
+                    -MOST_OUT,
+                    half - LEAST_HALF_WAIST);
+            Point waist = Point.of(was.x() - in.mm(), was.y());
+            sides.put(name, SideSeam.through(piece.path(EdgeNames.SIDE), waist));
+            dimensions.add(new Dimension(name, was, waist, in.text()));
+            girth += 2 * (half - in.mm());
+        }
+        Garment shaped = TopBody.withSides(garment, sides);
+        return new Reshaped(shaped, notes(garment, Length.mm(girth)), dimensions);
+    }
+
+    private List<Note> notes(Garment garment, Length girth) {
+        List<Note> notes = new ArrayList<>();
+        notes.add(Note.rule("four edges move in by " + in.text() + " at the waist: the waist girth shrinks by "
+                + in.times(4).text() + " to " + girth.text() + "; underarm points and hem stay"));
+        Length body = garment.wearer().measures().get(BodyMeasure.WAIST_GIRTH.asName());
+        if (body != null && girth.compareTo(body) < 0) {
+            notes.add(Note.caution("the waist is " + body.minus(girth).text()
+                    + " narrower than the body's: take it in by less, or trust the stretch of the cloth"));
+        }
+        return notes;
+    }
+}

@@ -1,0 +1,84 @@
+package org.oaktag.adjustments;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.oaktag.PatternException;
+import org.oaktag.adjust.Reshaped;
+import org.oaktag.blocks.SideSeam;
+import org.oaktag.blocks.TopBody;
+import org.oaktag.blocks.TopNames;
+import org.oaktag.garment.Dimension;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.End;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Note;
+import org.oaktag.garment.Piece;
+import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
+import org.oaktag.measure.Angle;
+import org.oaktag.measure.Length;
+
+/** Side seams drawn straight to a hem of another width, the front's copied to the back. */
+final class StraightSides {
+
+    private static final double SAME_POINT = 1e-6;
+    private static final double LEAST_REACH = 100;
+    private static final double MOST_SLANT = Math.tan(Math.toRadians(35));
+
+    private StraightSides() {}
+
+    /**
+     * Draws both side seams so that they come down to the level of the hem this far from the centre line.
+     *
+     * @throws PatternException if the underarm points do not agree, the hem would be narrower than 100 mm on each side
+     *     or the seams slant by more than 35 degrees
+     */
+    static Reshaped drawn(Garment garment, double reach) {
+        checkUnderarms(garment);
+        double level = TopBody.hemLevel(garment);
+        Piece front = garment.piece(TopNames.FRONT);
+        Point underarm = front.corner(EdgeNames.SIDE, End.START);
+        double most = MOST_SLANT * (level - underarm.y());
+        Range.check(
+                "hem",
+                "between side seam and centre it must be, for side seams that slant by 35° at the most,",
+                Length.mm(reach),
+                Math.max(LEAST_REACH, underarm.x() - most),
+                underarm.x() + most);
+        Path side = SideSeam.straightTo(front, reach, level);
+        Garment drawn = TopBody.withSides(garment, Map.of(TopNames.FRONT, side, TopNames.BACK, side));
+        List<Dimension> dimensions = new ArrayList<>();
+        for (Name name : TopBody.HALVES) {
+            Point was = garment.piece(name).corner(EdgeNames.SIDE, End.END);
+            dimensions.add(new Dimension(
+                    name, was, side.end(), Length.mm(was.distanceTo(side.end())).text()));
+        }
+        Angle slant = Angle.radians(
+                Math.atan2(side.endDirection().x(), side.endDirection().y()));
+        Note rule = Note.rule("one straight line from the underarm point, " + slant.text()
+                + " off upright, front copied to back: both "
+                + Length.mm(side.length()).text() + "; the hem girth is now "
+                + drawn.finished(TopNames.HEM_GIRTH).text());
+        return new Reshaped(drawn, List.of(rule), dimensions);
+    }
+
+    /**
+     * Checks that the front's side seam can be copied to the back.
+     *
+     * @throws PatternException if the underarm points do not lie at the same place
+     */
+    static void checkUnderarms(Garment garment) {
+        Point front = garment.piece(TopNames.FRONT).corner(EdgeNames.SIDE, End.START);
+        Point back = garment.piece(TopNames.BACK).corner(EdgeNames.SIDE, End.START);
+        if (!front.isCloseTo(back, SAME_POINT)) {
+            throw PatternException.of(
+                    "side seams",
+                    "front and back underarm points must lie at the same place, measured from the centre and the side"
+                            + " neck point, for the front seam to be copied",
+                    Length.mm(front.distanceTo(back)).text() + " apart",
+                    "adjust both armholes by the same amount");
+        }
+    }
+}

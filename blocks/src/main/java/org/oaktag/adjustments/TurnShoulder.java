@@ -1,0 +1,32 @@
+package org.oaktag.adjustments;
+
+import java.util.List;
+import org.oaktag.adjust.Reshaped;
+import org.oaktag.adjust.Step;
+import org.oaktag.garment.Amount;
+import org.oaktag.garment.Garment;
+import org.oaktag.measure.Angle;
+
+/**
+ * Squares or slopes the shoulders by an angle: front and back alike turn about their side neck points and keep their
+ * length; neckline and armhole stay square to them. The sleeve stays, so that its cap has to be refitted.
+ *
+ * @param down by how much they turn down; negative to square them
+ */
+public record TurnShoulder(Angle down) implements Step {
+
+    @Override
+    public String name() {
+        return down.degrees() < 0 ? "square the shoulder" : "slope the shoulder";
+    }
+
+    @Override
+    public List<Amount> amounts() {
+        return List.of(Amount.of("down", down.text()));
+    }
+
+    @Override
+    public Reshaped reshape(Garment garment) {
+        return SlopedShoulders.turned(garment, piece -> down.radians(), down.text());
+    }
+}

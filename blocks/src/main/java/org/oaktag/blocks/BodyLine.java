@@ -1,0 +1,151 @@
+package org.oaktag.blocks;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.oaktag.PatternException;
+import org.oaktag.body.BodyMeasure;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Piece;
+import org.oaktag.geometry.Curve;
+import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
+import org.oaktag.geometry.Transform;
+import org.oaktag.measure.Length;
+
+/** A line across front and back at which both can be lengthened or shortened. */
+public enum BodyLine {
+    /** Across the pitch points of the armhole: the armhole grows, and the side seams move down as they are. */
+    ARMHOLE("armhole line") {
+        @Override
+        public double level(Garment garment, Piece piece) {
+            return ArmholeShape.pitch(piece.path(EdgeNames.ARMHOLE)).y();
+        }
+
+        @Override
+        Piece stretched(Piece piece, double level, double by) {
+            check(piece, level - piece.path(EdgeNames.ARMHOLE).start().y(), by);
+            return piece.redrawn(Map.of(EdgeNames.ARMHOLE, TopArmhole.withPitchLowered(piece, by)));
+        }
+
+        @Override
+        Path side(Piece piece, double level, double by) {
+            return piece.path(EdgeNames.SIDE).transformed(Transform.translation(0, by));
+        }
+    },
+    /** Across the waist of the body: its back waist length below the nape. */
+    WAIST("waist line") {
+        @Override
+        public double level(Garment garment, Piece piece) {
+            return BodyDraft.BACK_RISE
+                    + garment.wearer()
+                            .measure(BodyMeasure.BACK_WAIST_LENGTH.asName())
+                            .mm();
+        }
+
+        @Override
+        Piece stretched(Piece piece, double level, double by) {
+            return piece;
+        }
+
+        @Override
+        Path side(Piece piece, double level, double by) {
+            List<Curve> curves = new ArrayList<>(piece.path(EdgeNames.SIDE).curves());
+            int crossing = crossing(piece, curves, level);
+            Curve crossed = curves.get(crossing);
+            check(piece, crossed.end().y() - crossed.start().y(), by);
+            Transform down = Transform.translation(0, by);
+            Path longer = Redraw.between(Path.of(crossed), crossed.start(), down.apply(crossed.end()));
+            List<Curve> all = new ArrayList<>(curves.subList(0, crossing));
+            all.addAll(longer.curves());
+            curves.subList(crossing + 1, curves.size()).forEach(curve -> all.add(curve.transformed(down)));
+            return Path.of(all);
+        }
+    };
+
+    /** The shortest run, in millimetres, that may be left of what crosses the line. */
+    private static final double LEAST_RUN = 30;
+
+    private static final double MOST = 400;
+
+    private final String label;
+
+    BodyLine(String label) {
+        this.label = label;
+    }
+
+    /** Returns what the line is called: {@code "armhole line"}. */
+    public String label() {
+        return label;
+    }
+
+    /**
+     * Returns the level of the line on a piece.
+     *
+     * @param piece a front or a back of the garment
+     * @throws PatternException if the line is the waist's, and the wearer's back waist length is not known
+     */
+    public abstract double level(Garment garment, Piece piece);
+
+    /** Returns the piece with what the line crosses above the side seam redrawn. */
+    abstract Piece stretched(Piece piece, double level, double by);
+
+    /** Returns the side seam of a piece lengthened at the line. */
+    abstract Path side(Piece piece, double level, double by);
+
+    /**
+     * Returns the garment lengthened at the line: what lies below moves down, and the curve of armhole or side seam that
+     * crosses it is redrawn with the directions that it had at its ends.
+     *
+     * @param by how far, in millimetres; negative to shorten
+     * @throws PatternException if the line does not cross the side seam, less than 30 mm would be left of what crosses
+     *     it, or a side seam does not run down to the hem
+     */
+    public Garment lengthened(Garment garment, double by) {
+        Garment stretched = garment;
+        Map<Name, Path> sides = new HashMap<>();
+        Map<Name, Point> centres = new HashMap<>();
+        for (Name name : TopBody.HALVES) {
+            Piece piece = garment.piece(name);
+            double level = level(garment, piece);
+            stretched = stretched.withPiece(stretched(piece, level, by));
+            sides.put(name, side(piece, level, by));
+            Point centre = TopBody.centreEnd(piece);
+            centres.put(name, Point.of(centre.x(), centre.y() + by));
+        }
+        return TopBody.redrawn(stretched, sides, centres);
+    }
+
+    private static int crossing(Piece piece, List<Curve> curves, double level) {
+        double top = curves.get(0).start().y();
+        double bottom = curves.get(curves.size() - 1).end().y();
+        if (level <= top || level > bottom) {
+            throw PatternException.of(
+                    "waist line of the " + piece.name(),
+                    "must cross the side seam, which runs from "
+                            + Length.mm(top).text() + " to " + Length.mm(bottom).text() + " below the side neck point",
+                    Length.mm(level).text(),
+                    "lengthen it at the hem instead");
+        }
+        int crossing = 0;
+        while (curves.get(crossing).end().y() < level) {
+            crossing++;
+        }
+        return crossing;
+    }
+
+    void check(Piece piece, double run, double by) {
+        double least = LEAST_RUN - run;
+        if (by < least || by > MOST) {
+            throw PatternException.of(
+                    label + " of the " + piece.name(),
+                    "lets the body be lengthened by " + Length.mm(least).text() + " to "
+                            + Length.mm(MOST).text(),
+                    Length.mm(by).text(),
+                    "");
+        }
+    }
+}
