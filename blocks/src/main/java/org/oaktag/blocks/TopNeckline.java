@@ -1,6 +1,7 @@
 package org.oaktag.blocks;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import org.oaktag.PatternException;
@@ -8,11 +9,14 @@ import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Piece;
 import org.oaktag.geometry.CornerStyle;
+import org.oaktag.geometry.Crossing;
+import org.oaktag.geometry.Crossings;
 import org.oaktag.geometry.Cubic;
 import org.oaktag.geometry.Curve;
-import org.oaktag.geometry.OutlineOffset;
+import org.oaktag.geometry.OffsetPath;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
+import org.oaktag.geometry.Transform;
 import org.oaktag.geometry.Vector;
 
 /** The neckline of a front or a back, redrawn when the centre or the shoulder that it meets has moved. */
@@ -20,6 +24,7 @@ public final class TopNeckline {
 
     private static final double TOLERANCE = 0.01;
     private static final double MITRE = 10;
+    private static final double PAST_SHOULDER = 2;
 
     private TopNeckline() {}
 
@@ -82,34 +87,46 @@ public final class TopNeckline {
     }
 
     /**
-     * Returns the piece with its neckline moved in parallel to itself, within 0.01 mm.
+     * Returns the piece with its neckline moved in parallel to itself, within 0.01 mm. It is taken over the centre to its
+     * mirror image and straight on past the shoulder, moved, and cut off at the centre and at the shoulder seam.
      *
      * @param by how far into the piece, in millimetres
-     * @throws PatternException if neckline and shoulder do not meet, or the piece has no room
+     * @throws PatternException if neckline and shoulder do not meet, or the moved neckline does not reach the shoulder
      */
     public static Piece movedIn(Piece piece, double by) {
         checkMeetsShoulder(piece);
-        List<Path> edges = new ArrayList<>();
-        double[] distances = new double[piece.edges().size()];
-        int place = 0;
-        for (Edge edge : piece.edges()) {
-            if (edge.name().equals(EdgeNames.NECKLINE)) {
-                place = edges.size();
-                distances[place] = -by;
-            }
-            edges.add(edge.path());
-        }
-        OutlineOffset inner = OutlineOffset.outward(edges, distances, CornerStyle.mitre(MITRE), TOLERANCE);
-        int neckline = place;
-        Path moved = Path.of(inner.parts().stream()
-                .filter(part -> part.edge() == neckline)
-                .flatMap(part -> part.path().curves().stream())
-                .toList());
+        Path neckline = piece.path(EdgeNames.NECKLINE);
         Path shoulder = piece.path(EdgeNames.SHOULDER);
-        Path left = shoulder.sub(shoulder.nearest(moved.end()).distanceAlong(), shoulder.length());
-        Point centre =
-                Point.of(piece.path(EdgeNames.CENTRE).end().x(), moved.start().y());
-        return with(piece, Redraw.between(moved, centre, left.start()), left);
+        Point centre = neckline.start();
+        Point beyond = neckline.end().plus(neckline.endDirection().times(PAST_SHOULDER * by));
+        Path half = neckline.then(Path.polyline(neckline.end(), beyond));
+        Path mirrored = half.transformed(Transform.mirrorX(centre.x())).reversed();
+        Path moved = OffsetPath.of(
+                Redraw.between(mirrored, mirrored.start(), centre).then(half),
+                -by,
+                CornerStyle.mitre(MITRE),
+                TOLERANCE);
+        Path inner = moved.splitAt(cut(
+                        piece,
+                        moved,
+                        Path.polyline(centre, piece.path(EdgeNames.CENTRE).start())))
+                .after();
+        Path within = inner.splitAt(cut(piece, inner, shoulder)).before();
+        Path left = shoulder.sub(shoulder.nearest(within.end()).distanceAlong(), shoulder.length());
+        Point onCentre = Point.of(centre.x(), within.start().y());
+        return with(piece, Redraw.between(within, onCentre, left.start()), left);
+    }
+
+    /** Returns how far along a moved neckline it meets the centre line or the shoulder. */
+    private static double cut(Piece piece, Path moved, Path line) {
+        return Crossings.between(moved, line).stream()
+                .map(Crossing::first)
+                .max(Comparator.naturalOrder())
+                .orElseThrow(() -> PatternException.of(
+                        "neckline of the " + piece.name(),
+                        "must still meet centre and shoulder when it is moved in",
+                        "a neckline that misses them",
+                        "move it by less"));
     }
 
     /**
