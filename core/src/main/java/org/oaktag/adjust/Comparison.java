@@ -20,8 +20,8 @@ import org.oaktag.measure.Length;
 /** Finds what a step did by measuring the garment before and after it. */
 public final class Comparison {
 
-    /** A smaller movement than this, in millimetres, is rounding. */
-    private static final double MOVED = 1e-6;
+    /** A smaller movement than this is rounding. */
+    private static final Length MOVED = Length.mm(1e-6);
 
     private Comparison() {}
 
@@ -36,12 +36,11 @@ public final class Comparison {
      */
     public static Change change(String step, List<Amount> amounts, Garment before, Reshaped reshaped) {
         Garment after = reshaped.garment();
-        List<WalkedSeam> walkedBefore = before.walkSeams().seams();
-        List<WalkedSeam> walkedAfter = after.walkSeams().seams();
+        List<WalkedSeam> walked = after.walkSeamsSince(before).seams();
         List<Moved> moved = new ArrayList<>();
-        compare(edgesOtherThanIn(before, after), edgesOtherThanIn(after, before), moved);
+        addEdges(before, after, moved);
         compare(measures(before), measures(after), moved);
-        compare(errors(walkedBefore), errors(walkedAfter), moved);
+        compare(errors(before.walkSeams().seams()), errors(walked), moved);
         return new Change(
                 step,
                 amounts,
@@ -49,7 +48,7 @@ public final class Comparison {
                 reshaped.dimensions(),
                 moved,
                 redrawn(before, after),
-                walkedAfter.stream()
+                walked.stream()
                         .filter(seam -> !seam.isTrue())
                         .map(seam -> seam.seam().name() + ": " + seam.mend().orElse(""))
                         .toList());
@@ -61,50 +60,73 @@ public final class Comparison {
         return change(step, amounts, nothing, made);
     }
 
-    private static void compare(Map<String, Double> before, Map<String, Double> after, List<Moved> moved) {
+    /** Compares the edges of those pieces that are not the same in both garments. */
+    private static void addEdges(Garment before, Garment after, List<Moved> moved) {
+        for (Piece piece : after.pieces()) {
+            Optional<Piece> old = before.findPiece(piece.name());
+            if (!old.equals(Optional.of(piece))) {
+                for (Edge edge : piece.edges()) {
+                    add(piece, edge, old.flatMap(each -> length(each, edge.name())), length(edge), moved);
+                }
+            }
+        }
+        for (Piece piece : before.pieces()) {
+            Optional<Piece> now = after.findPiece(piece.name());
+            if (!now.equals(Optional.of(piece))) {
+                for (Edge edge : piece.edges()) {
+                    if (now.filter(each -> each.hasEdge(edge.name())).isEmpty()) {
+                        add(piece, edge, length(edge), Optional.empty(), moved);
+                    }
+                }
+            }
+        }
+    }
+
+    private static void add(
+            Piece piece, Edge edge, Optional<Length> before, Optional<Length> after, List<Moved> moved) {
+        boolean stays = before.isPresent() && after.isPresent() && before.get().isCloseTo(after.get(), MOVED);
+        if (!stays) {
+            moved.add(new Moved(EdgeRef.of(piece.name(), edge.name()).id(), before, after));
+        }
+    }
+
+    private static Optional<Length> length(Edge edge) {
+        return Optional.of(edge.length());
+    }
+
+    private static Optional<Length> length(Piece piece, Name edge) {
+        return piece.hasEdge(edge) ? length(piece.edge(edge)) : Optional.empty();
+    }
+
+    private static void compare(Map<String, Length> before, Map<String, Length> after, List<Moved> moved) {
         after.forEach((quantity, now) -> {
-            Double old = before.get(quantity);
-            if (old == null) {
-                moved.add(new Moved(quantity, Optional.empty(), Optional.of(Length.mm(now))));
-            } else if (Math.abs(now - old) > MOVED) {
-                moved.add(new Moved(quantity, Optional.of(Length.mm(old)), Optional.of(Length.mm(now))));
+            Length old = before.get(quantity);
+            if (old == null || !now.isCloseTo(old, MOVED)) {
+                moved.add(new Moved(quantity, Optional.ofNullable(old), Optional.of(now)));
             }
         });
         before.forEach((quantity, old) -> {
             if (!after.containsKey(quantity)) {
-                moved.add(new Moved(quantity, Optional.of(Length.mm(old)), Optional.empty()));
+                moved.add(new Moved(quantity, Optional.of(old), Optional.empty()));
             }
         });
     }
 
-    /** Returns the edge lengths of those pieces of a garment that are not the same in the other. */
-    private static Map<String, Double> edgesOtherThanIn(Garment garment, Garment other) {
-        Map<String, Double> lengths = new LinkedHashMap<>();
-        for (Piece piece : garment.pieces()) {
-            if (isPieceOf(other, piece)) {
-                continue;
-            }
-            for (Edge edge : piece.edges()) {
-                lengths.put(
-                        EdgeRef.of(piece.name(), edge.name()).id(), edge.path().length());
-            }
-        }
-        return lengths;
-    }
-
-    private static Map<String, Double> measures(Garment garment) {
-        Map<String, Double> lengths = new LinkedHashMap<>();
+    private static Map<String, Length> measures(Garment garment) {
+        Map<String, Length> lengths = new LinkedHashMap<>();
         for (FinishedMeasure measure : garment.measures()) {
-            lengths.put(measure.name().value(), measure.of(garment).mm());
+            lengths.put(measure.name().value(), measure.of(garment));
         }
         return lengths;
     }
 
-    private static Map<String, Double> errors(List<WalkedSeam> seams) {
-        Map<String, Double> errors = new LinkedHashMap<>();
+    private static Map<String, Length> errors(List<WalkedSeam> seams) {
+        Map<String, Length> errors = new LinkedHashMap<>();
         for (WalkedSeam walked : seams) {
-            double error = walked.error().mm();
-            errors.put("seam " + walked.seam().name() + ", error", Math.abs(error) <= MOVED ? 0 : error);
+            Length error = walked.error();
+            errors.put(
+                    "seam " + walked.seam().name() + ", error",
+                    error.isCloseTo(Length.ZERO, MOVED) ? Length.ZERO : error);
         }
         return errors;
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.oaktag.PatternException;
 import org.oaktag.measure.Length;
@@ -59,17 +60,24 @@ public final class Garment {
         this.seams = List.copyOf(seams);
         this.measures = List.copyOf(measures);
         this.history = List.copyOf(history);
-        checkUnique("piece", pieces.stream().map(Piece::name).toList());
-        checkUnique("seam", seams.stream().map(Seam::name).toList());
-        checkUnique(
-                "finished measure", measures.stream().map(FinishedMeasure::name).toList());
-        for (Seam seam : seams) {
-            for (SeamSide side : List.of(seam.a(), seam.b())) {
-                for (SeamSide.Run run : side.runs()) {
-                    find(pieces, run.edge().piece()).edge(run.edge().edge());
-                }
-            }
+        checkUnique("piece", this.pieces, Piece::name);
+        checkUnique("seam", this.seams, Seam::name);
+        checkUnique("finished measure", this.measures, FinishedMeasure::name);
+        for (Seam seam : this.seams) {
+            checkSewn(seam.a());
+            checkSewn(seam.b());
         }
+    }
+
+    /** The same pieces, seams and measures, which need no second check, told of in other words. */
+    private Garment(Garment same, String title, List<Change> history) {
+        this.title = title;
+        this.wearer = same.wearer;
+        this.pieces = same.pieces;
+        this.seams = same.seams;
+        this.measures = same.measures;
+        this.history = List.copyOf(history);
+        this.walk = same.walk;
     }
 
     /** Returns a garment without history. */
@@ -191,6 +199,20 @@ public final class Garment {
         return walked;
     }
 
+    /**
+     * Walks every seam, taking over from an earlier garment the walks of those seams whose pieces are still the same.
+     *
+     * @param earlier a garment from which this one was made
+     */
+    public SeamWalk walkSeamsSince(Garment earlier) {
+        SeamWalk walked = walk;
+        if (walked == null) {
+            walked = SeamWalk.since(earlier, this);
+            walk = walked;
+        }
+        return walked;
+    }
+
     /** Returns every caution in the history, each once, oldest first. */
     public List<String> cautions() {
         return history.stream()
@@ -203,7 +225,7 @@ public final class Garment {
 
     /** Returns the garment under another title. */
     public Garment titled(String other) {
-        return new Garment(other, wearer, pieces, seams, measures, history);
+        return new Garment(this, other, history);
     }
 
     /** Returns the garment with other pieces. */
@@ -237,7 +259,7 @@ public final class Garment {
     public Garment recording(Change change) {
         List<Change> all = new ArrayList<>(history);
         all.add(change);
-        return new Garment(title, wearer, pieces, seams, measures, all);
+        return new Garment(this, title, all);
     }
 
     @Override
@@ -284,9 +306,16 @@ public final class Garment {
         throw Name.unknown("piece", name, pieces.stream().map(Piece::name).toList());
     }
 
-    private static void checkUnique(String kind, List<Name> names) {
+    private void checkSewn(SeamSide side) {
+        for (SeamSide.Run run : side.runs()) {
+            piece(run.edge().piece()).edge(run.edge().edge());
+        }
+    }
+
+    private static <T> void checkUnique(String kind, List<T> things, Function<T, Name> nameOf) {
         Set<Name> seen = new HashSet<>();
-        for (Name name : names) {
+        for (T thing : things) {
+            Name name = nameOf.apply(thing);
             if (!seen.add(name)) {
                 throw PatternException.of(kind, "must have a name of its own", "'" + name + "' twice", "");
             }

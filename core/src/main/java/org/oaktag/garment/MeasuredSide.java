@@ -35,16 +35,17 @@ record MeasuredSide(double length, List<Place> places) {
 
     /** Parts both sides at the notches that they share and says of each part whether it obeys the rule. */
     static List<WalkedSpan> spans(SeamRule rule, MeasuredSide a, MeasuredSide b) {
-        List<Place> shared = a.places.stream()
-                .filter(place -> b.find(place.notch()).isPresent())
-                .toList();
         List<WalkedSpan> spans = new ArrayList<>();
         Optional<SeamRule.Span> eased = rule instanceof SeamRule.Eased ease ? ease.within() : Optional.empty();
         boolean inside = eased.map(within -> within.from().isEmpty()).orElse(rule instanceof SeamRule.Eased);
         Place before = new Place(START, 0);
         Place beforeB = before;
-        for (Place place : shared) {
-            Place placeB = b.find(place.notch()).orElseThrow();
+        for (Place place : a.places) {
+            Optional<Place> found = b.find(place.notch());
+            if (found.isEmpty()) {
+                continue;
+            }
+            Place placeB = found.get();
             spans.add(span(rule, inside, before, place, beforeB, placeB));
             if (eased.isPresent()) {
                 inside = inside
@@ -67,6 +68,11 @@ record MeasuredSide(double length, List<Place> places) {
     }
 
     private Optional<Place> find(Name notch) {
-        return places.stream().filter(place -> place.notch().equals(notch)).findFirst();
+        for (Place place : places) {
+            if (place.notch().equals(notch)) {
+                return Optional.of(place);
+            }
+        }
+        return Optional.empty();
     }
 }

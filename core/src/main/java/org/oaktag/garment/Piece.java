@@ -84,7 +84,12 @@ public record Piece(
 
     /** Tells whether the piece has an edge of that name. */
     public boolean hasEdge(Name edge) {
-        return edges.stream().anyMatch(each -> each.name().equals(edge));
+        for (Edge each : edges) {
+            if (each.name().equals(edge)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Returns where the named edge runs. */
@@ -263,7 +268,12 @@ public record Piece(
     }
 
     private int indexOf(Name edge) {
-        return edges.indexOf(edge(edge));
+        for (int i = 0; i < edges.size(); i++) {
+            if (edges.get(i).name().equals(edge)) {
+                return i;
+            }
+        }
+        throw unknown(name, edges, edge);
     }
 
     private static Edge find(Name piece, List<Edge> edges, Name wanted) {
@@ -272,7 +282,11 @@ public record Piece(
                 return edge;
             }
         }
-        throw Name.unknown(
+        throw unknown(piece, edges, wanted);
+    }
+
+    private static PatternException unknown(Name piece, List<Edge> edges, Name wanted) {
+        return Name.unknown(
                 "edge of piece '" + piece + "'",
                 wanted,
                 edges.stream().map(Edge::name).toList());

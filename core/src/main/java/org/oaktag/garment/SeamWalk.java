@@ -1,6 +1,9 @@
 package org.oaktag.garment;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.oaktag.PatternException;
 
 /**
@@ -20,6 +23,37 @@ public record SeamWalk(List<WalkedSeam> seams) {
         return new SeamWalk(garment.seams().stream()
                 .map(seam -> WalkedSeam.of(garment, seam))
                 .toList());
+    }
+
+    /**
+     * Walks every seam of a garment that was made from an earlier one. A seam that is the same as before, between pieces
+     * that are the same, need not be walked again; a step redraws few pieces, so that most are of that kind.
+     */
+    static SeamWalk since(Garment earlier, Garment garment) {
+        Map<Name, WalkedSeam> before = new HashMap<>();
+        for (WalkedSeam walked : earlier.walkSeams().seams) {
+            before.put(walked.seam().name(), walked);
+        }
+        List<WalkedSeam> seams = new ArrayList<>();
+        for (Seam seam : garment.seams()) {
+            WalkedSeam known = before.get(seam.name());
+            boolean stands = known != null
+                    && known.seam().equals(seam)
+                    && joinsSamePieces(seam.a(), earlier, garment)
+                    && joinsSamePieces(seam.b(), earlier, garment);
+            seams.add(stands ? known : WalkedSeam.of(garment, seam));
+        }
+        return new SeamWalk(seams);
+    }
+
+    private static boolean joinsSamePieces(SeamSide side, Garment earlier, Garment garment) {
+        for (SeamSide.Run run : side.runs()) {
+            Name piece = run.edge().piece();
+            if (!earlier.piece(piece).equals(garment.piece(piece))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Tells whether every seam is true. */
