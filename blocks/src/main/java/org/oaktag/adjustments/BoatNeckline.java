@@ -59,7 +59,7 @@ public record BoatNeckline(Length shoulder, Length depth) implements Step {
                     shoulder,
                     ShoulderSeam.LEAST,
                     old.length());
-            Path left = old.sub(old.length() - shoulder.mm(), old.length());
+            Path left = old.sub(Math.max(0, old.length() - shoulder.mm()), old.length());
             Point sideNeck = left.start();
             Point was = piece.path(EdgeNames.NECKLINE).start();
             Range.check(

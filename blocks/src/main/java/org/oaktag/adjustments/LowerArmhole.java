@@ -1,6 +1,7 @@
 package org.oaktag.adjustments;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.oaktag.PatternException;
@@ -8,7 +9,7 @@ import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.ArmholeShape;
 import org.oaktag.blocks.Redraw;
-import org.oaktag.blocks.TopArmhole;
+import org.oaktag.blocks.TopBody;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
@@ -55,7 +56,7 @@ public record LowerArmhole(Length by, boolean sleeveFollows) implements Step {
     @Override
     public Reshaped reshape(Garment garment) {
         List<Dimension> dimensions = new ArrayList<>();
-        Garment lowered = garment;
+        Map<Name, Path> sides = new HashMap<>();
         for (Name name : List.of(TopNames.FRONT, TopNames.BACK)) {
             Piece piece = garment.piece(name);
             Path side = piece.path(EdgeNames.SIDE);
@@ -63,9 +64,9 @@ public record LowerArmhole(Length by, boolean sleeveFollows) implements Step {
             Point underarm = Point.of(side.start().x(), side.start().y() + by.mm());
             Path redrawn = Redraw.between(side, underarm, side.end());
             dimensions.add(new Dimension(name, side.start(), underarm, by.text()));
-            lowered = lowered.withPiece(piece.redrawn(
-                    Map.of(EdgeNames.SIDE, redrawn, EdgeNames.ARMHOLE, TopArmhole.withUnderarm(piece, redrawn))));
+            sides.put(name, redrawn);
         }
+        Garment lowered = TopBody.withSides(garment, sides);
         String grown = lowered.finished(TopNames.ARMHOLE_GIRTH)
                 .minus(garment.finished(TopNames.ARMHOLE_GIRTH))
                 .text();

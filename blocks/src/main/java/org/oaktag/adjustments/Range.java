@@ -6,6 +6,9 @@ import org.oaktag.measure.Length;
 /** The amounts that a step can do. */
 final class Range {
 
+    /** By how far an amount may lie outside its range through rounding, in millimetres. */
+    private static final double ROUNDING = 1e-6;
+
     private Range() {}
 
     /**
@@ -19,7 +22,7 @@ final class Range {
      * @throws PatternException if the amount is out of the range
      */
     static void check(String thing, String rule, Length by, double least, double most) {
-        if (by.mm() < least || by.mm() > most) {
+        if (by.mm() < least - ROUNDING || by.mm() > most + ROUNDING) {
             throw PatternException.of(
                     thing,
                     rule + " " + Length.mm(least).text() + " to "

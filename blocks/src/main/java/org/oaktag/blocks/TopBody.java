@@ -98,7 +98,6 @@ public final class TopBody {
     private record Half(Piece piece, Path side, Point centre) {
 
         static Half of(Piece piece, Map<Name, Path> sides, Map<Name, Point> centres) {
-            checkSideMeetsHem(piece);
             return new Half(
                     piece,
                     sides.getOrDefault(piece.name(), piece.path(EdgeNames.SIDE)),
@@ -125,6 +124,7 @@ public final class TopBody {
                 edges.put(EdgeNames.ARMHOLE, TopArmhole.withUnderarm(piece, side));
             }
             if (hemMoves) {
+                checkSideMeetsHem(piece);
                 Path line = piece.path(EdgeNames.CENTRE);
                 edges.put(EdgeNames.HEM, HemShape.draw(side.end(), side.endDirection(), centre, turn));
                 edges.put(EdgeNames.CENTRE, Redraw.between(line, centre, line.end()));
