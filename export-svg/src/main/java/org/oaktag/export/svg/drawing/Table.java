@@ -72,7 +72,9 @@ public record Table(List<String> head, List<List<String>> rows) {
         for (int i = 0; i < columns.length; i++) {
             TextBlock text = TextBlock.of(font.fitted(texts.get(i), columns[i]), font);
             double from = i == 0 ? at : at + columns[i] - text.width();
-            figure.add(text.at(from, y));
+            if (!texts.get(i).isEmpty()) {
+                figure.add(text.at(from, y));
+            }
             at += columns[i] + GAP;
         }
         return y + font.lineHeight();
