@@ -13,7 +13,7 @@ import org.oaktag.blocks.FitChecks;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Derived;
-import org.oaktag.export.svg.FreeText;
+import org.oaktag.export.drawing.FreeText;
 import org.oaktag.garment.Change;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;

@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Recipe;
 import org.oaktag.body.BodyMeasurements;
-import org.oaktag.export.svg.FreeText;
+import org.oaktag.export.drawing.FreeText;
 import org.oaktag.export.svg.SvgSheet;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Garment;

@@ -2,10 +2,11 @@ package org.oaktag.export.svg;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.oaktag.export.svg.drawing.Figure;
-import org.oaktag.export.svg.drawing.Fill;
-import org.oaktag.export.svg.drawing.LineType;
-import org.oaktag.export.svg.drawing.Stroke;
+import org.oaktag.export.drawing.Figure;
+import org.oaktag.export.drawing.Fill;
+import org.oaktag.export.drawing.LineType;
+import org.oaktag.export.drawing.Stroke;
+import org.oaktag.export.sheet.Cloths;
 import org.oaktag.garment.Cloth;
 import org.oaktag.geometry.Curve;
 import org.oaktag.geometry.Path;

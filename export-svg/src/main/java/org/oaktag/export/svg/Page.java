@@ -1,13 +1,12 @@
 package org.oaktag.export.svg;
 
 import java.util.List;
-import org.oaktag.export.svg.drawing.ClothPaint;
-import org.oaktag.export.svg.drawing.Figure;
-import org.oaktag.export.svg.drawing.Font;
-import org.oaktag.export.svg.drawing.LineType;
-import org.oaktag.export.svg.drawing.Stroke;
-import org.oaktag.export.svg.drawing.SvgDocument;
-import org.oaktag.export.svg.drawing.TextBlock;
+import org.oaktag.export.drawing.ClothPaint;
+import org.oaktag.export.drawing.Figure;
+import org.oaktag.export.drawing.Font;
+import org.oaktag.export.drawing.LineType;
+import org.oaktag.export.drawing.Stroke;
+import org.oaktag.export.drawing.TextBlock;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Transform;
 

@@ -2,9 +2,12 @@ package org.oaktag.export.svg;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.oaktag.export.svg.drawing.Figure;
-import org.oaktag.export.svg.drawing.SvgDocument;
-import org.oaktag.export.svg.layout.Skyline;
+import org.oaktag.export.drawing.Figure;
+import org.oaktag.export.drawing.FreeText;
+import org.oaktag.export.layout.Skyline;
+import org.oaktag.export.sheet.Cloths;
+import org.oaktag.export.sheet.PatternHeader;
+import org.oaktag.export.sheet.PieceDrawing;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Piece;

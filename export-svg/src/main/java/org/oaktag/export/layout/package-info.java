@@ -4,6 +4,6 @@
  * <p>Everything here is plane geometry in millimetres. What a label says and how a line is drawn is decided elsewhere.
  */
 @NullMarked
-package org.oaktag.export.svg.layout;
+package org.oaktag.export.layout;
 
 import org.jspecify.annotations.NullMarked;

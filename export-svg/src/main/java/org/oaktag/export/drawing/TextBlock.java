@@ -1,9 +1,8 @@
-package org.oaktag.export.svg.drawing;
+package org.oaktag.export.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.oaktag.export.svg.layout.Box;
 import org.oaktag.geometry.Point;
 
 /**

@@ -1,4 +1,4 @@
-package org.oaktag.export.svg;
+package org.oaktag.export.sheet;
 
 import java.util.List;
 import java.util.Map;
@@ -7,12 +7,13 @@ import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import org.oaktag.export.svg.drawing.Figure;
-import org.oaktag.export.svg.drawing.Fill;
-import org.oaktag.export.svg.drawing.Font;
-import org.oaktag.export.svg.drawing.LineType;
-import org.oaktag.export.svg.drawing.Stroke;
-import org.oaktag.export.svg.drawing.TextBlock;
+import org.oaktag.export.drawing.Figure;
+import org.oaktag.export.drawing.Fill;
+import org.oaktag.export.drawing.Font;
+import org.oaktag.export.drawing.FreeText;
+import org.oaktag.export.drawing.LineType;
+import org.oaktag.export.drawing.Stroke;
+import org.oaktag.export.drawing.TextBlock;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Change;
 import org.oaktag.garment.Cloth;
@@ -25,7 +26,7 @@ import org.oaktag.geometry.Point;
 import org.oaktag.measure.Length;
 
 /** The head of the pattern sheet: what it is and for whom, the recipe, the scale square, the legend, the cloths. */
-final class PatternHeader {
+public final class PatternHeader {
 
     private static final double SQUARE = 100;
     private static final double COLUMN_GAP = 18;
@@ -39,7 +40,12 @@ final class PatternHeader {
         this.garment = garment;
     }
 
-    static Figure of(Garment garment, Allowances allowances, Cloths cloths, double width) {
+    /**
+     * Draws the header.
+     *
+     * @param width the room from left to right, mm; at least 560
+     */
+    public static Figure of(Garment garment, Allowances allowances, Cloths cloths, double width) {
         PatternHeader header = new PatternHeader(garment);
         double notesWidth = 190;
         double titleWidth = width - SQUARE - LEGEND_WIDTH - notesWidth - 3 * COLUMN_GAP;

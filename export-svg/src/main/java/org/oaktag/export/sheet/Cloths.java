@@ -1,4 +1,4 @@
-package org.oaktag.export.svg;
+package org.oaktag.export.sheet;
 
 import java.util.ArrayList;
 import java.util.Collection;
@@ -7,7 +7,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.oaktag.export.svg.drawing.ClothPaint;
+import org.oaktag.export.drawing.ClothPaint;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
@@ -18,7 +18,7 @@ import org.oaktag.garment.Piece;
  *
  * @param paints the paints in the order in which the cloths come up; a seventh cloth begins the paints anew
  */
-record Cloths(Map<Cloth, ClothPaint> paints) {
+public record Cloths(Map<Cloth, ClothPaint> paints) {
 
     private static final Map<Name, ClothPaint> WELL_KNOWN = Map.of(
             Cloth.SHELL, ClothPaint.PLAIN,
@@ -26,11 +26,13 @@ record Cloths(Map<Cloth, ClothPaint> paints) {
             Cloth.RIB, ClothPaint.RIBBED,
             Cloth.LINING, ClothPaint.DOTTED);
 
-    Cloths {
+    /** Copies the map. */
+    public Cloths {
         paints = Collections.unmodifiableMap(new LinkedHashMap<>(paints));
     }
 
-    static Cloths of(Garment garment) {
+    /** Returns the paint of each cloth: that of its use where it has one and it is free, else the next free one. */
+    public static Cloths of(Garment garment) {
         Map<Cloth, ClothPaint> paints = new LinkedHashMap<>();
         for (Piece piece : garment.pieces()) {
             Cloth cloth = piece.cloth();
@@ -53,7 +55,12 @@ record Cloths(Map<Cloth, ClothPaint> paints) {
                 .orElseGet(() -> all.get(used.size() % all.size()));
     }
 
-    ClothPaint of(Cloth cloth) {
+    /**
+     * Returns the paint of a cloth.
+     *
+     * @throws IllegalArgumentException if it is none of the garment's
+     */
+    public ClothPaint of(Cloth cloth) {
         ClothPaint paint = paints.get(cloth);
         if (paint == null) {
             throw new IllegalArgumentException("cloth must be one of " + paints.keySet() + ", got " + cloth);
@@ -61,7 +68,8 @@ record Cloths(Map<Cloth, ClothPaint> paints) {
         return paint;
     }
 
-    List<ClothPaint> used() {
+    /** Returns the paints that occur, each once, in the order of {@link ClothPaint}. */
+    public List<ClothPaint> used() {
         return paints.values().stream().distinct().sorted().toList();
     }
 }

@@ -1,4 +1,6 @@
-package org.oaktag.export.svg.drawing;
+package org.oaktag.export.drawing;
+
+import java.util.List;
 
 /**
  * The types of line, each with one meaning. Widths and dashes follow ISO 128: a dash is 12 line widths long, a long dash
@@ -6,34 +8,35 @@ package org.oaktag.export.svg.drawing;
  */
 public enum LineType {
     /** Where the cloth is cut: continuous wide. */
-    CUT("cut line", 0.5, "", Colours.INK),
+    CUT("cut line", 0.5, List.of(), Colours.INK),
     /** Where it is sewn: continuous narrow. */
-    SEAM("seam line", 0.25, "", Colours.INK),
+    SEAM("seam line", 0.25, List.of(), Colours.INK),
     /** Where it is folded, and where a half piece lies on the fold of the cloth: long-dashed dotted. */
-    FOLD("fold", 0.35, "8.4 1.05 0.175 1.05", Colours.INK),
+    FOLD("fold", 0.35, List.of(8.4, 1.05, 0.175, 1.05), Colours.INK),
     /** Where a piece may be parted, or something laid on: dashed. */
-    PLACEMENT("style line, placement", 0.25, "3 0.75", Colours.INK),
+    PLACEMENT("style line, placement", 0.25, List.of(3.0, 0.75), Colours.INK),
     /** The direction of the warp or the wales: continuous narrow, with arrows. */
-    GRAIN("grainline", 0.25, "", Colours.INK),
+    GRAIN("grainline", 0.25, List.of(), Colours.INK),
     /** A cut into the allowance, or a mark inside. */
-    NOTCH("notch", 0.5, "", Colours.INK),
+    NOTCH("notch", 0.5, List.of(), Colours.INK),
     /** A dimension, its extension lines, a frame: continuous narrow. */
-    DIMENSION("dimension", 0.18, "", Colours.AMOUNT),
+    DIMENSION("dimension", 0.18, List.of(), Colours.AMOUNT),
     /** What was there before a step: dashed, light. */
-    BEFORE("before the step", 0.35, "4.2 1.05", Colours.BEFORE),
+    BEFORE("before the step", 0.35, List.of(4.2, 1.05), Colours.BEFORE),
     /** What is there after it: continuous wide, dark. */
-    AFTER("after the step", 0.5, "", Colours.INK),
+    AFTER("after the step", 0.5, List.of(), Colours.INK),
     /** Drawn below a garment so that half of it shows round the whole: continuous, twice as wide as it looks. */
-    SILHOUETTE("outline of the garment", 1.2, "", Colours.INK),
+    SILHOUETTE("outline of the garment", 1.2, List.of(), Colours.INK),
     /** Table rules and the frame of the scale square. */
-    RULE("", 0.25, "", Colours.INK);
+    RULE("", 0.25, List.of(), Colours.INK);
 
     private final String meaning;
     private final double width;
-    private final String dashes;
+    @SuppressWarnings("ImmutableEnumChecker") // made by List.of
+    private final List<Double> dashes;
     private final String colour;
 
-    LineType(String meaning, double width, String dashes, String colour) {
+    LineType(String meaning, double width, List<Double> dashes, String colour) {
         this.meaning = meaning;
         this.width = width;
         this.dashes = dashes;
@@ -55,11 +58,8 @@ public enum LineType {
         return colour;
     }
 
-    /** Adds the attributes of this type to the element just begun. */
-    void writeTo(XmlWriter xml) {
-        xml.attribute("fill", "none").attribute("stroke", colour).attribute("stroke-width", width);
-        if (!dashes.isEmpty()) {
-            xml.attribute("stroke-dasharray", dashes);
-        }
+    /** Returns its dashes and gaps in turn, mm; empty for a continuous line. */
+    public List<Double> dashes() {
+        return dashes;
     }
 }

@@ -1,4 +1,4 @@
-package org.oaktag.export.svg.drawing;
+package org.oaktag.export.svg;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -12,7 +12,7 @@ import java.util.Deque;
  *
  * <p>Lines end in a line feed. Not thread-safe.
  */
-public final class XmlWriter {
+final class XmlWriter {
 
     private static final String INDENT = "  ";
 

@@ -1,4 +1,4 @@
-package org.oaktag.export.svg.drawing;
+package org.oaktag.export.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,6 +8,9 @@ import org.oaktag.geometry.Bounds;
 public final class Figure {
 
     private final List<Ink> inks = new ArrayList<>();
+
+    /** Begins an empty figure. */
+    public Figure() {}
 
     /** Draws something over what is there. */
     public Figure add(Ink ink) {
@@ -36,10 +39,5 @@ public final class Figure {
                 .map(Ink::bounds)
                 .reduce(Bounds::union)
                 .orElseThrow(() -> new IllegalStateException("a figure without ink has no bounds"));
-    }
-
-    /** Writes the elements in order. */
-    public void writeTo(XmlWriter xml) {
-        inks.forEach(ink -> ink.writeTo(xml));
     }
 }

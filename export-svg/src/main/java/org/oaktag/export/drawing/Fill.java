@@ -1,4 +1,4 @@
-package org.oaktag.export.svg.drawing;
+package org.oaktag.export.drawing;
 
 import org.oaktag.geometry.Bounds;
 import org.oaktag.geometry.Path;
@@ -52,12 +52,8 @@ public record Fill(String paint, Path outline) implements Ink {
         return outline.bounds();
     }
 
-    @Override
-    public void writeTo(XmlWriter xml) {
-        xml.begin("path").attribute("d", PathData.of(outline) + " Z").attribute("fill", paint);
-        if (paint.equals(Colours.SHADE)) {
-            xml.attribute("fill-opacity", SHADE_OPACITY);
-        }
-        xml.end();
+    /** Returns how much of what lies below it hides, 0 to 1. */
+    public double opacity() {
+        return paint.equals(Colours.SHADE) ? SHADE_OPACITY : 1;
     }
 }

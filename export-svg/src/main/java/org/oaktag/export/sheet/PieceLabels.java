@@ -1,15 +1,16 @@
-package org.oaktag.export.svg;
+package org.oaktag.export.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.oaktag.export.svg.drawing.Colours;
-import org.oaktag.export.svg.drawing.Figure;
-import org.oaktag.export.svg.drawing.Font;
-import org.oaktag.export.svg.drawing.TextBlock;
-import org.oaktag.export.svg.drawing.TextLine;
-import org.oaktag.export.svg.layout.Box;
-import org.oaktag.export.svg.layout.LabelPlacer;
+import org.oaktag.export.drawing.Box;
+import org.oaktag.export.drawing.Colours;
+import org.oaktag.export.drawing.Figure;
+import org.oaktag.export.drawing.Font;
+import org.oaktag.export.drawing.FreeText;
+import org.oaktag.export.drawing.TextBlock;
+import org.oaktag.export.drawing.TextLine;
+import org.oaktag.export.layout.LabelPlacer;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.InnerLine;

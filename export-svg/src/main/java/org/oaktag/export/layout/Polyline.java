@@ -1,7 +1,8 @@
-package org.oaktag.export.svg.layout;
+package org.oaktag.export.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.oaktag.export.drawing.Box;
 import org.oaktag.geometry.Cubic;
 import org.oaktag.geometry.Curve;
 import org.oaktag.geometry.Path;

@@ -1,4 +1,4 @@
-package org.oaktag.export.svg.drawing;
+package org.oaktag.export.drawing;
 
 /** The colours of lines and lettering. They differ in lightness, so that they stay apart in grey. */
 public final class Colours {

@@ -1,11 +1,11 @@
-package org.oaktag.export.svg;
+package org.oaktag.export.sheet;
 
 import java.util.List;
-import org.oaktag.export.svg.drawing.Figure;
-import org.oaktag.export.svg.drawing.Fill;
-import org.oaktag.export.svg.drawing.LineType;
-import org.oaktag.export.svg.drawing.Stroke;
-import org.oaktag.export.svg.layout.LabelPlacer;
+import org.oaktag.export.drawing.Figure;
+import org.oaktag.export.drawing.Fill;
+import org.oaktag.export.drawing.LineType;
+import org.oaktag.export.drawing.Stroke;
+import org.oaktag.export.layout.LabelPlacer;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.CutLine;
@@ -21,7 +21,7 @@ import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Vector;
 
 /** One piece with all its lines and labels, in its own millimetres. */
-final class PieceDrawing {
+public final class PieceDrawing {
 
     private static final double ARROW = 5;
 
@@ -45,7 +45,12 @@ final class PieceDrawing {
         this.placer = LabelPlacer.inside(piece.outline());
     }
 
-    static Figure of(Garment garment, Piece piece, Allowances allowances) {
+    /**
+     * Draws a piece.
+     *
+     * @throws org.oaktag.PatternException if an allowance does not fit it
+     */
+    public static Figure of(Garment garment, Piece piece, Allowances allowances) {
         PieceDrawing drawing = new PieceDrawing(piece);
         drawing.outlines(allowances);
         drawing.insides();

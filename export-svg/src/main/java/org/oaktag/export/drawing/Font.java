@@ -1,4 +1,4 @@
-package org.oaktag.export.svg.drawing;
+package org.oaktag.export.drawing;
 
 /**
  * The face and size of lettering, with the widths of its characters, so that a label can be measured before it is drawn.

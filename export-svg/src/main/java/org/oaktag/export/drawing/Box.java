@@ -1,4 +1,4 @@
-package org.oaktag.export.svg.layout;
+package org.oaktag.export.drawing;
 
 import java.util.List;
 import org.oaktag.geometry.Bounds;

@@ -1,4 +1,4 @@
-package org.oaktag.export.svg;
+package org.oaktag.export.drawing;
 
 /** Makes text that somebody else wrote, such as the name of a body, safe to show among text of our own. */
 public final class FreeText {

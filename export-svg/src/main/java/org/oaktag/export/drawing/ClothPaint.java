@@ -1,4 +1,4 @@
-package org.oaktag.export.svg.drawing;
+package org.oaktag.export.drawing;
 
 import java.util.Locale;
 
@@ -23,7 +23,13 @@ public enum ClothPaint {
     FALLING("#a0bba0", "M -1 3 L 1 5 M 0 0 L 4 4 M 3 -1 L 5 1");
 
     /** The size of the tile that is repeated, mm. */
-    private static final double TILE = 4;
+    public static final double TILE = 4;
+
+    /** The width of the lines of a texture, mm. */
+    public static final double TEXTURE_WIDTH = 0.3;
+
+    /** How much the lines of a texture hide, 0 to 1. */
+    public static final double TEXTURE_OPACITY = 0.35;
 
     private final String colour;
     private final String texture;
@@ -43,32 +49,13 @@ public enum ClothPaint {
         return texture.isEmpty() ? colour : "url(#" + id() + ")";
     }
 
-    /** Writes the definition that {@link #paint()} refers to, if any. */
-    public void writeDefinition(XmlWriter xml) {
-        if (texture.isEmpty()) {
-            return;
-        }
-        xml.begin("pattern")
-                .attribute("id", id())
-                .attribute("width", TILE)
-                .attribute("height", TILE)
-                .attribute("patternUnits", "userSpaceOnUse");
-        xml.begin("rect")
-                .attribute("width", TILE)
-                .attribute("height", TILE)
-                .attribute("fill", colour)
-                .end();
-        xml.begin("path")
-                .attribute("d", texture)
-                .attribute("fill", "none")
-                .attribute("stroke", Colours.INK)
-                .attribute("stroke-width", 0.3)
-                .attribute("stroke-opacity", 0.35)
-                .end();
-        xml.end();
+    /** Returns the name under which {@link #paint()} refers to the texture. */
+    public String id() {
+        return "texture-" + name().toLowerCase(Locale.ROOT);
     }
 
-    private String id() {
-        return "texture-" + name().toLowerCase(Locale.ROOT);
+    /** Returns the lines of one tile of the texture as path data of absolute M and L, mm; empty for a plain colour. */
+    public String texture() {
+        return texture;
     }
 }

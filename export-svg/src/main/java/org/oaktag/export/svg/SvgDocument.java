@@ -1,9 +1,13 @@
-package org.oaktag.export.svg.drawing;
+package org.oaktag.export.svg;
 
 import java.util.List;
+import org.oaktag.export.drawing.ClothPaint;
+import org.oaktag.export.drawing.Colours;
+import org.oaktag.export.drawing.Figure;
+import org.oaktag.export.drawing.Font;
 
 /** Frames figures into an SVG document whose user unit is the millimetre. */
-public final class SvgDocument {
+final class SvgDocument {
 
     private final XmlWriter xml = new XmlWriter();
 
@@ -31,7 +35,7 @@ public final class SvgDocument {
         xml.begin("title").text(title).end();
         xml.begin("desc").text(description).end();
         xml.begin("defs");
-        paints.forEach(paint -> paint.writeDefinition(xml));
+        paints.forEach(paint -> SvgInk.define(paint, xml));
         xml.end();
         xml.begin("rect")
                 .attribute("width", width)
@@ -47,7 +51,7 @@ public final class SvgDocument {
         if (dx != 0 || dy != 0) {
             xml.attribute("transform", "translate(" + Decimal.text(dx) + " " + Decimal.text(dy) + ")");
         }
-        figure.writeTo(xml);
+        SvgInk.write(figure, xml);
         xml.end();
         return this;
     }

@@ -1,10 +1,11 @@
-package org.oaktag.export.svg.layout;
+package org.oaktag.export.layout;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import org.oaktag.export.drawing.Box;
 import org.oaktag.geometry.Bounds;
 import org.oaktag.geometry.Outline;
 import org.oaktag.geometry.Path;

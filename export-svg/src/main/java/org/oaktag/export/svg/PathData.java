@@ -1,4 +1,4 @@
-package org.oaktag.export.svg.drawing;
+package org.oaktag.export.svg;
 
 import org.oaktag.geometry.Cubic;
 import org.oaktag.geometry.Curve;

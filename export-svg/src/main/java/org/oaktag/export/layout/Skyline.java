@@ -1,4 +1,4 @@
-package org.oaktag.export.svg.layout;
+package org.oaktag.export.layout;
 
 import java.util.ArrayList;
 import java.util.Comparator;

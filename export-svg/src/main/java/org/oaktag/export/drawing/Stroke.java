@@ -1,4 +1,4 @@
-package org.oaktag.export.svg.drawing;
+package org.oaktag.export.drawing;
 
 import java.util.Optional;
 import org.oaktag.geometry.Bounds;
@@ -32,14 +32,5 @@ public record Stroke(LineType type, Path path, Optional<String> edge) implements
     @Override
     public Bounds bounds() {
         return path.bounds().expanded(type.width() / 2);
-    }
-
-    @Override
-    public void writeTo(XmlWriter xml) {
-        xml.begin("path");
-        edge.ifPresent(id -> xml.attribute("id", id).attribute("data-length-mm", path.length()));
-        xml.attribute("d", PathData.of(path));
-        type.writeTo(xml);
-        xml.end();
     }
 }
