@@ -32,8 +32,10 @@ public enum LineType {
 
     private final String meaning;
     private final double width;
+
     @SuppressWarnings("ImmutableEnumChecker") // made by List.of
     private final List<Double> dashes;
+
     private final String colour;
 
     LineType(String meaning, double width, List<Double> dashes, String colour) {
