@@ -1,6 +1,7 @@
 package org.oaktag.adjust;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -44,6 +45,10 @@ final class EdgeChanges {
         return runs.getOrDefault(old, List.of(old));
     }
 
+    private boolean isJoined(EdgeRef edge) {
+        return runs.values().stream().filter(now -> now.contains(edge)).count() > 1;
+    }
+
     Corner now(Corner old) {
         Corner moved = corners.get(old);
         if (moved != null) {
@@ -65,7 +70,7 @@ final class EdgeChanges {
         for (SeamSide.Run run : side.runs()) {
             List<EdgeRef> now = new ArrayList<>(now(run.edge()));
             if (run.backwards()) {
-                java.util.Collections.reverse(now);
+                Collections.reverse(now);
             }
             for (EdgeRef edge : now) {
                 SeamSide.Run next = new SeamSide.Run(edge, run.backwards());
@@ -84,7 +89,7 @@ final class EdgeChanges {
         for (Term term : measure.terms()) {
             for (Quantity quantity : on(term.quantity())) {
                 Term now = FinishedMeasure.times(term.times(), quantity);
-                boolean joined = !quantity.equals(term.quantity()) && quantity instanceof EdgeLength;
+                boolean joined = quantity instanceof EdgeLength length && isJoined(length.edge());
                 if (terms.add(now) || !joined) {
                     all.add(now);
                 }

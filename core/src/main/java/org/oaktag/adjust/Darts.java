@@ -1,0 +1,40 @@
+package org.oaktag.adjust;
+
+import org.oaktag.garment.End;
+import org.oaktag.garment.Name;
+import org.oaktag.measure.Length;
+
+/** Adjustments of the darts of any piece. */
+public final class Darts {
+
+    private Darts() {}
+
+    /** Opens a dart at an edge, so wide and so deep. */
+    public static OpenDart openDart(Name piece, Name dart, Place place, Length width, Length depth) {
+        return new OpenDart(piece, place, width, depth, dart);
+    }
+
+    /** Moves a dart to another place on the outline, its apex staying where it is. */
+    public static MoveDart moveDart(Name piece, Name dart, Place to) {
+        return new MoveDart(piece, dart, to, 1, dart);
+    }
+
+    /**
+     * Moves a share of a dart to another place, where it is a dart of its own.
+     *
+     * @throws org.oaktag.PatternException if the share is not above 0 and up to 1
+     */
+    public static MoveDart splitDart(Name piece, Name dart, Place to, double share, Name second) {
+        return new MoveDart(piece, dart, to, share, second);
+    }
+
+    /** Closes a dart into ease along its edge, with a smooth line across its mouth. */
+    public static EaseDart easeDart(Name piece, Name dart) {
+        return new EaseDart(piece, dart, Closing.smooth());
+    }
+
+    /** Draws the fold of a dart and the peak that meets the edge when the cloth is folded and laid towards a leg. */
+    public static TrueDartFold trueDartFold(Name piece, Name dart, End towards) {
+        return new TrueDartFold(piece, dart, towards);
+    }
+}

@@ -1,0 +1,120 @@
+package org.oaktag.adjust;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.oaktag.PatternException;
+import org.oaktag.garment.Amount;
+import org.oaktag.garment.Edge;
+import org.oaktag.garment.EdgeRef;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Note;
+import org.oaktag.garment.Piece;
+import org.oaktag.garment.Seam;
+import org.oaktag.garment.SeamRule;
+import org.oaktag.measure.Length;
+
+/**
+ * Closes a dart into ease: its mouth becomes part of the edge again, and the seam along the edge eases in what the dart
+ * took out. A flat seam becomes an eased one with the edge on its longer side; the walk says what another rule makes of it.
+ *
+ * @param piece the piece
+ * @param dart the dart
+ * @param closing how the mouth is closed
+ */
+public record EaseDart(Name piece, Name dart, Closing closing) implements Step {
+
+    @Override
+    public String name() {
+        return "ease in the " + dart + " of the " + piece;
+    }
+
+    @Override
+    public List<Amount> amounts() {
+        return List.of(Amount.of("closed", closing.text()));
+    }
+
+    /**
+     * Closes the dart of a piece by itself.
+     *
+     * @throws PatternException if the piece has no such dart, or the dart lies at a corner
+     */
+    public Piece ease(Piece before) {
+        Dart.in(before, dart);
+        Edge host = before.before(Dart.legA(dart));
+        Edge past = before.after(Dart.legB(dart));
+        if (!past.name().equals(Dart.past(host.name(), dart))) {
+            throw PatternException.of(
+                    name(),
+                    "must lie inside an edge to be eased in",
+                    "a dart between '" + host.name() + "' and '" + past.name() + "'",
+                    "move it into an edge first");
+        }
+        Closing.Bridged bridged = closing.across(host.path(), past.path());
+        List<Edge> edges = new ArrayList<>();
+        for (Edge edge : before.edges()) {
+            if (edge.name().equals(host.name())) {
+                edges.add(edge.withPath(bridged.before().then(bridged.gap()).then(bridged.after())));
+            } else if (!edge.name().equals(Dart.legA(dart))
+                    && !edge.name().equals(Dart.legB(dart))
+                    && !edge.name().equals(past.name())) {
+                edges.add(edge);
+            }
+        }
+        List<CarriedNotches.Carried> notches = before.notches().stream()
+                .map(notch -> new CarriedNotches.Carried(notch, before.pointOf(notch)))
+                .toList();
+        return before.withNotches(List.of())
+                .withEdges(edges)
+                .withLines(FoldOfDart.without(before, dart))
+                .withNotches(CarriedNotches.on(
+                        notches, edges, edge -> List.of(edge.equals(past.name()) ? host.name() : edge)));
+    }
+
+    @Override
+    public Reshaped reshape(Garment garment) {
+        Piece before = garment.piece(piece);
+        Piece after = ease(before);
+        Name host = before.before(Dart.legA(dart)).name();
+        EdgeRef hostRef = EdgeRef.of(piece, host);
+        EdgeRef pastRef = EdgeRef.of(piece, Dart.past(host, dart));
+        Length ease = Length.mm(after.path(host).length()
+                - before.path(host).length()
+                - before.path(pastRef.edge()).length());
+        EdgeChanges changes = new EdgeChanges();
+        changes.became(hostRef, List.of(hostRef));
+        changes.became(pastRef, List.of(hostRef));
+        List<Seam> seams = new ArrayList<>();
+        for (Seam seam : garment.seams()) {
+            if (!seam.has(EdgeRef.of(piece, Dart.legA(dart)))) {
+                Seam now = changes.on(seam);
+                seams.add(now.has(hostRef) ? eased(now, hostRef, ease) : now);
+            }
+        }
+        Garment eased = garment.with(
+                garment.pieces().stream()
+                        .map(each -> each.name().equals(piece) ? after : each)
+                        .toList(),
+                seams,
+                garment.measures().stream().map(changes::on).toList());
+        return new Reshaped(
+                eased,
+                List.of(Note.rule("the mouth of the dart is edge again: " + ease.text() + " to be eased in along '"
+                        + host + "'")),
+                List.of());
+    }
+
+    private static Seam eased(Seam seam, EdgeRef host, Length ease) {
+        if (!(seam.rule() instanceof SeamRule.Flat)) {
+            return seam;
+        }
+        boolean onB = seam.b().has(host);
+        return new Seam(
+                seam.name(),
+                onB ? seam.a() : seam.b(),
+                onB ? seam.b() : seam.a(),
+                SeamRule.eased(ease),
+                seam.smoothAt(),
+                seam.refit());
+    }
+}

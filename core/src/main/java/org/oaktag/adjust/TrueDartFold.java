@@ -1,0 +1,80 @@
+package org.oaktag.adjust;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.oaktag.PatternException;
+import org.oaktag.garment.Amount;
+import org.oaktag.garment.Dimension;
+import org.oaktag.garment.End;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.InnerLine;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Note;
+import org.oaktag.garment.Piece;
+import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
+import org.oaktag.measure.Length;
+
+/**
+ * Trues the fold of a dart: draws the line at which its cloth is folded and, across its mouth, the peak to which the cloth
+ * is cut so that it meets the edge when it is folded and laid to one side.
+ *
+ * @param piece the piece
+ * @param dart the dart
+ * @param towards the leg towards which the cloth is laid: leg a at the start, leg b at the end
+ */
+public record TrueDartFold(Name piece, Name dart, End towards) implements Step {
+
+    @Override
+    public String name() {
+        return "true the fold of the " + dart + " of the " + piece;
+    }
+
+    @Override
+    public List<Amount> amounts() {
+        return List.of(Amount.of("laid towards", towards == End.START ? "leg a" : "leg b"));
+    }
+
+    /**
+     * Trues the fold in a piece by itself: adds the inner lines {@code "<dart> fold"} and {@code "<dart> peak"}, or draws
+     * them anew.
+     *
+     * @throws PatternException if the piece has no such dart, or the edge beside the dart is too short to reach to its fold
+     */
+    public Piece trued(Piece before) {
+        Dart found = Dart.in(before, dart);
+        Path peak = FoldOfDart.peak(before, found, towards);
+        List<InnerLine> lines = new ArrayList<>(FoldOfDart.without(before, dart));
+        lines.add(new InnerLine(
+                FoldOfDart.foldOf(dart), InnerLine.Use.FOLD, Path.polyline(found.apex(), tip(peak, found))));
+        lines.add(new InnerLine(FoldOfDart.peakOf(dart), InnerLine.Use.PLACEMENT, peak));
+        return before.withLines(lines);
+    }
+
+    /** The peak is the same on either side of the fold, so its tip lies half way along it. */
+    private static Point tip(Path peak, Dart found) {
+        Point half = peak.pointAt(peak.length() / 2);
+        return found.apex().plus(found.fold().times(half.minus(found.apex()).dot(found.fold())));
+    }
+
+    @Override
+    public Reshaped reshape(Garment garment) {
+        Piece after = trued(garment.piece(piece));
+        Dart found = Dart.in(after, dart);
+        InnerLine fold = after.lines().stream()
+                .filter(line -> line.name().equals(FoldOfDart.foldOf(dart)))
+                .findFirst()
+                .orElseThrow();
+        Length beyond = Length.mm(
+                fold.path().length() - found.mouthA().midpoint(found.mouthB()).distanceTo(found.apex()));
+        return new Reshaped(
+                garment.withPiece(after),
+                List.of(Note.rule("the edge turned over along the leg, up to the fold, and from there turned over along"
+                        + " the fold: the peak stands " + beyond.text() + " beyond the mouth")),
+                List.of(new Dimension(
+                        piece,
+                        found.mouthA().midpoint(found.mouthB()),
+                        fold.path().end(),
+                        beyond.text())));
+    }
+}
