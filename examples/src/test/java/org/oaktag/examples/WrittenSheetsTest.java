@@ -175,6 +175,23 @@ class WrittenSheetsTest {
 
     @ParameterizedTest
     @MethodSource("crew")
+    void no_line_runs_through_a_label_of_a_reduced_sheet(String body) {
+        for (String name : sheets(body)) {
+            if (!name.equals("pattern.svg")) {
+                SvgReader sheet = sheet(body, name);
+                for (SvgReader.Lettering label : sheet.lettering()) {
+                    for (SvgReader.Drawn line : sheet.paths()) {
+                        assertThat(line.width() > 0 && meets(line.shape(), label.box()))
+                                .as("%s: '%s' on %s", name, label.text(), line.data())
+                                .isFalse();
+                    }
+                }
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("crew")
     void pieces_lie_apart(String body) {
         Map<String, Rectangle2D> boxes = new LinkedHashMap<>();
         sheet(body, "pattern.svg")

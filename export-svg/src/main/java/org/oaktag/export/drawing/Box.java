@@ -15,9 +15,21 @@ import org.oaktag.geometry.Vector;
  */
 public record Box(Point center, double width, double height, double angle) {
 
+    private static final double STEEPEST = Math.toRadians(75);
+
     /** Returns the upright box that fills the bounds. */
     public static Box from(Bounds bounds) {
         return new Box(bounds.center(), bounds.width(), bounds.height(), 0);
+    }
+
+    /**
+     * Returns the turn of a text that runs along a line in either direction, so that it is read from the bottom or from
+     * the right of the sheet (ISO 129-1): more than 75 degrees clockwise would be read from the left.
+     */
+    public static double readable(Vector along) {
+        double angle = along.angle();
+        boolean turned = angle > STEEPEST || angle <= STEEPEST - Math.PI;
+        return turned ? along.negated().angle() : angle;
     }
 
     /** Returns the box grown by a margin on each side. */

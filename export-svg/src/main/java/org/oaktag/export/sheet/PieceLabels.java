@@ -100,10 +100,8 @@ final class PieceLabels {
         return boxes;
     }
 
-    /** Text is read from the bottom or from the right, never upside down (ISO 129-1). */
     private static Box box(Point center, TextBlock block, Vector along) {
-        boolean upsideDown = along.x() < -1e-9 || (Math.abs(along.x()) <= 1e-9 && along.y() > 0);
-        return new Box(center, block.width(), block.height(), (upsideDown ? along.negated() : along).angle());
+        return new Box(center, block.width(), block.height(), Box.readable(along));
     }
 
     /** Writes what the piece is, as large and as fully as there is room for; below a piece that is too small for it. */

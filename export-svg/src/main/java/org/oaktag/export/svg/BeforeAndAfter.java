@@ -80,15 +80,16 @@ record BeforeAndAfter(Name name, Optional<Piece> before, Optional<Piece> after, 
                 && other.get().path(edge.name()).equals(edge.path());
     }
 
-    void drawDimensions(Figure figure, LabelPlacer placer, double reduction, Point seat, List<Dimension> dimensions) {
+    /** Returns those of the dimensions that lie on this piece, on the page. */
+    List<DimensionLine> dimensionLines(double reduction, Point seat, List<Dimension> dimensions) {
         Transform onPage = onPage(reduction, seat);
-        for (Dimension dimension : dimensions) {
-            if (dimension.piece().equals(name)) {
-                DimensionLine.between(onPage.apply(dimension.from()), onPage.apply(dimension.to()), dimension.text())
-                        .beside(after.or(() -> before).orElseThrow().outline().transformed(onPage))
-                        .draw(figure, placer);
-            }
-        }
+        Outline outline = after.or(() -> before).orElseThrow().outline().transformed(onPage);
+        return dimensions.stream()
+                .filter(dimension -> dimension.piece().equals(name))
+                .map(dimension -> DimensionLine.between(
+                                onPage.apply(dimension.from()), onPage.apply(dimension.to()), dimension.text())
+                        .beside(outline))
+                .toList();
     }
 
     void drawName(Figure figure, LabelPlacer placer, double reduction, Point seat) {

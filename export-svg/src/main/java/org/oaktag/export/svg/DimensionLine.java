@@ -37,8 +37,11 @@ record DimensionLine(Point from, Point to, String text, Vector aside) {
     private static final double SEARCH = 40;
 
     static DimensionLine between(Point from, Point to, String text) {
-        Vector along = from.equals(to) ? Vector.of(1, 0) : to.minus(from).unit();
-        return new DimensionLine(from, to, text, along.leftNormal());
+        return new DimensionLine(from, to, text, along(from, to).leftNormal());
+    }
+
+    private static Vector along(Point from, Point to) {
+        return from.equals(to) ? Vector.of(1, 0) : to.minus(from).unit();
     }
 
     /** Returns the dimension on that side of what it measures that lies outside the outline, if one does. */
@@ -49,19 +52,28 @@ record DimensionLine(Point from, Point to, String text, Vector aside) {
         return inside && !otherInside ? new DimensionLine(from, to, text, aside.negated()) : this;
     }
 
-    void draw(Figure figure, LabelPlacer placer) {
-        Point a = from.plus(aside.times(OFFSET));
-        Point b = to.plus(aside.times(OFFSET));
+    /** Draws everything but the text, which comes last, when no line can run through it any more. */
+    void drawLines(Figure figure, LabelPlacer placer) {
+        Point a = shifted(from);
+        Point b = shifted(to);
         extension(figure, placer, from, a);
         extension(figure, placer, to, b);
-        Vector along = aside.rightNormal();
-        String colour = LineType.DIMENSION.colour();
-        boolean roomy = a.distanceTo(b) >= 3 * ARROW;
-        Vector tail = along.times(roomy ? 0 : TAIL);
+        Vector along = along(from, to);
+        Vector tail = along.times(tail());
         line(figure, placer, a.plus(tail.negated()), b.plus(tail));
-        figure.add(Fill.arrowhead(a, roomy ? along.negated() : along, ARROW, colour));
-        figure.add(Fill.arrowhead(b, roomy ? along : along.negated(), ARROW, colour));
-        write(figure, placer, a.midpoint(b), along, a.distanceTo(b) / 2 + tail.length());
+        boolean outside = tail() > 0;
+        String colour = LineType.DIMENSION.colour();
+        figure.add(Fill.arrowhead(a, outside ? along : along.negated(), ARROW, colour));
+        figure.add(Fill.arrowhead(b, outside ? along.negated() : along, ARROW, colour));
+    }
+
+    private Point shifted(Point end) {
+        return end.plus(aside.times(OFFSET));
+    }
+
+    /** How far the line runs on beyond both ends, to carry arrowheads for which there is no room between them. */
+    private double tail() {
+        return from.distanceTo(to) >= 3 * ARROW ? 0 : TAIL;
     }
 
     private static void extension(Figure figure, LabelPlacer placer, Point foot, Point end) {
@@ -69,22 +81,24 @@ record DimensionLine(Point from, Point to, String text, Vector aside) {
         line(figure, placer, foot.plus(out.times(GAP)), end.plus(out.times(OVERSHOOT)));
     }
 
-    private void write(Figure figure, LabelPlacer placer, Point middle, Vector along, double half) {
+    /** Writes the text where there is room near the line. */
+    void drawText(Figure figure, LabelPlacer placer) {
+        Vector along = along(from, to);
+        Point middle = shifted(from).midpoint(shifted(to));
+        double half = from.distanceTo(to) / 2 + tail();
         TextBlock block = new TextBlock(List.of(new TextLine(text, Font.SMALL, Colours.AMOUNT)));
-        boolean upsideDown = along.x() < -1e-9 || (Math.abs(along.x()) <= 1e-9 && along.y() > 0);
-        Vector reading = upsideDown ? along.negated() : along;
+        double angle = Box.readable(along);
         List<Box> places = new ArrayList<>();
         double off = block.height() / 2 + LabelPlacer.CLEARANCE + 0.2;
         for (double further : List.of(0.0, 3.0, 7.0)) {
             for (Vector side : List.of(aside, aside.negated())) {
                 Point center = middle.plus(side.times(off + further));
-                places.add(new Box(center, block.width(), block.height(), reading.angle()));
+                places.add(new Box(center, block.width(), block.height(), angle));
                 places.add(new Box(center, block.width(), block.height(), 0));
             }
             for (int end : new int[] {1, -1}) {
                 double reach = half + block.width() / 2 + LabelPlacer.CLEARANCE + 0.2 + further;
-                places.add(
-                        new Box(middle.plus(along.times(end * reach)), block.width(), block.height(), reading.angle()));
+                places.add(new Box(middle.plus(along.times(end * reach)), block.width(), block.height(), angle));
             }
         }
         Bounds around = Bounds.of(middle).expanded(SEARCH);

@@ -80,9 +80,12 @@ final class StepSheet {
         for (int i = 0; i < all.size(); i++) {
             all.get(i).drawLines(page.figure(), placer, reduction, seat(places.get(i)));
         }
+        List<DimensionLine> dimensions = new ArrayList<>();
         for (int i = 0; i < all.size(); i++) {
-            all.get(i).drawDimensions(page.figure(), placer, reduction, seat(places.get(i)), change.dimensions());
+            dimensions.addAll(all.get(i).dimensionLines(reduction, seat(places.get(i)), change.dimensions()));
         }
+        dimensions.forEach(each -> each.drawLines(page.figure(), placer));
+        dimensions.forEach(each -> each.drawText(page.figure(), placer));
         for (int i = 0; i < all.size(); i++) {
             all.get(i).drawName(page.figure(), placer, reduction, seat(places.get(i)));
         }
