@@ -70,7 +70,7 @@ public record LowerNeckline(Name piece, Length by) implements Step {
         Piece after = TopNeckline.redrawn(before, centre, before.path(EdgeNames.SHOULDER));
         Garment lowered = garment.withPiece(after);
         Note rule = Note.rule("the neckline moves down by " + by.text() + " at the centre of the " + piece
-                + ", the side neck point stays: the whole neckline grows by "
+                + ", the side neck point stays: the whole neckline changes by "
                 + lowered.finished(TopNames.NECKLINE_GIRTH)
                         .minus(garment.finished(TopNames.NECKLINE_GIRTH))
                         .text());

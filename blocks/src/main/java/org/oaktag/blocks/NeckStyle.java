@@ -59,16 +59,22 @@ public enum NeckStyle {
     /** Draws a neckline in this style that arrives at the side neck point in that direction. */
     abstract Path draw(BodyHalf half, Point centre, Point sideNeck, Vector arriving);
 
-    /** Returns the style of a neckline that was drawn in one; any other neckline counts as round. */
+    /**
+     * Returns the style of a neckline that was drawn in one; any other neckline counts as round. A V or a square one whose
+     * bend went to the other piece when the shoulder seam was moved still counts as such.
+     */
     static NeckStyle of(Path neckline) {
         List<Curve> curves = neckline.curves();
-        if (!(curves.get(curves.size() - 1) instanceof Cubic) || !(curves.get(0) instanceof Line)) {
+        boolean bends = curves.get(curves.size() - 1) instanceof Cubic;
+        int straight = bends ? curves.size() - 1 : curves.size();
+        if (!curves.subList(0, straight).stream().allMatch(Line.class::isInstance)) {
             return ROUND;
         }
-        if (curves.size() == 2) {
-            return V;
-        }
-        return curves.size() == 3 && curves.get(1) instanceof Line ? SQUARE : ROUND;
+        return switch (straight) {
+            case 1 -> V;
+            case 2 -> SQUARE;
+            default -> ROUND;
+        };
     }
 
     private static Cubic rounded(Point from, Point corner, Point to) {

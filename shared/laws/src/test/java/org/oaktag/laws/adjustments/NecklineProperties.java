@@ -96,7 +96,7 @@ class NecklineProperties {
 
     @Property(tries = 60)
     void a_neckline_moved_in_for_a_band_lies_the_width_of_the_band_from_where_it_was(
-            @ForAll Garment block, @ForAll NeckStyle style, @ForAll @DoubleRange(min = 5, max = 40) double width) {
+            @ForAll Garment block, @ForAll NeckStyle style, @ForAll @DoubleRange(min = 5, max = 75) double width) {
         Garment shaped = block.adjust(reshapeNeckline(style));
         Garment inset = shaped.adjust(insetNecklineForBand(mm(width)));
         Sound.assertSound(inset);
@@ -121,7 +121,7 @@ class NecklineProperties {
 
     @Property(tries = 60)
     void a_round_neckline_moved_in_grows_by_the_width_times_what_it_turns(
-            @ForAll Garment block, @ForAll @DoubleRange(min = 5, max = 40) double width) {
+            @ForAll Garment block, @ForAll @DoubleRange(min = 5, max = 75) double width) {
         Garment inset = block.adjust(insetNecklineForBand(mm(width)));
         for (Name piece : TopBody.HALVES) {
             Path was = block.piece(piece).path(EdgeNames.NECKLINE);

@@ -114,7 +114,7 @@ class SideSeamProperties {
                             .pointAt(under)
                             .distanceTo(piece.path(EdgeNames.VENT_HEM).start()))
                     .as("the extension of the %s unfolded", name)
-                    .isCloseTo(2 * width, within(1e-6));
+                    .isCloseTo(2 * width, within(1e-5));
         }
         assertThatThrownBy(() -> vented.adjust(straightenSideSeams()))
                 .isInstanceOf(PatternException.class)
