@@ -10,7 +10,7 @@ import java.util.Locale;
  */
 public enum ClothPaint {
     /** Plain blue: the outside. */
-    PLAIN("#6c9ac6", ""),
+    PLAIN("#6494c2", ""),
     /** Yellow with rising lines. */
     RISING("#f0c05a", "M -1 1 L 1 -1 M 0 4 L 4 0 M 3 5 L 5 3"),
     /** Dark blue with upright ribs. */
@@ -20,7 +20,7 @@ public enum ClothPaint {
     /** Rust with level lines. */
     LEVEL("#b3623a", "M 0 2 L 4 2"),
     /** Grey-green with falling lines. */
-    FALLING("#a0bba0", "M -1 3 L 1 5 M 0 0 L 4 4 M 3 -1 L 5 1");
+    FALLING("#96b096", "M -1 3 L 1 5 M 0 0 L 4 4 M 3 -1 L 5 1");
 
     /** The size of the tile that is repeated, mm. */
     public static final double TILE = 4;

@@ -1,4 +1,4 @@
-package org.oaktag.export.svg;
+package org.oaktag.export.sheet;
 
 import static org.oaktag.measure.Length.mm;
 
@@ -27,23 +27,23 @@ import org.oaktag.measure.Length;
 import org.oaktag.measure.Percent;
 
 /** A small top drawn by hand: it fits nobody, but has a piece of every kind that a sheet must show. */
-final class Fixture {
+public final class Fixture {
 
-    static final Cloth SHELL = Cloth.knit("brushed sweatshirt, night blue", Percent.percent(20));
-    static final Cloth RIB = Cloth.rib("2 x 2 rib", Percent.percent(60));
-    static final Name FRONT = Name.of("front");
-    static final Name BACK = Name.of("back");
-    static final Name SLEEVE = Name.of("sleeve");
-    static final Name BAND = Name.of("hem band");
-    static final Name TAB = Name.of("tab");
+    public static final Cloth SHELL = Cloth.knit("brushed sweatshirt, night blue", Percent.percent(20));
+    public static final Cloth RIB = Cloth.rib("2 x 2 rib", Percent.percent(60));
+    public static final Name FRONT = Name.of("front");
+    public static final Name BACK = Name.of("back");
+    public static final Name SLEEVE = Name.of("sleeve");
+    public static final Name BAND = Name.of("hem band");
+    public static final Name TAB = Name.of("tab");
 
     private Fixture() {}
 
-    static Garment top() {
+    public static Garment top() {
         return top("Ines");
     }
 
-    static Garment top(String wearer) {
+    public static Garment top(String wearer) {
         Map<Name, Length> measures = new TreeMap<>();
         measures.put(Name.of("bust girth"), mm(940));
         return Garment.of(
@@ -66,7 +66,7 @@ final class Fixture {
                 List.of());
     }
 
-    static Piece half(Name name, double neckDepth) {
+    public static Piece half(Name name, double neckDepth) {
         Path neckline = Path.from(Point.of(0, neckDepth))
                 .curveTo(Point.of(45, neckDepth), Point.of(70, neckDepth * 0.6), Point.of(75, 0))
                 .build();
@@ -96,7 +96,7 @@ final class Fixture {
                                 : Notch.single(Name.of("front armhole"), EdgeNames.ARMHOLE, End.END, 90)));
     }
 
-    static Piece sleeve() {
+    public static Piece sleeve() {
         Path capBack = Path.from(Point.of(-175, 120))
                 .curveTo(Point.of(-110, 118), Point.of(-75, 0), Point.of(0, 0))
                 .build();
@@ -123,7 +123,7 @@ final class Fixture {
                 .withMarks(List.of(new Mark(Name.of("patch corner"), Point.of(60, 300))));
     }
 
-    static Piece band() {
+    public static Piece band() {
         Point a = Point.of(0, 0);
         Point b = Point.of(900, 0);
         Point c = Point.of(900, 70);
@@ -141,7 +141,7 @@ final class Fixture {
     }
 
     /** A piece almost too small to write on. */
-    static Piece tab() {
+    public static Piece tab() {
         Point a = Point.of(0, 0);
         Point b = Point.of(40, 0);
         Point c = Point.of(40, 18);

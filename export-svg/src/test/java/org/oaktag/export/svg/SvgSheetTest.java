@@ -1,0 +1,153 @@
+package org.oaktag.export.svg;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.oaktag.measure.Length.mm;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.oaktag.PatternException;
+import org.oaktag.adjust.Recipe;
+import org.oaktag.adjust.Reshaped;
+import org.oaktag.adjust.Step;
+import org.oaktag.export.sheet.Fixture;
+import org.oaktag.garment.Allowances;
+import org.oaktag.garment.Amount;
+import org.oaktag.garment.Dimension;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Note;
+import org.oaktag.garment.Piece;
+import org.oaktag.geometry.Point;
+
+/** Sheets of a small top drawn by hand. What they measure is tested where they are read back. */
+class SvgSheetTest {
+
+    private static final Garment TOP = Fixture.top();
+
+    /** Moves the hem of the front down by a piece of straight side. */
+    private record Longer() implements Step {
+        @Override
+        public String name() {
+            return "lengthen the front";
+        }
+
+        @Override
+        public List<Amount> amounts() {
+            return List.of(Amount.of("at the hem", mm(30)));
+        }
+
+        @Override
+        public Reshaped reshape(Garment garment) {
+            Piece front = garment.piece(Fixture.FRONT);
+            Point side = Point.of(255, 680);
+            Point centre = Point.of(0, 680);
+            Piece longer = front.redrawn(Map.of(
+                    EdgeNames.SIDE,
+                            org.oaktag.geometry.Path.polyline(
+                                    front.path(EdgeNames.SIDE).start(), side),
+                    EdgeNames.HEM, org.oaktag.geometry.Path.polyline(side, centre),
+                    EdgeNames.CENTRE,
+                            org.oaktag.geometry.Path.polyline(
+                                    centre, front.path(EdgeNames.CENTRE).end())));
+            return new Reshaped(
+                    garment.withPiece(longer),
+                    List.of(Note.rule("the hem lies lower by 30.0 mm")),
+                    List.of(new Dimension(Fixture.FRONT, Point.of(255, 650), side, "30.0 mm")));
+        }
+    }
+
+    private static String step() {
+        return SvgSheet.step(3, Recipe.of("longer", new Longer()).play(TOP).get(0))
+                .text();
+    }
+
+    private static String pattern() {
+        return SvgSheet.pattern(TOP, Allowances.industryKnit(TOP)).text();
+    }
+
+    @Test
+    void every_piece_has_its_group_and_says_what_it_is() {
+        String pattern = pattern();
+        for (Piece piece : TOP.pieces()) {
+            assertThat(pattern).contains("<g id=\"piece-" + piece.name().hyphenated() + "\"");
+            assertThat(pattern).contains(">" + piece.name() + "<");
+        }
+        assertThat(pattern).contains(">cut 1 on fold<", ">cut 1 pair (mirrored)<", ">place on fold<", ">patch corner<");
+    }
+
+    @Test
+    void a_piece_too_small_to_write_on_is_labelled_below_it() {
+        String tab = pattern().replaceAll("(?s).*<g id=\"piece-tab\"", "");
+        assertThat(tab).contains(">tab<", ">cut 1 pair (mirrored)<", ">contrast<");
+    }
+
+    @Test
+    void a_single_notch_is_one_line_and_a_double_notch_two() {
+        String pattern = pattern();
+        assertThat(notches(pattern, "front")).isEqualTo(1);
+        assertThat(notches(pattern, "back")).isEqualTo(2);
+    }
+
+    /** Straight wide lines of a piece that are not part of its cut line. */
+    private static long notches(String pattern, String piece) {
+        String group =
+                pattern.replaceAll("(?s).*<g id=\"piece-" + piece + "\"", "").replaceAll("(?s)</g>.*", "");
+        return group.lines()
+                .filter(line ->
+                        line.matches(" *<path d=\"M [-0-9.]+ [-0-9.]+ L [-0-9.]+ [-0-9.]+\".*stroke-width=\"0.5\".*"))
+                .count();
+    }
+
+    @Test
+    void allowances_stand_in_the_header() {
+        assertThat(pattern())
+                .contains(">Allowances (industry knit)<", ">6.0 mm: neckline<", ">10.0 mm: all other seams<");
+    }
+
+    @Test
+    void a_step_shows_before_and_after_with_its_amount_and_what_moved() {
+        String step = step();
+        assertThat(step).contains(">3  lengthen the front: at the hem 30.0 mm<", ">30.0 mm<", ">front.side<");
+        assertThat(step).contains(">Rule: the hem lies lower by 30.0 mm<");
+        // Three edges moved: dashed and light before, wide and dark after.
+        assertThat(step.lines().filter(line -> line.contains("4.2 1.05"))).hasSize(3 + 1);
+        assertThat(step).doesNotContain(">back<");
+    }
+
+    @Test
+    void a_top_without_a_hood_shows_its_inside_at_the_neck() {
+        String flat = SvgSheet.flat(TOP).text();
+        assertThat(flat).contains(">front<", ">back<", "not true size", "fill-opacity");
+    }
+
+    @Test
+    void a_garment_that_is_no_top_cannot_be_laid_flat() {
+        Garment band = Garment.of("band", TOP.wearer(), List.of(Fixture.band()), List.of(), List.of());
+        assertThatThrownBy(() -> SvgSheet.flat(band))
+                .isInstanceOf(PatternException.class)
+                .hasMessageContaining("'front'");
+    }
+
+    @Test
+    void a_sheet_is_stored_in_utf_8(@TempDir Path folder) throws IOException {
+        Garment top = Fixture.top("S\u00F8ren \uD83E\uDDE5");
+        SvgSheet sheet = SvgSheet.flat(top);
+        Path file = folder.resolve("flat.svg");
+        sheet.writeTo(file);
+        assertThat(Files.readString(file)).isEqualTo(sheet.text()).contains("S\u00F8ren \uD83E\uDDE5");
+    }
+
+    @Test
+    void the_same_garment_gives_the_same_text() {
+        assertThat(pattern())
+                .isEqualTo(SvgSheet.pattern(Fixture.top(), Allowances.industryKnit(TOP))
+                        .text());
+        assertThat(step()).isEqualTo(step());
+    }
+}
