@@ -11,14 +11,10 @@ import org.oaktag.blocks.SleeveCap;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.garment.Amount;
-import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
-import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
-import org.oaktag.garment.Notch;
 import org.oaktag.garment.Note;
-import org.oaktag.garment.Piece;
 import org.oaktag.measure.Length;
 
 /**
@@ -70,31 +66,15 @@ public record FitCap(Length ease, Optional<Length> height) implements Step {
 
     @Override
     public Reshaped reshape(Garment garment) {
-        Piece front = garment.piece(TopNames.FRONT);
-        Piece back = garment.piece(TopNames.BACK);
-        CapFit fit = CapFit.of(front.path(EdgeNames.ARMHOLE), back.path(EdgeNames.ARMHOLE), ease);
+        CapFit fit = CapFit.of(
+                garment.piece(TopNames.FRONT).path(EdgeNames.ARMHOLE),
+                garment.piece(TopNames.BACK).path(EdgeNames.ARMHOLE),
+                ease);
         SleeveCap cap = SleeveCap.of(garment.piece(TopNames.SLEEVE));
         CapFit.Solved solved =
                 fit.atHeight(height.orElseGet(() -> possible(fit, cap)).mm());
-        Piece sleeve = cap.fitted(fit, solved);
-        Garment fitted = SleeveCap.easedBy(garment, ease)
-                .withPiece(front.withNotch(Notch.single(
-                        TopNames.FRONT_NOTCH,
-                        EdgeNames.ARMHOLE,
-                        End.END,
-                        fit.front().notchFromUnderarm())))
-                .withPiece(back.withNotch(Notch.paired(
-                        TopNames.BACK_NOTCH,
-                        EdgeNames.ARMHOLE,
-                        End.END,
-                        fit.back().notchFromUnderarm())))
-                .withPiece(sleeve);
-        List<Dimension> dimensions = List.of(new Dimension(
-                TopNames.SLEEVE,
-                sleeve.corner(EdgeNames.CAP_BACK, End.START),
-                sleeve.corner(EdgeNames.CAP_FRONT, End.END),
-                Length.mm(solved.width()).text()));
-        return new Reshaped(fitted, notes(garment, fitted, fit, cap, solved), dimensions);
+        Garment fitted = NewCap.on(SleeveCap.easedBy(garment, ease), fit, solved);
+        return new Reshaped(fitted, notes(garment, fitted, fit, cap, solved), List.of(NewCap.width(fitted, solved)));
     }
 
     private static Length possible(CapFit fit, SleeveCap cap) {

@@ -108,8 +108,7 @@ public record RibCuff(Length depth, Cloth rib, Optional<Length> girth, boolean b
         Length givesWay = givesWay(garment, sleeveName);
         Piece sleeve = SleeveEnd.of(garment.piece(sleeveName)).shortenedBy(givesWay);
         Length hem = sleeve.edge(EdgeNames.HEM).length();
-        Length around = girth.orElseGet(
-                () -> garment.wearer().measure(BodyMeasure.WRIST_GIRTH.asName()).plus(EASE));
+        Length around = around(garment);
         double ratio = ratio(hem, around);
         Piece cuff = cuff(around);
         Quantity side = new Quantity.EdgeLength(EdgeRef.of(TopNames.CUFF, BandNames.SIDE_FRONT));
@@ -128,6 +127,12 @@ public record RibCuff(Length depth, Cloth rib, Optional<Length> girth, boolean b
                 .lengthen(TopNames.NECK_TO_WRIST, 0.5, side)
                 .done();
         return new Reshaped(cuffed, notes(cuffed, hem, around, ratio, givesWay), List.of(dimension(around)));
+    }
+
+    /** Returns how long the cuff is round the wrist. */
+    Length around(Garment garment) {
+        return girth.orElseGet(
+                () -> garment.wearer().measure(BodyMeasure.WRIST_GIRTH.asName()).plus(EASE));
     }
 
     /** Returns by how much the sleeve is cut shorter: by what this cuff is deeper than the one that it replaces. */

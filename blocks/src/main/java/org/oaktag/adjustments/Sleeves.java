@@ -33,4 +33,90 @@ public final class Sleeves {
     public static Step splitSleeve(Length aboveHem, Cloth below) {
         return new SplitSleeve(aboveHem, below);
     }
+
+    /** Raises the cap at its length: the sleeve becomes narrower. */
+    public static Step raiseCap(Length by) {
+        return new RaiseCap(by);
+    }
+
+    /** Lowers the cap at its length: the sleeve becomes wider. */
+    public static Step lowerCap(Length by) {
+        return new RaiseCap(by.negated());
+    }
+
+    /** Adds to the upper arm; the cap keeps its length and becomes lower. */
+    public static Step addToUpperArm(Length by) {
+        return new WidenSleeve(by);
+    }
+
+    /** Slashes the sleeve from the top of the cap to the middle of the hem and spreads it parallel. */
+    public static SlashSleeve spreadSleeve(Length by) {
+        return SlashSleeve.atTheMiddle(by, SlashSleeve.Hinge.NONE);
+    }
+
+    /** Slashes the sleeve from the top of the cap to the middle of the hem and opens it at the cap. */
+    public static SlashSleeve spreadSleeveAtCap(Length by) {
+        return SlashSleeve.atTheMiddle(by, SlashSleeve.Hinge.HEM);
+    }
+
+    /** Slashes the sleeve from the top of the cap to the middle of the hem and opens it at the hem. */
+    public static SlashSleeve spreadSleeveAtHem(Length by) {
+        return SlashSleeve.atTheMiddle(by, SlashSleeve.Hinge.CAP);
+    }
+
+    /** Tapers the sleeve to a hem of this length; one wider than the sleeve flares. */
+    public static Step taperSleeve(Length hem) {
+        return new ShapeSleeveHem(hem, Optional.empty());
+    }
+
+    /**
+     * Flares the sleeve into a bell with a hem of this length; {@link ShapeSleeveHem#from} begins the flare further down.
+     */
+    public static ShapeSleeveHem bellSleeve(Length hem) {
+        return new ShapeSleeveHem(hem, Optional.empty());
+    }
+
+    /**
+     * Gathers the cap; {@link PuffCap#atHeight} makes the puff stand up.
+     *
+     * @param ratio how many times as long as the armhole the cap is; 1.3 to 2 (common practice)
+     */
+    public static PuffCap puffCap(double ratio) {
+        return new PuffCap(ratio, Optional.empty());
+    }
+
+    /**
+     * Widens the hem and gathers it onto a cuff.
+     *
+     * @param ratio how many times as long as the cuff the hem is; 1.3 to 2.5 (common practice)
+     * @param cuff the cuff, as {@link Bands#ribCuff} makes it
+     */
+    public static Step puffHem(double ratio, RibCuff cuff) {
+        return new PuffHem(ratio, cuff);
+    }
+
+    /** Lengthens the sleeve; its hem keeps its width. */
+    public static Step lengthenSleeve(Length by) {
+        return new LengthenSleeve(by);
+    }
+
+    /** Shortens the sleeve; its hem keeps its width. */
+    public static Step shortenSleeve(Length by) {
+        return new LengthenSleeve(by.negated());
+    }
+
+    /** Cuts the sleeve off at a length from the top of its cap. */
+    public static Step cutSleeve(Length length) {
+        return new CutSleeve(0, length);
+    }
+
+    /** Cuts the sleeve off at three quarters of its length. */
+    public static Step threeQuarterSleeve() {
+        return new CutSleeve(0.75, Length.ZERO);
+    }
+
+    /** Cuts the sleeve off at two fifths of its length (common practice), between underarm and elbow. */
+    public static Step shortSleeve() {
+        return new CutSleeve(0.4, Length.ZERO);
+    }
 }

@@ -1,10 +1,13 @@
 package org.oaktag.blocks;
 
 import java.util.Map;
+import java.util.Optional;
+import org.oaktag.PatternException;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Grainline;
 import org.oaktag.garment.Piece;
+import org.oaktag.geometry.Line;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Transform;
@@ -51,7 +54,8 @@ public record SleeveEnd(Piece part) {
     /** Returns the piece with another lower edge; both underarm edges are redrawn to meet it. */
     public Piece movedTo(Path lower) {
         double top = part.outline().bounds().minY();
-        double growth = (lower.start().y() - top) / (lowerEdge().path().start().y() - top);
+        double growth =
+                (lower.bounds().maxY() - top) / (lowerEdge().path().bounds().maxY() - top);
         Grainline grain = part.grainline();
         return part.redrawn(Map.of(
                         lowerEdge().name(),
@@ -67,6 +71,65 @@ public record SleeveEnd(Piece part) {
                                 lower.end(),
                                 part.path(EdgeNames.UNDERARM_BACK).end())))
                 .withGrainline(new Grainline(within(grain.top(), top, growth), within(grain.bottom(), top, growth)));
+    }
+
+    /**
+     * Returns the piece with its lower edge this long, centred under the underarm points. Up to their distance the edge
+     * is level and both underarm edges are redrawn as they were; beyond that it flares out.
+     *
+     * @throws PatternException if no edge of that length can be drawn
+     */
+    public Piece withHem(Length length) {
+        if (length.compareTo(width()) > 0) {
+            return flaredTo(length, Optional.empty());
+        }
+        Path lower = lowerEdge().path();
+        double level = lower.bounds().maxY();
+        double middle = middle();
+        return movedTo(Path.of(
+                new Line(Point.of(middle + length.mm() / 2, level), Point.of(middle - length.mm() / 2, level))));
+    }
+
+    /**
+     * Returns the piece with its lower edge this long, centred under the underarm points and flared: both underarm edges
+     * run on from the underarm points, or from where they are at a height above the hem, and come out straight to the ends
+     * of the edge, which is square to them and as low at its middle as it was.
+     *
+     * @param length how long the lower edge shall be; more than the width at which the flare begins
+     * @param above how far above the lowest point of the edge the flare begins; empty for the underarm points
+     * @throws PatternException if no such edge can be drawn; the message gives the lengths or heights that work
+     */
+    public Piece flaredTo(Length length, Optional<Length> above) {
+        double level = lowerEdge().path().bounds().maxY();
+        Path front = part.path(EdgeNames.UNDERARM_FRONT);
+        SleeveFlare flare = above.map(height -> SleeveFlare.below(front, level, middle(), height))
+                .orElseGet(() -> SleeveFlare.below(front, level, middle()));
+        SleeveFlare.Drawn drawn = flare.drawn(part.name(), length);
+        Transform mirror = Transform.mirrorX(middle());
+        Path lower = drawn.half().then(drawn.half().transformed(mirror).reversed());
+        Path back = drawn.underarm().transformed(mirror).reversed();
+        Point backUnderarm = part.path(EdgeNames.UNDERARM_BACK).end();
+        return part.redrawn(Map.of(
+                lowerEdge().name(),
+                lower,
+                EdgeNames.UNDERARM_FRONT,
+                drawn.underarm(),
+                EdgeNames.UNDERARM_BACK,
+                Redraw.between(back, lower.end(), backUnderarm)));
+    }
+
+    /** Returns the straight distance between both underarm points. */
+    public Length width() {
+        return Length.mm(part.path(EdgeNames.UNDERARM_FRONT)
+                .start()
+                .distanceTo(part.path(EdgeNames.UNDERARM_BACK).end()));
+    }
+
+    private double middle() {
+        return part.path(EdgeNames.UNDERARM_FRONT)
+                .start()
+                .midpoint(part.path(EdgeNames.UNDERARM_BACK).end())
+                .x();
     }
 
     private Edge lowerEdge() {

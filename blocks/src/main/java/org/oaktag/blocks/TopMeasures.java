@@ -14,6 +14,7 @@ import org.oaktag.garment.Quantity.Corner;
 import org.oaktag.garment.Quantity.Distance;
 import org.oaktag.garment.Quantity.Drop;
 import org.oaktag.garment.Quantity.EdgeLength;
+import org.oaktag.garment.Quantity.Fall;
 import org.oaktag.garment.Quantity.FromEdge;
 
 /** The finished measures of a top of front, back and sleeve, and the measures of the body they are held against. */
@@ -22,9 +23,9 @@ final class TopMeasures {
     private TopMeasures() {}
 
     static List<FinishedMeasure> all() {
-        Quantity sleeveLength = new Drop(
+        Quantity sleeveLength = new Fall(
                 Corner.at(TopNames.SLEEVE, EdgeNames.CAP_FRONT, End.START),
-                Corner.at(TopNames.SLEEVE, EdgeNames.HEM, End.START));
+                List.of(EdgeRef.of(TopNames.SLEEVE, EdgeNames.HEM)));
         Quantity shoulder = length(TopNames.FRONT, EdgeNames.SHOULDER);
         return List.of(
                 FinishedMeasure.of(

@@ -16,6 +16,7 @@ import org.oaktag.garment.Quantity.Corner;
 import org.oaktag.garment.Quantity.Distance;
 import org.oaktag.garment.Quantity.Drop;
 import org.oaktag.garment.Quantity.EdgeLength;
+import org.oaktag.garment.Quantity.Fall;
 import org.oaktag.garment.Quantity.FromEdge;
 import org.oaktag.garment.Quantity.FromLine;
 import org.oaktag.garment.Seam;
@@ -110,6 +111,11 @@ final class EdgeChanges {
         }
         if (quantity instanceof FromLine line) {
             return List.of(new FromLine(now(line.corner()), now(line.from()), now(line.to())));
+        }
+        if (quantity instanceof Fall fall) {
+            return List.of(new Fall(
+                    now(fall.from()),
+                    fall.to().stream().flatMap(edge -> now(edge).stream()).toList()));
         }
         FromEdge from = (FromEdge) quantity;
         Corner start = now(new Corner(from.edge(), End.START));

@@ -5,6 +5,7 @@ import java.util.List;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
+import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.End;
 import org.oaktag.garment.FinishedMeasure;
 import org.oaktag.garment.FinishedMeasure.Term;
@@ -15,6 +16,7 @@ import org.oaktag.garment.Note;
 import org.oaktag.garment.Piece;
 import org.oaktag.garment.Quantity.Corner;
 import org.oaktag.garment.Quantity.Drop;
+import org.oaktag.garment.Quantity.Fall;
 import org.oaktag.garment.Seam;
 import org.oaktag.garment.SeamRule;
 import org.oaktag.garment.SeamSide;
@@ -135,6 +137,10 @@ public record SplitPiece(Name piece, CutLine line, Part left, Part right, Name s
                 boolean fromLeft = drop.from().edge().piece().equals(left.piece());
                 terms.add(FinishedMeasure.times(term.times(), new Drop(drop.from(), fromLeft ? onLeft : onRight)));
                 terms.add(FinishedMeasure.times(term.times(), new Drop(fromLeft ? onRight : onLeft, drop.to())));
+            } else if (term.quantity() instanceof Fall fall && isAcross(fall)) {
+                boolean fromLeft = fall.from().edge().piece().equals(left.piece());
+                terms.add(FinishedMeasure.times(term.times(), new Drop(fall.from(), fromLeft ? onLeft : onRight)));
+                terms.add(FinishedMeasure.times(term.times(), new Fall(fromLeft ? onRight : onLeft, fall.to())));
             } else {
                 terms.add(term);
             }
@@ -143,9 +149,15 @@ public record SplitPiece(Name piece, CutLine line, Part left, Part right, Name s
     }
 
     private boolean isAcross(Drop drop) {
-        Name from = drop.from().edge().piece();
-        Name to = drop.to().edge().piece();
-        return (from.equals(left.piece()) && to.equals(right.piece()))
-                || (from.equals(right.piece()) && to.equals(left.piece()));
+        return areParted(drop.from().edge(), drop.to().edge());
+    }
+
+    private boolean isAcross(Fall fall) {
+        return fall.to().stream().allMatch(edge -> areParted(fall.from().edge(), edge));
+    }
+
+    private boolean areParted(EdgeRef one, EdgeRef other) {
+        return (one.piece().equals(left.piece()) && other.piece().equals(right.piece()))
+                || (one.piece().equals(right.piece()) && other.piece().equals(left.piece()));
     }
 }

@@ -1,5 +1,6 @@
 package org.oaktag.garment;
 
+import java.util.List;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Vector;
@@ -72,6 +73,32 @@ public sealed interface Quantity {
         @Override
         public double of(Garment garment) {
             return to.point(garment).y() - from.point(garment).y();
+        }
+    }
+
+    /**
+     * How far the lowest point of some edges lies below a corner on paper, along y: the length of a sleeve over its
+     * middle, where the hem hangs lower than at the underarm.
+     *
+     * @param from the corner
+     * @param to the edges, at least one
+     */
+    record Fall(Corner from, List<EdgeRef> to) implements Quantity {
+        /** Copies the list. */
+        public Fall {
+            to = List.copyOf(to);
+        }
+
+        @Override
+        public double of(Garment garment) {
+            double lowest = to.stream()
+                    .mapToDouble(edge -> garment.piece(edge.piece())
+                            .path(edge.edge())
+                            .bounds()
+                            .maxY())
+                    .max()
+                    .orElseThrow();
+            return lowest - from.point(garment).y();
         }
     }
 }
