@@ -8,4 +8,5 @@ module org.oaktag.core {
     exports org.oaktag.measure;
     exports org.oaktag.garment;
     exports org.oaktag.adjust;
+    exports org.oaktag.adjust.data;
 }

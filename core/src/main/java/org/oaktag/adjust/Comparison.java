@@ -36,22 +36,33 @@ public final class Comparison {
      */
     public static Change change(String step, List<Amount> amounts, Garment before, Reshaped reshaped) {
         Garment after = reshaped.garment();
-        List<WalkedSeam> walked = after.walkSeamsSince(before).seams();
-        List<Moved> moved = new ArrayList<>();
-        addEdges(before, after, moved);
-        compare(measures(before), measures(after), moved);
-        compare(errors(before.walkSeams().seams()), errors(walked), moved);
         return new Change(
                 step,
                 amounts,
                 reshaped.notes(),
                 reshaped.dimensions(),
-                moved,
+                moved(before, after),
                 redrawn(before, after),
-                walked.stream()
+                after.walkSeamsSince(before).seams().stream()
                         .filter(seam -> !seam.isTrue())
                         .map(seam -> seam.seam().name() + ": " + seam.mend().orElse(""))
                         .toList());
+    }
+
+    /**
+     * Returns what is not the same in two garments, such as the block and what became of it, or two variants on one body:
+     * every edge length, finished measure and seam error that differs by more than a millionth of a millimetre, in the
+     * order of the second, what only the first has last.
+     */
+    public static List<Moved> moved(Garment before, Garment after) {
+        List<Moved> moved = new ArrayList<>();
+        addEdges(before, after, moved);
+        compare(measures(before), measures(after), moved);
+        compare(
+                errors(before.walkSeams().seams()),
+                errors(after.walkSeamsSince(before).seams()),
+                moved);
+        return List.copyOf(moved);
     }
 
     /** Returns every edge length and finished measure of a garment as the change that made it out of nothing. */

@@ -1,0 +1,52 @@
+package org.oaktag.adjust.data;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A single value within the fields of a record.
+ *
+ * @param words its name in words, after those of the record within which it lies
+ * @param field the name of its field, after those of the fields within which it lies and a dot
+ * @param unit {@code "mm"}, {@code "degrees"} or {@code "percent"}, or nothing
+ * @param number whether it is a number
+ * @param optional whether it may be left out
+ * @param choices the words that it may be, where only some will do
+ */
+public record AmountField(
+        String words, String field, String unit, boolean number, boolean optional, List<String> choices) {
+
+    /** Copies the choices. */
+    public AmountField {
+        choices = List.copyOf(choices);
+    }
+
+    static List<AmountField> of(RecordForm record) {
+        List<AmountField> fields = new ArrayList<>();
+        for (RecordForm.Component component : record.components()) {
+            add(component.words(), component.field(), component.form(), false, fields);
+        }
+        return List.copyOf(fields);
+    }
+
+    private static void add(String words, String field, Form form, boolean optional, List<AmountField> fields) {
+        if (form instanceof OptionalForm present) {
+            add(words, field, present.of(), true, fields);
+        } else if (form instanceof RecordForm record) {
+            for (AmountField inner : of(record)) {
+                fields.add(new AmountField(
+                        words + " " + inner.words,
+                        field + "." + inner.field,
+                        inner.unit,
+                        inner.number,
+                        optional || inner.optional,
+                        inner.choices));
+            }
+        } else {
+            boolean number = form instanceof LeafForm leaf && leaf.isNumber();
+            List<String> choices =
+                    form instanceof LeafForm leaf && leaf.type().isEnum() ? LeafForm.labels(leaf.type()) : List.of();
+            fields.add(new AmountField(words, field, form.suffix().replace("_", ""), number, optional, choices));
+        }
+    }
+}
