@@ -3,11 +3,15 @@ package org.oaktag.adjustments;
 import static org.oaktag.blocks.TopNames.BACK;
 import static org.oaktag.blocks.TopNames.FRONT;
 
+import org.oaktag.adjust.EaseDart;
+import org.oaktag.adjust.MoveDart;
+import org.oaktag.adjust.OpenDart;
 import org.oaktag.adjust.SlashAndSpread;
 import org.oaktag.adjust.SplitPiece;
 import org.oaktag.adjust.Step;
 import org.oaktag.adjust.StepCatalogue;
 import org.oaktag.adjust.StepKind;
+import org.oaktag.adjust.TrueDartFold;
 
 /**
  * Every kind of step that comes with the library, a line for each, with what is usual for its amounts (common practice
@@ -62,7 +66,11 @@ public final class KnownSteps {
                         .usually("lap", 0, 80),
                 kind(LineHood.class).usually("facing", 25, 60).usually("cloth stretch", 15, 80),
                 kind(SlashAndSpread.class),
-                kind(SplitPiece.class));
+                kind(SplitPiece.class),
+                kind(OpenDart.class).usually("width", 10, 40).usually("depth", 60, 140),
+                kind(MoveDart.class).usually("share", 0, 1),
+                kind(EaseDart.class),
+                kind(TrueDartFold.class));
     }
 
     private static StepKind kind(Class<? extends Step> step) {

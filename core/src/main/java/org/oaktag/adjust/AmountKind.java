@@ -2,6 +2,7 @@ package org.oaktag.adjust;
 
 import java.util.List;
 import java.util.Optional;
+import org.oaktag.adjust.data.AmountField.Sort;
 
 /**
  * An amount that a kind of step takes. Immutable.
@@ -9,7 +10,7 @@ import java.util.Optional;
  * @param name its name in words, {@code "above hem"}
  * @param field the name of its field where a step is written as data, {@code "above_hem_mm"}
  * @param unit its unit, {@code "mm"}, {@code "degrees"} or {@code "percent"}, or nothing where it has none
- * @param number whether it is a number
+ * @param sort what sort of value it is
  * @param optional whether it may be left out
  * @param usual what is usual for it where it is a number: for a slider, or a draw by chance. What a garment allows, the
  *     step itself says
@@ -19,7 +20,7 @@ public record AmountKind(
         String name,
         String field,
         String unit,
-        boolean number,
+        Sort sort,
         boolean optional,
         Optional<Usual> usual,
         List<String> choices) {
@@ -49,10 +50,10 @@ public record AmountKind(
     }
 
     AmountKind usually(double least, double most) {
-        return new AmountKind(name, field, unit, number, optional, Optional.of(new Usual(least, most)), choices);
+        return new AmountKind(name, field, unit, sort, optional, Optional.of(new Usual(least, most)), choices);
     }
 
     AmountKind among(List<String> some) {
-        return new AmountKind(name, field, unit, number, optional, usual, some);
+        return new AmountKind(name, field, unit, sort, optional, usual, some);
     }
 }

@@ -138,7 +138,7 @@ public final class StepKind {
                 field.words(),
                 field.field(),
                 field.unit(),
-                field.number(),
+                field.sort(),
                 field.optional(),
                 Optional.empty(),
                 field.choices());

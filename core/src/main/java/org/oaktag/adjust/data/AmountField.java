@@ -9,12 +9,23 @@ import java.util.List;
  * @param words its name in words, after those of the record within which it lies
  * @param field the name of its field, after those of the fields within which it lies and a dot
  * @param unit {@code "mm"}, {@code "degrees"} or {@code "percent"}, or nothing
- * @param number whether it is a number
+ * @param sort what sort of value it is
  * @param optional whether it may be left out
  * @param choices the words that it may be, where only some will do
  */
-public record AmountField(
-        String words, String field, String unit, boolean number, boolean optional, List<String> choices) {
+public record AmountField(String words, String field, String unit, Sort sort, boolean optional, List<String> choices) {
+
+    /** What sort of value an amount is. */
+    public enum Sort {
+        /** A number, in its unit where it has one. */
+        NUMBER,
+        /** Yes or no. */
+        FLAG,
+        /** A word or a text, or one of some choices. */
+        TEXT,
+        /** A list, or one of a family of records, with amounts of its own. */
+        COMPOUND
+    }
 
     /** Copies the choices. */
     public AmountField {
@@ -38,15 +49,15 @@ public record AmountField(
                         words + " " + inner.words,
                         field + "." + inner.field,
                         inner.unit,
-                        inner.number,
+                        inner.sort,
                         optional || inner.optional,
                         inner.choices));
             }
         } else {
-            boolean number = form instanceof LeafForm leaf && leaf.isNumber();
+            Sort sort = form instanceof LeafForm leaf ? leaf.sort() : Sort.COMPOUND;
             List<String> choices =
                     form instanceof LeafForm leaf && leaf.type().isEnum() ? LeafForm.labels(leaf.type()) : List.of();
-            fields.add(new AmountField(words, field, form.suffix().replace("_", ""), number, optional, choices));
+            fields.add(new AmountField(words, field, form.suffix().replace("_", ""), sort, optional, choices));
         }
     }
 }

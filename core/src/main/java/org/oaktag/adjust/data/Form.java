@@ -54,7 +54,7 @@ sealed interface Form permits LeafForm, OptionalForm, ListForm, RecordForm, Fami
             Form curves = new ListForm(of(Curve.class));
             return new LeafForm(
                     Path.class,
-                    "a list",
+                    AmountField.Sort.COMPOUND,
                     "",
                     path -> curves.write(((Path) path).curves()),
                     (where, datum) -> Path.of(((List<?>) curves.read(where, datum))

@@ -14,14 +14,14 @@ import org.oaktag.garment.Spelling;
  * The form of a value that is written as one piece.
  *
  * @param type the type of the value
- * @param sort what it is written as, for messages
+ * @param sort what it is written as
  * @param suffix what the name of its field ends in
  * @param writer makes data of it
  * @param reader makes it of data, told where that stands
  */
 record LeafForm(
         Class<?> type,
-        String sort,
+        AmountField.Sort sort,
         String suffix,
         Function<Object, Datum> writer,
         BiFunction<String, Datum, Object> reader)
@@ -41,15 +41,11 @@ record LeafForm(
         }
     }
 
-    boolean isNumber() {
-        return sort.endsWith("number");
-    }
-
     static <T> LeafForm number(
             Class<T> type, String suffix, ToDoubleFunction<T> toNumber, DoubleFunction<T> fromNumber) {
         return new LeafForm(
                 type,
-                "a number",
+                AmountField.Sort.NUMBER,
                 suffix,
                 value -> new Datum.Numeral(toNumber.applyAsDouble(type.cast(value))),
                 (where, datum) -> fromNumber.apply(numberOf(where, datum)));
@@ -57,7 +53,11 @@ record LeafForm(
 
     static LeafForm whole() {
         return new LeafForm(
-                Integer.class, "a whole number", "", value -> new Datum.Numeral((Integer) value), (where, datum) -> {
+                Integer.class,
+                AmountField.Sort.NUMBER,
+                "",
+                value -> new Datum.Numeral((Integer) value),
+                (where, datum) -> {
                     double number = numberOf(where, datum);
                     if (number != Math.rint(number) || Math.abs(number) > Integer.MAX_VALUE) {
                         throw Form.wrong(where, "a whole number", datum);
@@ -68,7 +68,7 @@ record LeafForm(
 
     static LeafForm flag() {
         return new LeafForm(
-                Boolean.class, "true or false", "", value -> new Datum.Flag((Boolean) value), (where, datum) -> {
+                Boolean.class, AmountField.Sort.FLAG, "", value -> new Datum.Flag((Boolean) value), (where, datum) -> {
                     if (datum instanceof Datum.Flag flag) {
                         return flag.value();
                     }
@@ -79,7 +79,7 @@ record LeafForm(
     static <T> LeafForm text(Class<T> type, Function<T, String> toText, Function<String, T> fromText) {
         return new LeafForm(
                 type,
-                "text",
+                AmountField.Sort.TEXT,
                 "",
                 value -> new Datum.Text(toText.apply(type.cast(value))),
                 (where, datum) -> fromText.apply(textOf(where, datum)));
@@ -89,7 +89,7 @@ record LeafForm(
     static LeafForm constant(Class<?> type) {
         List<Object> constants = List.of(type.getEnumConstants());
         List<String> known = constants.stream().map(LeafForm::label).toList();
-        return new LeafForm(type, "text", "", value -> new Datum.Text(label(value)), (where, datum) -> {
+        return new LeafForm(type, AmountField.Sort.TEXT, "", value -> new Datum.Text(label(value)), (where, datum) -> {
             String written = textOf(where, datum);
             int place = known.indexOf(written);
             if (place < 0) {

@@ -1,0 +1,67 @@
+package org.oaktag.laws.recipes;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Random;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
+import org.oaktag.adjust.Step;
+import org.oaktag.blocks.KnitTop;
+import org.oaktag.body.Ease;
+import org.oaktag.body.EaseCategory;
+import org.oaktag.body.Figure;
+import org.oaktag.garment.Cloth;
+import org.oaktag.measure.Percent;
+import org.oaktag.testkit.bodies.SurveyPopulation;
+import org.oaktag.testkit.bodies.SurveyedBody;
+
+/**
+ * As many random recipes as one asks for: {@code -Doaktag.recipes=100000}. It prints how many steps were done, and how
+ * often each kind was refused and why; what breaks the law is gathered and told at the end.
+ */
+class LongRunTest {
+
+    private static final Cloth CLOTH = Cloth.knit("brushed knit", Percent.percent(40));
+    private static final List<EaseCategory> EASES =
+            List.of(EaseCategory.CLOSE, EaseCategory.STANDARD, EaseCategory.LOOSE);
+    private static final int SEED = 20_250_101;
+
+    @Test
+    @EnabledIfSystemProperty(named = "oaktag.recipes", matches = "\\d+")
+    void every_recipe_keeps_the_law() {
+        int count = Integer.getInteger("oaktag.recipes");
+        Random random = new Random(SEED);
+        Iterator<SurveyedBody> women =
+                SurveyPopulation.of(Figure.WOMAN).draw(SEED).iterator();
+        Iterator<SurveyedBody> men = SurveyPopulation.of(Figure.MAN).draw(SEED).iterator();
+        DrawnSteps drawn = new DrawnSteps();
+        RecipeLaw law = new RecipeLaw();
+        SortedMap<String, Integer> broken = new TreeMap<>();
+        for (int i = 0; i < count; i++) {
+            SurveyedBody body = (i % 2 == 0 ? women : men).next();
+            Ease ease = Ease.of(EASES.get(random.nextInt(EASES.size())));
+            List<Step> steps = new ArrayList<>();
+            for (int n = 1 + random.nextInt(12); n > 0; n--) {
+                steps.add(drawn.any(random));
+            }
+            try {
+                law.check(KnitTop.draft(body.measuredAs("drawn " + i), ease, CLOTH), steps);
+            } catch (AssertionError | RuntimeException e) {
+                String first = String.valueOf(e.getMessage())
+                        .lines()
+                        .limit(1)
+                        .findFirst()
+                        .orElse("");
+                broken.merge(e.getClass().getSimpleName() + " " + first, 1, Integer::sum);
+            }
+        }
+        System.out.println(count + " recipes, " + law.done() + " steps done");
+        law.refusals().forEach((why, times) -> System.out.println(times + " refused, " + why));
+        assertThat(broken).as("recipes that broke the law, of %d", count).isEmpty();
+    }
+}
