@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Closing;
-import org.oaktag.adjust.LineAcross;
+import org.oaktag.adjust.CutLine;
 import org.oaktag.adjust.Place;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Slash;
@@ -112,7 +112,7 @@ public record SlashSleeve(Length by, Hinge hinge, Place onCap, Place onHem) impl
         Spread spread =
                 hinge == Hinge.NONE ? Spread.parallel(by) : Spread.opened(hinge == Hinge.CAP ? End.START : End.END, by);
         Reshaped slashed = new SlashAndSpread(
-                        TopNames.SLEEVE, List.of(Slash.of(LineAcross.straight(onCap, onHem), spread)), Closing.smooth())
+                        TopNames.SLEEVE, List.of(Slash.of(CutLine.straight(onCap, onHem), spread)), Closing.smooth())
                 .reshape(garment);
         Piece opened = slashed.garment().piece(TopNames.SLEEVE);
         if (onCap.equals(TOP) && hinge != Hinge.CAP) {
@@ -149,7 +149,7 @@ public record SlashSleeve(Length by, Hinge hinge, Place onCap, Place onHem) impl
 
     /** Halves that were turned meet in a corner; the hem is drawn in one curve, square to both underarm edges. */
     private static Path squareHem(Piece opened) {
-        return LineAcross.square(
+        return CutLine.square(
                         Place.corner(EdgeNames.UNDERARM_FRONT, End.END),
                         Place.corner(EdgeNames.UNDERARM_BACK, End.START))
                 .on(opened)

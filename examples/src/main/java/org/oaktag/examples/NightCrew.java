@@ -16,6 +16,11 @@ import org.oaktag.PatternException;
 import org.oaktag.adjust.Recipe;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.export.drawing.FreeText;
+import org.oaktag.export.pdf.PdfPages;
+import org.oaktag.export.sheet.Paper;
+import org.oaktag.export.sheet.Printout;
+import org.oaktag.export.sheet.Tiling;
+import org.oaktag.export.svg.HtmlPages;
 import org.oaktag.export.svg.SvgSheet;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Garment;
@@ -96,7 +101,7 @@ public final class NightCrew implements Callable<Integer> {
                 .orElseGet(() -> file.bodies().get(0));
         List<Recipe.Played> played = HoodedTop.recipe(drawstring).play(HoodedTop.block(measured));
         Garment top = played.get(played.size() - 1).after();
-        Map<String, String> files = files(top, played);
+        Map<String, byte[]> files = files(top, played);
         folder.write(files);
         spec.commandLine()
                 .getOut()
@@ -105,24 +110,32 @@ public final class NightCrew implements Callable<Integer> {
         return CommandLine.ExitCode.OK;
     }
 
-    private static Map<String, String> files(Garment top, List<Recipe.Played> played) {
-        Map<String, String> files = new LinkedHashMap<>();
-        files.put(
-                "pattern.svg",
-                SvgSheet.pattern(top, Allowances.industryKnit(top)).text());
-        files.put("flat.svg", SvgSheet.flat(top).text());
-        files.put("seams.csv", Reports.seams(top));
-        files.put("changes.csv", Reports.changes(top.history()));
-        files.put("finished.csv", Reports.finished(top));
-        files.put("cut-list.csv", Reports.cutList(top));
+    private static Map<String, byte[]> files(Garment top, List<Recipe.Played> played) {
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        Allowances allowances = Allowances.industryKnit(top);
+        files.put("pattern.svg", utf8(SvgSheet.pattern(top, allowances).text()));
+        files.put("flat.svg", utf8(SvgSheet.flat(top).text()));
+        Printout tiled = Printout.tiled(top, allowances, Tiling.on(Paper.A4));
+        files.put("pattern-a4.pdf", PdfPages.of(tiled).bytes());
+        files.put("pattern-a4.html", utf8(HtmlPages.of(tiled).text()));
+        Printout whole = Printout.whole(top, allowances, Paper.A0);
+        files.put("pattern-copy-shop.pdf", PdfPages.of(whole).bytes());
+        files.put("seams.csv", utf8(Reports.seams(top)));
+        files.put("changes.csv", utf8(Reports.changes(top.history())));
+        files.put("finished.csv", utf8(Reports.finished(top)));
+        files.put("cut-list.csv", utf8(Reports.cutList(top)));
         List<StepName> steps = StepName.of(top.history());
         int first = steps.size() - played.size();
         for (int i = 0; i < played.size(); i++) {
             StepName step = steps.get(first + i);
             files.put(
                     "steps/" + step.file() + ".svg",
-                    SvgSheet.step(step.number(), played.get(i)).text());
+                    utf8(SvgSheet.step(step.number(), played.get(i)).text()));
         }
         return files;
+    }
+
+    private static byte[] utf8(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
     }
 }

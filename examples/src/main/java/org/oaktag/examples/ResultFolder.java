@@ -1,7 +1,6 @@
 package org.oaktag.examples;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
@@ -27,7 +26,7 @@ import org.oaktag.PatternException;
 final class ResultFolder {
 
     private static final Pattern OURS = Pattern.compile(
-            "pattern\\.svg|flat\\.svg|(seams|changes|finished|cut-list)\\.csv|steps(/\\d\\d-[^/]*\\.svg)?");
+            "(pattern|flat)\\.svg|pattern-(a4|copy-shop)\\.pdf|pattern-a4\\.html|(seams|changes|finished|cut-list)\\.csv|steps(/\\d\\d-[^/]*\\.svg)?");
 
     private final Path folder;
 
@@ -87,7 +86,7 @@ final class ResultFolder {
      * @param files the content of each by its path below the folder, with {@code /} between names
      * @throws PatternException if something cannot be written; then everything is as it was before
      */
-    void write(Map<String, String> files) {
+    void write(Map<String, byte[]> files) {
         List<Path> made = new ArrayList<>();
         Path parent = folder.resolveSibling("");
         String own = "." + folder.getFileName() + "." + ProcessHandle.current().pid();
@@ -96,10 +95,10 @@ final class ResultFolder {
         try {
             makeParents(parent, made);
             Files.createDirectory(fresh);
-            for (Map.Entry<String, String> file : files.entrySet()) {
+            for (Map.Entry<String, byte[]> file : files.entrySet()) {
                 Path path = fresh.resolve(file.getKey());
                 Files.createDirectories(path.getParent());
-                Files.write(path, file.getValue().getBytes(StandardCharsets.UTF_8));
+                Files.write(path, file.getValue());
             }
             swap(fresh, old);
         } catch (IOException e) {

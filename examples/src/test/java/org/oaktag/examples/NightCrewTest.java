@@ -52,7 +52,16 @@ class NightCrewTest {
         assertThat(run.code()).as(run.err()).isZero();
         Map<String, String> files = Run.files(out());
         assertThat(files.keySet())
-                .contains("pattern.svg", "flat.svg", "seams.csv", "changes.csv", "finished.csv", "cut-list.csv")
+                .contains(
+                        "pattern.svg",
+                        "pattern-a4.pdf",
+                        "pattern-a4.html",
+                        "pattern-copy-shop.pdf",
+                        "flat.svg",
+                        "seams.csv",
+                        "changes.csv",
+                        "finished.csv",
+                        "cut-list.csv")
                 .filteredOn(name -> name.matches("steps/\\d\\d-[a-z-]+\\.svg"))
                 .hasSize(12);
         List<Csv.Row> seams = Csv.rows(files.getOrDefault("seams.csv", ""));

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
@@ -24,7 +25,7 @@ class ResultFolderTest {
     @Test
     void a_new_folder_is_made_with_all_that_leads_to_it() {
         Path folder = parent.resolve("a").resolve("b").resolve("out");
-        ResultFolder.at(folder).write(FILES);
+        ResultFolder.at(folder).write(bytes(FILES));
         assertThat(Run.files(folder)).isEqualTo(FILES);
         assertThat(Run.entries(folder.resolveSibling(""))).containsExactly("out");
     }
@@ -32,8 +33,8 @@ class ResultFolderTest {
     @Test
     void earlier_results_are_replaced_as_a_whole() {
         Path folder = parent.resolve("out");
-        ResultFolder.at(folder).write(Map.of("flat.svg", "old", "steps/07-other.svg", "old"));
-        ResultFolder.at(folder).write(FILES);
+        ResultFolder.at(folder).write(bytes(Map.of("flat.svg", "old", "steps/07-other.svg", "old")));
+        ResultFolder.at(folder).write(bytes(FILES));
         assertThat(Run.files(folder)).isEqualTo(FILES);
         assertThat(Run.entries(parent)).containsExactly("out");
     }
@@ -41,14 +42,14 @@ class ResultFolderTest {
     @Test
     void an_empty_folder_is_filled() throws IOException {
         Path folder = Files.createDirectory(parent.resolve("out"));
-        ResultFolder.at(folder).write(FILES);
+        ResultFolder.at(folder).write(bytes(FILES));
         assertThat(Run.files(folder)).isEqualTo(FILES);
     }
 
     @Test
     void a_folder_with_anything_else_in_it_is_refused_and_left_alone() throws IOException {
         Path folder = parent.resolve("out");
-        ResultFolder.at(folder).write(FILES);
+        ResultFolder.at(folder).write(bytes(FILES));
         Files.writeString(folder.resolve("thesis.txt"), "mine");
         assertThatThrownBy(() -> ResultFolder.at(folder))
                 .isInstanceOf(PatternException.class)
@@ -68,9 +69,9 @@ class ResultFolderTest {
     @Test
     void when_a_file_cannot_be_written_the_earlier_results_stay() {
         Path folder = parent.resolve("out");
-        ResultFolder.at(folder).write(FILES);
+        ResultFolder.at(folder).write(bytes(FILES));
         Map<String, String> unwritable = new TreeMap<>(Map.of("flat.svg", "new", "steps/" + "x".repeat(300), "new"));
-        assertThatThrownBy(() -> ResultFolder.at(folder).write(unwritable))
+        assertThatThrownBy(() -> ResultFolder.at(folder).write(bytes(unwritable)))
                 .isInstanceOf(PatternException.class)
                 .hasMessageContaining("must be a place that can be written to");
         assertThat(Run.files(folder)).isEqualTo(FILES);
@@ -81,7 +82,8 @@ class ResultFolderTest {
     void when_a_file_cannot_be_written_nothing_is_left_behind() {
         Path folder = parent.resolve("a").resolve("out");
         Map<String, String> unwritable = Map.of("x".repeat(300), "new");
-        assertThatThrownBy(() -> ResultFolder.at(folder).write(unwritable)).isInstanceOf(PatternException.class);
+        assertThatThrownBy(() -> ResultFolder.at(folder).write(bytes(unwritable)))
+                .isInstanceOf(PatternException.class);
         assertThat(Run.entries(parent)).isEmpty();
     }
 
@@ -89,8 +91,14 @@ class ResultFolderTest {
     void behind_a_link_the_folder_itself_is_replaced() throws IOException {
         Path real = Files.createDirectory(parent.resolve("real"));
         Path link = Files.createSymbolicLink(parent.resolve("link"), real);
-        ResultFolder.at(link).write(FILES);
+        ResultFolder.at(link).write(bytes(FILES));
         assertThat(Files.isSymbolicLink(link)).isTrue();
         assertThat(Run.files(real)).isEqualTo(FILES);
+    }
+
+    private static Map<String, byte[]> bytes(Map<String, String> texts) {
+        Map<String, byte[]> bytes = new TreeMap<>();
+        texts.forEach((name, text) -> bytes.put(name, text.getBytes(StandardCharsets.UTF_8)));
+        return bytes;
     }
 }

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -35,12 +37,14 @@ record Run(int code, String out, String err) {
         return of(all.toArray(new String[0]));
     }
 
-    /** Returns the content of every file below a folder by its name there. */
+    /** Returns the content of every file below a folder by its name there: text, or bytes as characters for a PDF. */
     static Map<String, String> files(Path folder) {
         Map<String, String> files = new TreeMap<>();
         try (Stream<Path> all = Files.walk(folder)) {
             for (Path path : all.filter(Files::isRegularFile).toList()) {
-                files.put(folder.relativize(path).toString().replace('\\', '/'), Files.readString(path));
+                String name = folder.relativize(path).toString().replace('\\', '/');
+                Charset charset = name.endsWith(".pdf") ? StandardCharsets.ISO_8859_1 : StandardCharsets.UTF_8;
+                files.put(name, Files.readString(path, charset));
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -27,6 +27,8 @@ public enum LineType {
     AFTER("after the step", 0.5, List.of(), Colours.INK),
     /** Drawn below a garment so that half of it shows round the whole: continuous, twice as wide as it looks. */
     SILHOUETTE("outline of the garment", 1.2, List.of(), Colours.INK),
+    /** Where one sheet of paper ends on the next: long-dashed double-dotted. */
+    JOINT("joint of two sheets", 0.18, List.of(4.32, 0.54, 0.09, 0.54, 0.09, 0.54), Colours.FAINT),
     /** Table rules and the frame of the scale square. */
     RULE("", 0.25, List.of(), Colours.INK);
 

@@ -13,16 +13,18 @@ import org.oaktag.geometry.Point;
  *
  * @param points the corners in order
  */
-record Polyline(List<Point> points) {
+public record Polyline(List<Point> points) {
 
     /** The greatest distance of a segment from its curve, mm. */
     private static final double TOLERANCE = 0.05;
 
-    Polyline {
+    /** Copies the list. */
+    public Polyline {
         points = List.copyOf(points);
     }
 
-    static Polyline of(Path path) {
+    /** Returns a path as segments within 0.05 mm of it. */
+    public static Polyline of(Path path) {
         List<Point> points = new ArrayList<>();
         points.add(path.start());
         for (Curve curve : path.curves()) {

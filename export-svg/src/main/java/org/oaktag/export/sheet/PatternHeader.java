@@ -2,11 +2,6 @@ package org.oaktag.export.sheet;
 
 import java.util.List;
 import java.util.Map;
-import java.util.SortedMap;
-import java.util.SortedSet;
-import java.util.TreeMap;
-import java.util.TreeSet;
-import java.util.stream.Collectors;
 import org.oaktag.export.drawing.Figure;
 import org.oaktag.export.drawing.Fill;
 import org.oaktag.export.drawing.Font;
@@ -17,10 +12,7 @@ import org.oaktag.export.drawing.TextBlock;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Change;
 import org.oaktag.garment.Cloth;
-import org.oaktag.garment.Edge;
 import org.oaktag.garment.Garment;
-import org.oaktag.garment.Name;
-import org.oaktag.garment.Piece;
 import org.oaktag.geometry.Bounds;
 import org.oaktag.geometry.Point;
 import org.oaktag.measure.Length;
@@ -31,7 +23,6 @@ public final class PatternHeader {
     private static final double SQUARE = 100;
     private static final double COLUMN_GAP = 18;
     private static final double LEGEND_WIDTH = 150;
-    private static final double SAMPLE = 24;
 
     private final Figure figure = new Figure();
     private final Garment garment;
@@ -82,38 +73,9 @@ public final class PatternHeader {
     }
 
     private double legend(double x) {
-        double y = write(TextBlock.of("Lines", Font.HEAD), x, 0) + 2;
-        for (LineType type : List.of(LineType.CUT, LineType.SEAM, LineType.FOLD, LineType.PLACEMENT, LineType.GRAIN)) {
-            double middle = y + Font.TEXT.lineHeight() / 2;
-            Point from = Point.of(x, middle);
-            Point to = Point.of(x + SAMPLE, middle);
-            figure.add(Stroke.line(type, from, to));
-            if (type == LineType.GRAIN) {
-                figure.add(Fill.arrowhead(from, from.minus(to), 5, type.colour()));
-                figure.add(Fill.arrowhead(to, to.minus(from), 5, type.colour()));
-            }
-            y = write(TextBlock.of(type.meaning(), Font.TEXT), x + SAMPLE + 4, y) + 1.5;
-        }
-        y = notchSample(x, y, 1, "single notch: front");
-        y = notchSample(x, y, 2, "double notch: back");
-        write(
-                TextBlock.wrapped(
-                        "Lengths on the pieces are those of the seam line. Pieces with a fold are drawn as their half.",
-                        Font.SMALL,
-                        LEGEND_WIDTH),
-                x,
-                y + 1);
+        double y = LineLegend.draw(figure, List.of(), x, 0);
+        write(TextBlock.wrapped(LineLegend.LENGTHS + " " + LineLegend.HALVES, Font.SMALL, LEGEND_WIDTH), x, y + 1);
         return x + LEGEND_WIDTH;
-    }
-
-    private double notchSample(double x, double y, int count, String text) {
-        double middle = y + Font.TEXT.lineHeight() / 2;
-        figure.add(Stroke.line(LineType.SEAM, Point.of(x, middle + 2.5), Point.of(x + SAMPLE, middle + 2.5)));
-        for (int i = 0; i < count; i++) {
-            double at = x + SAMPLE / 2 + (i - (count - 1) / 2.0) * 4;
-            figure.add(Stroke.line(LineType.NOTCH, Point.of(at, middle + 2.5), Point.of(at, middle - 2.5)));
-        }
-        return write(TextBlock.of(text, Font.TEXT), x + SAMPLE + 4, y) + 1.5;
     }
 
     private void notes(Allowances allowances, Cloths cloths, double x, double width) {
@@ -128,7 +90,8 @@ public final class PatternHeader {
             y = write(TextBlock.wrapped(text, Font.TEXT, width - 13), x + 13, y) + 1.5;
         }
         y = write(TextBlock.of("Allowances (" + allowances.name() + ")", Font.HEAD), x, y + 3) + 1;
-        for (Map.Entry<Length, String> each : widths(allowances).entrySet()) {
+        for (Map.Entry<Length, String> each :
+                AllowanceNotes.of(garment, allowances).entrySet()) {
             y = write(TextBlock.wrapped(each.getKey().text() + ": " + each.getValue(), Font.TEXT, width), x, y);
         }
         List<String> cautions = garment.cautions();
@@ -138,25 +101,6 @@ public final class PatternHeader {
                 y = write(TextBlock.wrapped(caution, Font.SMALL, width), x, y) + 1;
             }
         }
-    }
-
-    /** The widths that occur, each with the names of the edges that have it. */
-    private SortedMap<Length, String> widths(Allowances allowances) {
-        SortedMap<Length, SortedSet<Name>> edges = new TreeMap<>();
-        for (Piece piece : garment.pieces()) {
-            for (Edge edge : piece.edges()) {
-                edges.computeIfAbsent(allowances.on(piece, edge.name()), width -> new TreeSet<>())
-                        .add(edge.name());
-            }
-        }
-        edges.remove(Length.ZERO);
-        SortedMap<Length, String> widths = new TreeMap<>();
-        edges.forEach((width, names) -> widths.put(
-                width,
-                width.equals(allowances.standard())
-                        ? "all other seams"
-                        : names.stream().map(Name::value).collect(Collectors.joining(", "))));
-        return widths;
     }
 
     /** Returns the lower edge of what was written. */

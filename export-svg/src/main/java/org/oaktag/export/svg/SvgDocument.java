@@ -9,7 +9,7 @@ import org.oaktag.export.drawing.Font;
 /** Frames figures into an SVG document whose user unit is the millimetre. */
 final class SvgDocument {
 
-    private final XmlWriter xml = new XmlWriter();
+    private final XmlWriter xml = XmlWriter.xml();
 
     private SvgDocument() {}
 

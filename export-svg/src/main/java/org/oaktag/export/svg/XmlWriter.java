@@ -16,7 +16,7 @@ final class XmlWriter {
 
     private static final String INDENT = "  ";
 
-    private final StringBuilder out = new StringBuilder("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
+    private final StringBuilder out = new StringBuilder();
     private final Deque<String> open = new ArrayDeque<>();
     private State state = State.BETWEEN;
 
@@ -27,6 +27,20 @@ final class XmlWriter {
         TEXT,
         /** Between elements. */
         BETWEEN
+    }
+
+    private XmlWriter(String prolog) {
+        out.append(prolog).append('\n');
+    }
+
+    /** Begins an XML document. */
+    static XmlWriter xml() {
+        return new XmlWriter("<?xml version=\"1.0\" encoding=\"UTF-8\"?>");
+    }
+
+    /** Begins a document that a browser reads as HTML, and anything else as XML. */
+    static XmlWriter html() {
+        return new XmlWriter("<!DOCTYPE html>");
     }
 
     /** Begins an element. */

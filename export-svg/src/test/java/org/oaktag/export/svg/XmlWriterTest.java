@@ -12,7 +12,7 @@ class XmlWriterTest {
 
     @Test
     void elements_are_nested_and_text_stays_on_its_line() {
-        String document = new XmlWriter()
+        String document = XmlWriter.xml()
                 .begin("svg")
                 .attribute("width", 12.5)
                 .begin("g")
@@ -33,7 +33,7 @@ class XmlWriterTest {
 
     @Test
     void markup_is_escaped_in_text_and_in_attributes() {
-        assertThat(new XmlWriter()
+        assertThat(XmlWriter.xml()
                         .begin("a")
                         .attribute("b", "<\"&>")
                         .text("</a>&amp;")
@@ -44,13 +44,13 @@ class XmlWriterTest {
 
     @Test
     void white_space_survives_in_attributes() {
-        assertThat(new XmlWriter().begin("a").attribute("b", "x\ty\nz").end().document())
+        assertThat(XmlWriter.xml().begin("a").attribute("b", "x\ty\nz").end().document())
                 .isEqualTo(HEAD + "<a b=\"x&#9;y&#10;z\"/>\n");
     }
 
     @Test
     void what_xml_cannot_hold_is_replaced_and_what_it_can_is_kept() {
-        assertThat(new XmlWriter()
+        assertThat(XmlWriter.xml()
                         .begin("a")
                         .text("\u0000\u001B\uFFFE\uD800!\u00E9\uD83E\uDDE5")
                         .end()
@@ -60,7 +60,7 @@ class XmlWriterTest {
 
     @Test
     void an_attribute_after_content_is_refused() {
-        XmlWriter xml = new XmlWriter().begin("a").text("b");
+        XmlWriter xml = XmlWriter.xml().begin("a").text("b");
         assertThatThrownBy(() -> xml.attribute("c", "d"))
                 .isInstanceOf(IllegalStateException.class)
                 .hasMessage("attribute 'c' must follow the beginning of its element");
@@ -68,7 +68,7 @@ class XmlWriterTest {
 
     @Test
     void a_document_with_an_open_element_is_refused() {
-        XmlWriter xml = new XmlWriter().begin("svg").begin("g").end();
+        XmlWriter xml = XmlWriter.xml().begin("svg").begin("g").end();
         assertThatThrownBy(xml::document)
                 .isInstanceOf(IllegalStateException.class)
                 .hasMessage("every element must be ended, still open: [svg]");

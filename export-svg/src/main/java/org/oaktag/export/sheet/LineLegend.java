@@ -1,0 +1,67 @@
+package org.oaktag.export.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.oaktag.export.drawing.Figure;
+import org.oaktag.export.drawing.Fill;
+import org.oaktag.export.drawing.Font;
+import org.oaktag.export.drawing.LineType;
+import org.oaktag.export.drawing.Stroke;
+import org.oaktag.export.drawing.TextBlock;
+import org.oaktag.geometry.Point;
+
+/** What each line on a piece means. */
+final class LineLegend {
+
+    private static final double SAMPLE = 24;
+
+    private static final List<LineType> ON_PIECES =
+            List.of(LineType.CUT, LineType.SEAM, LineType.FOLD, LineType.PLACEMENT, LineType.GRAIN);
+
+    /** Which lengths are written on a piece. */
+    static final String LENGTHS = "Lengths on the pieces are those of the seam line.";
+
+    /** How a piece on the fold is drawn. */
+    static final String HALVES = "Pieces with a fold are drawn as their half.";
+
+    private LineLegend() {}
+
+    /**
+     * Draws the legend and returns its lower edge.
+     *
+     * @param others the lines that occur on the sheet beside those of the pieces
+     */
+    static double draw(Figure figure, List<LineType> others, double x, double top) {
+        double y = write(figure, TextBlock.of("Lines", Font.HEAD), x, top) + 2;
+        List<LineType> types = new ArrayList<>(ON_PIECES);
+        types.addAll(others);
+        for (LineType type : types) {
+            double middle = y + Font.TEXT.lineHeight() / 2;
+            Point from = Point.of(x, middle);
+            Point to = Point.of(x + SAMPLE, middle);
+            figure.add(Stroke.line(type, from, to));
+            if (type == LineType.GRAIN) {
+                figure.add(Fill.arrowhead(from, from.minus(to), 5, type.colour()));
+                figure.add(Fill.arrowhead(to, to.minus(from), 5, type.colour()));
+            }
+            y = write(figure, TextBlock.of(type.meaning(), Font.TEXT), x + SAMPLE + 4, y) + 1.5;
+        }
+        y = notchSample(figure, x, y, 1, "single notch: front");
+        return notchSample(figure, x, y, 2, "double notch: back");
+    }
+
+    private static double notchSample(Figure figure, double x, double y, int count, String text) {
+        double middle = y + Font.TEXT.lineHeight() / 2;
+        figure.add(Stroke.line(LineType.SEAM, Point.of(x, middle + 2.5), Point.of(x + SAMPLE, middle + 2.5)));
+        for (int i = 0; i < count; i++) {
+            double at = x + SAMPLE / 2 + (i - (count - 1) / 2.0) * 4;
+            figure.add(Stroke.line(LineType.NOTCH, Point.of(at, middle + 2.5), Point.of(at, middle - 2.5)));
+        }
+        return write(figure, TextBlock.of(text, Font.TEXT), x + SAMPLE + 4, y) + 1.5;
+    }
+
+    private static double write(Figure figure, TextBlock block, double x, double y) {
+        figure.add(block.at(x, y));
+        return y + block.height();
+    }
+}

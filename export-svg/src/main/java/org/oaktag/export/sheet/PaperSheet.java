@@ -1,0 +1,19 @@
+package org.oaktag.export.sheet;
+
+import java.util.List;
+
+/**
+ * One sheet of paper with what is printed on it.
+ *
+ * @param title what it is, for a reader's table of contents
+ * @param width its width as it is read, mm
+ * @param height its height as it is read, mm
+ * @param placements what is drawn, in this order
+ */
+public record PaperSheet(String title, double width, double height, List<Placement> placements) {
+
+    /** Copies the list. */
+    public PaperSheet {
+        placements = List.copyOf(placements);
+    }
+}
