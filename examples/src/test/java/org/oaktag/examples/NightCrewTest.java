@@ -1,6 +1,7 @@
 package org.oaktag.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
@@ -15,7 +16,12 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.oaktag.PatternException;
+import org.oaktag.adjust.Recipe;
+import org.oaktag.adjustments.Necklines;
 import org.oaktag.body.BodyMeasurements;
+import org.oaktag.garment.Garment;
+import org.oaktag.measure.Length;
 
 /** The main job as its users meet it. */
 class NightCrewTest {
@@ -162,6 +168,31 @@ class NightCrewTest {
         assertThat(run.code()).isEqualTo(1);
         assertThat(run.err()).contains("'Mire'").contains("did you mean 'Mira'?");
         assertNothingWritten();
+    }
+
+    @Test
+    void a_cap_that_cannot_reach_is_refused_and_what_would_help_is_said() throws IOException {
+        Run run = withBodies("name,figure,bust_girth_cm,height_cm,upper_arm_girth_cm\nNell,woman,90,168,52\n");
+        assertThat(run.code()).isEqualTo(1);
+        assertThat(run.err())
+                .startsWith("night-crew: sleeve of 'Nell'")
+                .contains("570.0 mm")
+                .contains("check the upper arm girth");
+        assertThat(run.err().lines()).hasSize(1);
+        assertNothingWritten();
+    }
+
+    /** No argument of the program asks for this; a maker who alters the recipe meets it. */
+    @Test
+    void an_amount_that_would_swallow_the_shoulder_is_refused_with_step_value_and_range() {
+        Recipe swallowing = HoodedTop.recipe(false).inserting(0, Necklines.widenNeckline(Length.mm(130)));
+        Garment block = HoodedTop.block(BodyFile.nightCrew().body("Mira"));
+        assertThatThrownBy(() -> swallowing.applyTo(block))
+                .isInstanceOf(PatternException.class)
+                .hasMessageContaining("step 1 (widen the neckline), neckline of the front")
+                // Her shoulder of 5 1/4 in = 133.35 mm, less the 20 mm that a seam needs.
+                .hasMessageContaining("to 113.4 mm")
+                .hasMessageContaining("got 130.0 mm");
     }
 
     @Test

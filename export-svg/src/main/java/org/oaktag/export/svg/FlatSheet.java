@@ -110,6 +110,9 @@ final class FlatSheet {
                     body.map(FlatSheet::number).orElse(""),
                     body.map(finished::minus).map(FlatSheet::number).orElse("")));
         });
+        if (rows.isEmpty()) {
+            return;
+        }
         double x = Page.MARGIN + CLOTHS_WIDTH + TABLE_GAP;
         double width = (Page.WIDTH - Page.MARGIN - x - TABLE_GAP) / 2;
         int half = (rows.size() + 1) / 2;
