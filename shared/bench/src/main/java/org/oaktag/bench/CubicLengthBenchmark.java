@@ -1,7 +1,9 @@
 package org.oaktag.bench;
 
+import java.awt.geom.CubicCurve2D;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import org.apache.batik.ext.awt.geom.PathLength;
 import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
 import org.apache.commons.math3.analysis.integration.UnivariateIntegrator;
 import org.oaktag.geometry.Cubic;
@@ -30,6 +32,7 @@ public class CubicLengthBenchmark {
     double accuracy;
 
     private final List<Cubic> cubics = RandomCubics.all();
+    private final List<CubicCurve2D> awt = cubics.stream().map(Peers::awt).toList();
 
     @Benchmark
     public double oaktag() {
@@ -48,6 +51,26 @@ public class CubicLengthBenchmark {
         for (Cubic cubic : cubics) {
             sum += integrator.integrate(
                     Integer.MAX_VALUE, t -> cubic.derivativeAt(t).length(), 0, 1);
+        }
+        return sum;
+    }
+
+    /** Flattened as finely as java.awt goes; it has no accuracy to ask for. */
+    @Benchmark
+    public double javaAwt() {
+        double sum = 0;
+        for (CubicCurve2D cubic : awt) {
+            sum += Peers.flattenedLength(cubic, 0.01);
+        }
+        return sum;
+    }
+
+    /** Batik's path length, in float. */
+    @Benchmark
+    public double batik() {
+        double sum = 0;
+        for (CubicCurve2D cubic : awt) {
+            sum += new PathLength(cubic).lengthOfPath();
         }
         return sum;
     }
