@@ -2,6 +2,8 @@ package org.oaktag.adjustments;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Closing;
 import org.oaktag.adjust.CutLine;
@@ -12,6 +14,7 @@ import org.oaktag.adjust.SlashAndSpread;
 import org.oaktag.adjust.Spread;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.Unknown;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
@@ -36,9 +39,9 @@ import org.oaktag.measure.Length;
  * @param by how far the slash is opened, at the end that is not the hinge
  * @param hinge which end stays closed
  * @param onCap where the slash begins
- * @param onHem where it ends
+ * @param onHem where it ends, or empty for straight down
  */
-public record SlashSleeve(Length by, Hinge hinge, Place onCap, Place onHem) implements Step {
+public record SlashSleeve(Length by, Hinge hinge, Place onCap, Optional<Place> onHem) implements Step {
 
     /** Which end of the slash stays closed. */
     public enum Hinge {
@@ -72,12 +75,12 @@ public record SlashSleeve(Length by, Hinge hinge, Place onCap, Place onHem) impl
     }
 
     static SlashSleeve atTheMiddle(Length by, Hinge hinge) {
-        return new SlashSleeve(by, hinge, TOP, Place.share(EdgeNames.HEM, 0.5));
+        return new SlashSleeve(by, hinge, TOP, Optional.empty());
     }
 
     /** Returns the step that slashes from another place on the cap to another on the hem. */
     public SlashSleeve along(Place fromCap, Place toHem) {
-        return new SlashSleeve(by, hinge, fromCap, toHem);
+        return new SlashSleeve(by, hinge, fromCap, Optional.of(toHem));
     }
 
     @Override
@@ -90,7 +93,7 @@ public record SlashSleeve(Length by, Hinge hinge, Place onCap, Place onHem) impl
         return List.of(
                 Amount.of("opened", by.text() + ", " + hinge.text),
                 Amount.of("from", onCap.text()),
-                Amount.of("to", onHem.text()));
+                Amount.of("to", onHem.map(Place::text).orElse("straight below")));
     }
 
     /**
@@ -109,10 +112,11 @@ public record SlashSleeve(Length by, Hinge hinge, Place onCap, Place onHem) impl
         if (by.mm() == 0) {
             return Reshaped.of(garment);
         }
+        Place end = onHem.orElseGet(() -> below(sleeve));
         Spread spread =
                 hinge == Hinge.NONE ? Spread.parallel(by) : Spread.opened(hinge == Hinge.CAP ? End.START : End.END, by);
         Reshaped slashed = new SlashAndSpread(
-                        TopNames.SLEEVE, List.of(Slash.of(CutLine.straight(onCap, onHem), spread)), Closing.smooth())
+                        TopNames.SLEEVE, List.of(Slash.of(CutLine.straight(onCap, end), spread)), Closing.smooth())
                 .reshape(garment);
         Piece opened = slashed.garment().piece(TopNames.SLEEVE);
         if (onCap.equals(TOP) && hinge != Hinge.CAP) {
@@ -129,8 +133,22 @@ public record SlashSleeve(Length by, Hinge hinge, Place onCap, Place onHem) impl
                         .minus(sleeve.edge(EdgeNames.HEM).length())
                         .text()
                 + "; the slash was "
-                + Length.mm(onCap.on(sleeve).distanceTo(onHem.on(sleeve))).text() + " long");
+                + Length.mm(onCap.on(sleeve).distanceTo(end.on(sleeve))).text() + " long");
         return new Reshaped(slashed.garment().withPiece(hanging), List.of(rule), List.of());
+    }
+
+    private Place below(Piece sleeve) {
+        Path hem = sleeve.path(EdgeNames.HEM);
+        double x = onCap.on(sleeve).x();
+        OptionalDouble along = Unknown.solve(tried -> hem.pointAt(tried).x() - x, 0, hem.length());
+        return Place.along(
+                EdgeNames.HEM,
+                End.START,
+                Length.mm(along.orElseThrow(() -> PatternException.of(
+                        "slash of the sleeve",
+                        "must meet the hem straight below",
+                        onCap.text(),
+                        "say where it ends"))));
     }
 
     /** The gap at the top goes half to either half of the cap, and is drawn smoothly into both. */

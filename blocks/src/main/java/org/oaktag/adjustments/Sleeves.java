@@ -49,17 +49,17 @@ public final class Sleeves {
         return new WidenSleeve(by);
     }
 
-    /** Slashes the sleeve from the top of the cap to the middle of the hem and spreads it parallel. */
+    /** Slashes the sleeve from the top of the cap straight down to the hem and spreads it parallel. */
     public static SlashSleeve spreadSleeve(Length by) {
         return SlashSleeve.atTheMiddle(by, SlashSleeve.Hinge.NONE);
     }
 
-    /** Slashes the sleeve from the top of the cap to the middle of the hem and opens it at the cap. */
+    /** Slashes the sleeve from the top of the cap straight down to the hem and opens it at the cap. */
     public static SlashSleeve spreadSleeveAtCap(Length by) {
         return SlashSleeve.atTheMiddle(by, SlashSleeve.Hinge.HEM);
     }
 
-    /** Slashes the sleeve from the top of the cap to the middle of the hem and opens it at the hem. */
+    /** Slashes the sleeve from the top of the cap straight down to the hem and opens it at the hem. */
     public static SlashSleeve spreadSleeveAtHem(Length by) {
         return SlashSleeve.atTheMiddle(by, SlashSleeve.Hinge.CAP);
     }
