@@ -74,6 +74,12 @@ final class Assembly {
         return this;
     }
 
+    /** Leaves out a finished measure, if it is there. */
+    Assembly leaveOut(Name measure) {
+        measures.removeIf(each -> each.name().equals(measure));
+        return this;
+    }
+
     /** Counts a quantity into a finished measure, if the garment has that measure and does not count it yet. */
     Assembly lengthen(Name measure, double times, Quantity quantity) {
         FinishedMeasure.Term term = FinishedMeasure.times(times, quantity);

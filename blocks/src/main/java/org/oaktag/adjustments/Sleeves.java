@@ -3,6 +3,7 @@ package org.oaktag.adjustments;
 import java.util.Optional;
 import org.oaktag.adjust.Step;
 import org.oaktag.garment.Cloth;
+import org.oaktag.measure.Angle;
 import org.oaktag.measure.Length;
 
 /** Adjustments of the sleeve and its cap. */
@@ -118,5 +119,18 @@ public final class Sleeves {
     /** Cuts the sleeve off at two fifths of its length (common practice), between underarm and elbow. */
     public static Step shortSleeve() {
         return new CutSleeve(0.4, Length.ZERO);
+    }
+
+    /**
+     * Grows the sleeve on as a kimono sleeve, with a curve that ends 60 mm below the underarm point;
+     * {@link GrowSleeve#withGusset} lets a gusset in instead.
+     */
+    public static GrowSleeve kimonoSleeve() {
+        return new GrowSleeve(Length.mm(60), Angle.degrees(0), Optional.empty());
+    }
+
+    /** Grows the sleeve on as a batwing, with a curve that ends so far below the underarm point; 150 to 250 mm. */
+    public static GrowSleeve batwingSleeve(Length below) {
+        return new GrowSleeve(below, Angle.degrees(0), Optional.empty());
     }
 }

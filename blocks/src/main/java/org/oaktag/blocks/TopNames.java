@@ -26,6 +26,9 @@ public final class TopNames {
     /** The cuff of the sleeve. */
     public static final Name CUFF = Name.of("cuff");
 
+    /** The gusset let in under the arm. */
+    public static final Name GUSSET = Name.of("gusset");
+
     /** The side panel of a hood. */
     public static final Name HOOD_SIDE = Name.of("hood side");
 

@@ -38,6 +38,21 @@ public final class EdgeNames {
     /** The sleeve's underarm edge on its back side, from the hem to the underarm point. */
     public static final Name UNDERARM_BACK = Name.of("underarm back");
 
+    /** The upper edge of a sleeve that is in two or grown on, from the shoulder point to its hem. */
+    public static final Name OVER_ARM = Name.of("over arm");
+
+    /** The hem of a sleeve grown on to a body, whose own hem is {@link #HEM}. */
+    public static final Name SLEEVE_HEM = Name.of("sleeve hem");
+
+    /** The underarm edge of a sleeve grown on, from its hem to the side seam. */
+    public static final Name UNDERARM = Name.of("underarm");
+
+    /** The upper edge of a body or sleeve that is sewn to a gusset. */
+    public static final Name GUSSET_UPPER = Name.of("gusset upper");
+
+    /** The lower edge of a body or sleeve that is sewn to a gusset. */
+    public static final Name GUSSET_LOWER = Name.of("gusset lower");
+
     /** The upper edge of a band or a lower panel: the one that is sewn to what hangs above it. */
     public static final Name TOP = Name.of("top");
 

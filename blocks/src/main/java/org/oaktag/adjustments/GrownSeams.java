@@ -1,0 +1,88 @@
+package org.oaktag.adjustments;
+
+import static org.oaktag.garment.FinishedMeasure.times;
+
+import java.util.Optional;
+import org.oaktag.blocks.TopNames;
+import org.oaktag.body.BodyMeasure;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.EdgeRef;
+import org.oaktag.garment.End;
+import org.oaktag.garment.FinishedMeasure;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Quantity.Corner;
+import org.oaktag.garment.Quantity.EdgeLength;
+import org.oaktag.garment.Quantity.FromEdge;
+import org.oaktag.garment.Seam;
+import org.oaktag.garment.SeamRule;
+import org.oaktag.garment.SeamSide;
+import org.oaktag.measure.Length;
+
+/** The seams and finished measures of a body whose sleeves are grown on. */
+final class GrownSeams {
+
+    private static final String REFIT = "grow the sleeve on after shoulders and side seams are settled";
+
+    /** Further down than this, in millimetres, the underarm point says nothing of the chest. */
+    private static final double STILL_AT_CHEST = 100;
+
+    private GrownSeams() {}
+
+    static Garment of(Assembly assembly, Garment before, boolean gusset, Length below) {
+        Seam shoulder = before.seam(TopNames.SHOULDER_SEAM);
+        assembly.sew(new Seam(
+                shoulder.name(),
+                shoulder.a().then(SeamSide.along(TopNames.FRONT, EdgeNames.OVER_ARM)),
+                shoulder.b().then(SeamSide.along(TopNames.BACK, EdgeNames.OVER_ARM)),
+                shoulder.rule(),
+                shoulder.smoothAt(),
+                REFIT));
+        Seam side = before.seam(TopNames.SIDE_SEAM);
+        SeamSide front = SeamSide.along(TopNames.FRONT, EdgeNames.UNDERARM);
+        SeamSide back = SeamSide.along(TopNames.BACK, EdgeNames.UNDERARM);
+        if (gusset) {
+            assembly.sew(side.smoothAt(End.END));
+            assembly.sew(Seam.of(TopNames.SLEEVE_SEAM, front, back, SeamRule.flat(), REFIT)
+                    .smoothAt(End.START));
+        } else {
+            assembly.sew(new Seam(
+                    side.name(), front.then(side.a()), back.then(side.b()), side.rule(), side.smoothAt(), REFIT));
+        }
+        assembly.measure(sum(TopNames.SLEEVE_LENGTH, EdgeNames.OVER_ARM, TopNames.FRONT)
+                .against(BodyMeasure.ARM_LENGTH.asName()));
+        assembly.measure(FinishedMeasure.of(
+                TopNames.NECK_TO_WRIST,
+                times(1, length(TopNames.FRONT, EdgeNames.SHOULDER)),
+                times(1, length(TopNames.FRONT, EdgeNames.OVER_ARM))));
+        assembly.measure(sum(TopNames.SLEEVE_HEM, EdgeNames.SLEEVE_HEM, TopNames.FRONT, TopNames.BACK)
+                .against(BodyMeasure.WRIST_GIRTH.asName()));
+        assembly.measure(FinishedMeasure.of(
+                        TopNames.SLEEVE_WIDTH, times(1, toOverArm(TopNames.FRONT)), times(1, toOverArm(TopNames.BACK)))
+                .against(BodyMeasure.UPPER_ARM_GIRTH.asName()));
+        assembly.leaveOut(TopNames.ARMHOLE_GIRTH);
+        if (!gusset && below.mm() > STILL_AT_CHEST) {
+            before.measures().stream()
+                    .filter(each -> each.name().equals(TopNames.CHEST_GIRTH))
+                    .forEach(
+                            each -> assembly.measure(new FinishedMeasure(each.name(), each.terms(), Optional.empty())));
+        }
+        return assembly.done();
+    }
+
+    private static FinishedMeasure sum(Name measure, Name edge, Name... pieces) {
+        return FinishedMeasure.of(
+                measure,
+                java.util.Arrays.stream(pieces)
+                        .map(piece -> times(1, length(piece, edge)))
+                        .toArray(FinishedMeasure.Term[]::new));
+    }
+
+    private static EdgeLength length(Name piece, Name edge) {
+        return new EdgeLength(EdgeRef.of(piece, edge));
+    }
+
+    private static FromEdge toOverArm(Name piece) {
+        return new FromEdge(Corner.at(piece, EdgeNames.UNDERARM, End.END), EdgeRef.of(piece, EdgeNames.OVER_ARM));
+    }
+}
