@@ -18,8 +18,9 @@ import static org.oaktag.measure.Percent.percent;
 
 import org.oaktag.adjust.Recipe;
 import org.oaktag.adjustments.FitHood;
+import org.oaktag.blocks.BlockKind;
 import org.oaktag.blocks.HoodShape;
-import org.oaktag.blocks.KnitTop;
+import org.oaktag.blocks.Style;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Ease;
 import org.oaktag.garment.Cloth;
@@ -40,13 +41,18 @@ public final class HoodedTop {
 
     private HoodedTop() {}
 
+    /** Returns the top as a style: its block, ease, cloth and steps, the hood without a cord. */
+    public static Style style() {
+        return new Style(BlockKind.KNIT_TOP, Ease.standard(), SHELL, recipe(false));
+    }
+
     /**
      * Returns the basic block of a body.
      *
      * @throws org.oaktag.PatternException if the measures allow no block
      */
     public static Garment block(BodyMeasurements body) {
-        return KnitTop.draft(body, Ease.standard(), SHELL).titled("night crew hooded top");
+        return style().draft(body);
     }
 
     /**

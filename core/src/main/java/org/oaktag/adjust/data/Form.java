@@ -79,7 +79,7 @@ sealed interface Form permits LeafForm, OptionalForm, ListForm, RecordForm, Fami
         if (type == double.class) {
             return LeafForm.number(Double.class, "", Double::doubleValue, Double::valueOf);
         }
-        if (type == int.class) {
+        if (type == int.class || type == Integer.class) {
             return LeafForm.whole();
         }
         if (type == boolean.class) {

@@ -31,7 +31,7 @@ record HouseRules(String root) {
             List.of(".garment.."),
             List.of(".adjust.."),
             List.of(".body..", ".blocks..", ".adjustments.."),
-            List.of(".export.."),
+            List.of(".export..", ".recipe.."),
             List.of(".examples.."));
 
     private static final int CORE = 5;

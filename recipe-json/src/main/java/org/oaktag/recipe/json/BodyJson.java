@@ -1,0 +1,130 @@
+package org.oaktag.recipe.json;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.oaktag.PatternException;
+import org.oaktag.adjust.data.Datum;
+import org.oaktag.adjust.data.RecordForm;
+import org.oaktag.body.BodyBuilder;
+import org.oaktag.body.BodyMeasure;
+import org.oaktag.body.BodyMeasurements;
+import org.oaktag.body.Derived;
+import org.oaktag.body.Figure;
+import org.oaktag.garment.Spelling;
+import org.oaktag.measure.Length;
+
+/**
+ * Writes bodies as JSON and reads them. Only what was taken is written; what was derived is derived again, by the same
+ * rules, so that the body comes back as it was.
+ */
+public final class BodyJson {
+
+    private static final Format FORMAT = new Format("oaktag bodies", 1);
+    private static final String BODIES = "bodies";
+    private static final String MEASURES = "measures";
+
+    private BodyJson() {}
+
+    /**
+     * What stands before the measures of a body.
+     *
+     * @param name who it is
+     * @param figure whose body it is
+     * @param ageYears the age in whole years, or empty
+     */
+    public record Head(String name, Figure figure, Optional<Integer> ageYears) {}
+
+    /** Writes bodies in their order. */
+    public static String write(List<BodyMeasurements> bodies) {
+        List<Datum> items = new ArrayList<>();
+        bodies.forEach(body -> items.add(fields(body)));
+        return JsonData.text(FORMAT.before(new Datum.Fields(Map.of(BODIES, new Datum.Items(items)))));
+    }
+
+    /**
+     * Reads bodies.
+     *
+     * @throws PatternException if the text is no JSON, of another format or version, a field is unknown, missing or of
+     *     the wrong sort, or a measure is no measure of a body; the message says which body, and what would do
+     */
+    public static List<BodyMeasurements> read(String json) {
+        Datum.Fields content = FORMAT.content(JsonData.fields("bodies", json));
+        if (!(content.values().get(BODIES) instanceof Datum.Items items)
+                || content.values().size() > 1) {
+            throw PatternException.of(
+                    "bodies", "must have one more field, the list '" + BODIES + "'", content.text(), "");
+        }
+        List<BodyMeasurements> bodies = new ArrayList<>();
+        for (Datum item : items.values()) {
+            bodies.add(body("body " + (bodies.size() + 1), item));
+        }
+        return List.copyOf(bodies);
+    }
+
+    private static Datum.Fields fields(BodyMeasurements body) {
+        Optional<Integer> age =
+                body.ageYears().isPresent() ? Optional.of(body.ageYears().getAsInt()) : Optional.empty();
+        Map<String, Datum> fields = new LinkedHashMap<>(
+                head().write(new Head(body.name(), body.figure(), age)).values());
+        Set<BodyMeasure> derived =
+                Set.copyOf(body.derived().stream().map(Derived::measure).toList());
+        Map<String, Datum> measures = new LinkedHashMap<>();
+        body.measures().forEach((measure, length) -> {
+            if (!derived.contains(measure)) {
+                measures.put(field(measure), new Datum.Numeral(length.mm()));
+            }
+        });
+        fields.put(MEASURES, new Datum.Fields(measures));
+        return new Datum.Fields(fields);
+    }
+
+    private static BodyMeasurements body(String where, Datum item) {
+        if (!(item instanceof Datum.Fields fields)
+                || !(fields.values().get(MEASURES) instanceof Datum.Fields measures)) {
+            throw PatternException.of(where, "must have its '" + MEASURES + "' in braces", item.text(), "");
+        }
+        Head head = (Head) head().read(where, fields.without(MEASURES));
+        BodyBuilder builder = BodyMeasurements.builder().name(head.name()).figure(head.figure());
+        head.ageYears().ifPresent(builder::ageYears);
+        String whose = where + " ('" + head.name() + "')";
+        measures.values().forEach((field, value) -> {
+            if (!(value instanceof Datum.Numeral number)) {
+                throw PatternException.of(whose + ", " + field, "must be a number", value.text(), "");
+            }
+            builder.measure(measure(whose, field), Length.mm(number.value()));
+        });
+        return builder.build();
+    }
+
+    private static BodyMeasure measure(String whose, String field) {
+        return Arrays.stream(BodyMeasure.values())
+                .filter(measure -> field(measure).equals(field))
+                .findFirst()
+                .orElseThrow(() -> unknown(whose, field));
+    }
+
+    private static PatternException unknown(String whose, String field) {
+        List<String> known =
+                Arrays.stream(BodyMeasure.values()).map(BodyJson::field).toList();
+        return PatternException.of(
+                whose,
+                "must have no measures but " + known,
+                "'" + field + "'",
+                Spelling.nearest(field, known)
+                        .map(near -> "did you mean '" + near + "'?")
+                        .orElse(""));
+    }
+
+    private static String field(BodyMeasure measure) {
+        return measure.label().replace(' ', '_') + "_mm";
+    }
+
+    private static RecordForm head() {
+        return RecordForm.of(Head.class);
+    }
+}

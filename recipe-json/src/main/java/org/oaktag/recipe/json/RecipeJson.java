@@ -1,0 +1,96 @@
+package org.oaktag.recipe.json;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.oaktag.PatternException;
+import org.oaktag.adjust.Recipe;
+import org.oaktag.adjust.Step;
+import org.oaktag.adjust.StepCatalogue;
+import org.oaktag.adjust.data.Datum;
+import org.oaktag.adjust.data.RecordForm;
+import org.oaktag.adjustments.KnownSteps;
+import org.oaktag.blocks.BlockKind;
+import org.oaktag.blocks.Style;
+import org.oaktag.body.Ease;
+import org.oaktag.garment.Cloth;
+
+/**
+ * Writes styles, each a block and a recipe, as JSON and reads them.
+ *
+ * <pre>{@code
+ * String json = RecipeJson.standard().write(style);
+ * Style again = RecipeJson.standard().read(json);     // equals style
+ * }</pre>
+ *
+ * <p>Immutable.
+ *
+ * @param catalogue the kinds of step that may stand in a recipe
+ */
+public record RecipeJson(StepCatalogue catalogue) {
+
+    private static final Format FORMAT = new Format("oaktag recipe", 1);
+    private static final String STEPS = "steps";
+
+    /**
+     * What stands before the steps.
+     *
+     * @param title what the style makes
+     * @param block its block
+     * @param ease how much larger it is than the body
+     * @param cloth what it is made of
+     */
+    public record Head(String title, BlockKind block, Ease ease, Cloth cloth) {}
+
+    /** Returns what reads and writes every step of the library; for your own as well, give a catalogue that has them. */
+    public static RecipeJson standard() {
+        return new RecipeJson(KnownSteps.catalogue());
+    }
+
+    /**
+     * Writes a style.
+     *
+     * @throws PatternException if a step is of a kind that the catalogue lacks
+     */
+    public String write(Style style) {
+        Head head = new Head(style.title(), style.block(), style.ease(), style.cloth());
+        Map<String, Datum> fields = new LinkedHashMap<>(head().write(head).values());
+        List<Datum> steps = new ArrayList<>();
+        for (Step step : style.recipe().steps()) {
+            steps.add(catalogue.write(step));
+        }
+        fields.put(STEPS, new Datum.Items(steps));
+        return JsonData.text(FORMAT.before(new Datum.Fields(fields)));
+    }
+
+    /**
+     * Reads a style.
+     *
+     * @throws PatternException if the text is no JSON, of another format or version, a field is unknown, missing or of
+     *     the wrong sort, a step is unknown, or an amount breaks a rule; the message says where, and what would do
+     */
+    public Style read(String json) {
+        Datum.Fields content = FORMAT.content(JsonData.fields("recipe", json));
+        if (!(content.values().get(STEPS) instanceof Datum.Items items)) {
+            throw PatternException.of("recipe", "must have its steps in a list '" + STEPS + "'", content.text(), "");
+        }
+        Head head = (Head) head().read("recipe", content.without(STEPS));
+        List<Step> steps = new ArrayList<>();
+        for (Datum step : items.values()) {
+            steps.add(step("step " + (steps.size() + 1), step));
+        }
+        return new Style(head.block(), head.ease(), head.cloth(), new Recipe(head.title(), steps));
+    }
+
+    private Step step(String where, Datum step) {
+        if (step instanceof Datum.Fields fields) {
+            return catalogue.read(where, fields);
+        }
+        throw PatternException.of(where, "must be fields in braces", step.text(), "");
+    }
+
+    private static RecordForm head() {
+        return RecordForm.of(Head.class);
+    }
+}
