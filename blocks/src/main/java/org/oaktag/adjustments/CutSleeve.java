@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import org.oaktag.PatternException;
-import org.oaktag.adjust.CutLine;
+import org.oaktag.adjust.LineAcross;
 import org.oaktag.adjust.Part;
 import org.oaktag.adjust.Place;
 import org.oaktag.adjust.Reshaped;
@@ -109,7 +109,7 @@ public record CutSleeve(double share, Length further) implements Step {
         double underarm = sleeve.path(EdgeNames.UNDERARM_FRONT).start().y();
         OptionalDouble ends = Unknown.solve(
                 tried -> line(sleeve, tried).on(sleeve).path().bounds().maxY() - level, underarm, level);
-        CutLine line = line(
+        LineAcross line = line(
                 sleeve,
                 ends.orElseThrow(() -> PatternException.of(
                         "hem of a cut sleeve",
@@ -126,8 +126,8 @@ public record CutSleeve(double share, Length further) implements Step {
                 .toList());
     }
 
-    private static CutLine line(Piece sleeve, double level) {
-        return CutLine.square(
+    private static LineAcross line(Piece sleeve, double level) {
+        return LineAcross.square(
                 Place.along(EdgeNames.UNDERARM_FRONT, End.START, place(sleeve.path(EdgeNames.UNDERARM_FRONT), level)),
                 Place.along(
                         EdgeNames.UNDERARM_BACK,

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Closing;
-import org.oaktag.adjust.CutLine;
+import org.oaktag.adjust.LineAcross;
 import org.oaktag.adjust.Place;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Slash;
@@ -116,7 +116,7 @@ public record SlashSleeve(Length by, Hinge hinge, Place onCap, Optional<Place> o
         Spread spread =
                 hinge == Hinge.NONE ? Spread.parallel(by) : Spread.opened(hinge == Hinge.CAP ? End.START : End.END, by);
         Reshaped slashed = new SlashAndSpread(
-                        TopNames.SLEEVE, List.of(Slash.of(CutLine.straight(onCap, end), spread)), Closing.smooth())
+                        TopNames.SLEEVE, List.of(Slash.of(LineAcross.straight(onCap, end), spread)), Closing.smooth())
                 .reshape(garment);
         Piece opened = slashed.garment().piece(TopNames.SLEEVE);
         if (onCap.equals(TOP) && hinge != Hinge.CAP) {
@@ -167,7 +167,7 @@ public record SlashSleeve(Length by, Hinge hinge, Place onCap, Optional<Place> o
 
     /** Halves that were turned meet in a corner; the hem is drawn in one curve, square to both underarm edges. */
     private static Path squareHem(Piece opened) {
-        return CutLine.square(
+        return LineAcross.square(
                         Place.corner(EdgeNames.UNDERARM_FRONT, End.END),
                         Place.corner(EdgeNames.UNDERARM_BACK, End.START))
                 .on(opened)

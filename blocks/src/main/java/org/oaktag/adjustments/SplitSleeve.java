@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.oaktag.PatternException;
-import org.oaktag.adjust.CutLine;
+import org.oaktag.adjust.LineAcross;
 import org.oaktag.adjust.Part;
 import org.oaktag.adjust.Place;
 import org.oaktag.adjust.Reshaped;
@@ -62,7 +62,7 @@ public record SplitSleeve(Length aboveHem, Cloth below) implements Step {
         double level = level(sleeve);
         Path front = sleeve.path(EdgeNames.UNDERARM_FRONT);
         Path back = sleeve.path(EdgeNames.UNDERARM_BACK);
-        CutLine line = CutLine.square(
+        LineAcross line = LineAcross.square(
                 Place.along(EdgeNames.UNDERARM_FRONT, End.START, Length.mm(place(front, level))),
                 Place.along(EdgeNames.UNDERARM_BACK, End.END, Length.mm(place(back.reversed(), level))));
         Reshaped split = new SplitPiece(

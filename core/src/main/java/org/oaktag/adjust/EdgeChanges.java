@@ -11,6 +11,9 @@ import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.End;
 import org.oaktag.garment.FinishedMeasure;
 import org.oaktag.garment.FinishedMeasure.Term;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Piece;
 import org.oaktag.garment.Quantity;
 import org.oaktag.garment.Quantity.Corner;
 import org.oaktag.garment.Quantity.Distance;
@@ -30,6 +33,7 @@ final class EdgeChanges {
 
     private final Map<EdgeRef, List<EdgeRef>> runs = new LinkedHashMap<>();
     private final Map<Corner, Corner> corners = new LinkedHashMap<>();
+    private final Set<Name> turned = new LinkedHashSet<>();
 
     /** Says that an edge is now these edges, in the order in which it ran. */
     void became(EdgeRef old, List<EdgeRef> now) {
@@ -41,9 +45,22 @@ final class EdgeChanges {
         corners.put(old, now);
     }
 
+    /** Says that the edges of a piece run the other way round now. */
+    void turned(Name piece) {
+        turned.add(piece);
+    }
+
     /** The edges that an edge is now. */
     List<EdgeRef> now(EdgeRef old) {
         return runs.getOrDefault(old, List.of(old));
+    }
+
+    /** An edge that is gone, a fold or the like, was straight: its length is that between the corners where it ended. */
+    private List<Quantity> edgeLength(EdgeRef edge) {
+        List<EdgeRef> now = now(edge);
+        return now.isEmpty()
+                ? List.of(new Distance(now(new Corner(edge, End.START)), now(new Corner(edge, End.END))))
+                : now.stream().<Quantity>map(EdgeLength::new).toList();
     }
 
     private boolean isJoined(EdgeRef edge) {
@@ -59,7 +76,24 @@ final class EdgeChanges {
         if (now.isEmpty()) {
             return old;
         }
+        if (turned.contains(old.edge().piece())) {
+            return new Corner(now.get(0), old.end().opposite());
+        }
         return new Corner(old.end() == End.START ? now.get(0) : now.get(now.size() - 1), old.end());
+    }
+
+    /** The garment with these pieces in the place of those of their names, and all that speaks of them. */
+    Garment on(Garment garment, List<Piece> redrawn) {
+        List<Piece> pieces = garment.pieces().stream()
+                .map(piece -> redrawn.stream()
+                        .filter(each -> each.name().equals(piece.name()))
+                        .findFirst()
+                        .orElse(piece))
+                .toList();
+        return garment.with(
+                pieces,
+                garment.seams().stream().map(this::on).toList(),
+                garment.measures().stream().map(this::on).toList());
     }
 
     Seam on(Seam seam) {
@@ -74,7 +108,7 @@ final class EdgeChanges {
                 Collections.reverse(now);
             }
             for (EdgeRef edge : now) {
-                SeamSide.Run next = new SeamSide.Run(edge, run.backwards());
+                SeamSide.Run next = new SeamSide.Run(edge, run.backwards() != turned.contains(edge.piece()));
                 // Two runs that were joined are one.
                 if (all.isEmpty() || !all.get(all.size() - 1).equals(next)) {
                     all.add(next);
@@ -101,7 +135,7 @@ final class EdgeChanges {
 
     private List<Quantity> on(Quantity quantity) {
         if (quantity instanceof EdgeLength length) {
-            return now(length.edge()).stream().<Quantity>map(EdgeLength::new).toList();
+            return edgeLength(length.edge());
         }
         if (quantity instanceof Distance distance) {
             return List.of(new Distance(now(distance.from()), now(distance.to())));

@@ -49,14 +49,14 @@ record Fragment(Name edge, Path path, double from) {
         return between(path.start(), end);
     }
 
-    static Path pinned(Path path, Point start, Point end) {
-        if (path.start().equals(start) && path.end().equals(end)) {
+    static Path pinned(Path path, Point from, Point to) {
+        if (path.start().equals(from) && path.end().equals(to)) {
             return path;
         }
         List<Curve> curves = new ArrayList<>(path.curves());
         int last = curves.size() - 1;
-        curves.set(0, pinned(curves.get(0), start, curves.get(0).end()));
-        curves.set(last, pinned(curves.get(last), curves.get(last).start(), end));
+        curves.set(0, pinned(curves.get(0), from, curves.get(0).end()));
+        curves.set(last, pinned(curves.get(last), curves.get(last).start(), to));
         return Path.of(curves);
     }
 

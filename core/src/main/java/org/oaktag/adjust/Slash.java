@@ -6,10 +6,10 @@ package org.oaktag.adjust;
  * @param line where the piece is cut
  * @param spread how far it is opened
  */
-public record Slash(CutLine line, Spread spread) {
+public record Slash(LineAcross line, Spread spread) {
 
     /** Returns the slash along a line, opened so far. */
-    public static Slash of(CutLine line, Spread spread) {
+    public static Slash of(LineAcross line, Spread spread) {
         return new Slash(line, spread);
     }
 }

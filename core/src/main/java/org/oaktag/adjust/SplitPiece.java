@@ -37,7 +37,7 @@ import org.oaktag.measure.Length;
  * @param right the part on its right
  * @param seam the name of the new seam
  */
-public record SplitPiece(Name piece, CutLine line, Part left, Part right, Name seam) implements Step {
+public record SplitPiece(Name piece, LineAcross line, Part left, Part right, Name seam) implements Step {
 
     private static final Name STYLE_NOTCH = Name.of("style line");
 

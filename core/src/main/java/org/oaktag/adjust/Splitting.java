@@ -35,7 +35,7 @@ final class Splitting {
         rightEdges = named(divided.right());
     }
 
-    static Splitting of(Piece piece, CutLine line, Part left, Part right) {
+    static Splitting of(Piece piece, LineAcross line, Part left, Part right) {
         return new Splitting(Divided.of(piece, line.on(piece)), left, right);
     }
 

@@ -2,8 +2,6 @@ package org.oaktag.adjust;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.oaktag.PatternException;
-import org.oaktag.garment.Cut;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.Grainline;
 import org.oaktag.garment.InnerLine;
@@ -14,15 +12,12 @@ import org.oaktag.geometry.Curve;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Transform;
-import org.oaktag.geometry.Vector;
 
 /** One slash: the piece is cut along a line, one part is moved away, and both gaps are closed. */
 final class Spreading {
 
     /** A gap narrower than this, in millimetres, is none. */
     private static final double SHUT = 1e-9;
-
-    private static final double STRAIGHT = 1e-9;
 
     private final Divided divided;
     private final boolean leftMoves;
@@ -76,7 +71,7 @@ final class Spreading {
                 grainline(piece.grainline()),
                 piece.cut(),
                 piece.cloth());
-        requireStraightFold(spread);
+        StraightFold.require(spread);
         return spread;
     }
 
@@ -136,24 +131,5 @@ final class Spreading {
         return divided.isLeft(middle) == leftMoves
                 ? grain.transformed(Transform.translation(motion.apply(middle).minus(middle)))
                 : grain;
-    }
-
-    private static void requireStraightFold(Piece piece) {
-        if (!(piece.cut() instanceof Cut.OnFold fold)) {
-            return;
-        }
-        Path path = piece.path(fold.edge());
-        Vector along = path.end().minus(path.start()).unit();
-        for (Curve curve : path.curves()) {
-            if (Math.abs(along.cross(curve.directionAt(0))) > STRAIGHT
-                    || Math.abs(along.cross(curve.directionAt(1))) > STRAIGHT
-                    || Math.abs(along.cross(curve.start().minus(path.start()))) > STRAIGHT * path.length()) {
-                throw PatternException.of(
-                        "edge '" + fold.edge() + "' of piece '" + piece.name() + "'",
-                        "must stay straight, as it lies on the fold of the cloth",
-                        "an edge that is bent by the slash",
-                        "slash from another edge, or spread parallel along a line square to the fold");
-            }
-        }
     }
 }

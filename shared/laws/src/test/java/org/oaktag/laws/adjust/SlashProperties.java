@@ -11,7 +11,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 import org.oaktag.adjust.Closing;
-import org.oaktag.adjust.CutLine;
+import org.oaktag.adjust.LineAcross;
 import org.oaktag.adjust.Place;
 import org.oaktag.adjust.Slash;
 import org.oaktag.adjust.SlashAndSpread;
@@ -90,8 +90,8 @@ class SlashProperties {
             @ForAll Crossed crossed,
             @ForAll @DoubleRange(min = 0, max = 30) double first,
             @ForAll @DoubleRange(min = 0, max = 30) double second) {
-        CutLine one = CutLine.straight(placeAt(ONE, 0.3), placeAt(THREE, 0.7));
-        CutLine other = CutLine.straight(placeAt(ONE, 0.7), placeAt(THREE, 0.3));
+        LineAcross one = LineAcross.straight(placeAt(ONE, 0.3), placeAt(THREE, 0.7));
+        LineAcross other = LineAcross.straight(placeAt(ONE, 0.7), placeAt(THREE, 0.3));
         SpreadPiece both = new SlashAndSpread(
                         crossed.piece().name(),
                         List.of(
@@ -134,7 +134,7 @@ class SlashProperties {
     private static SpreadPiece spread(Crossed crossed, Spread spread, Closing closing) {
         return new SlashAndSpread(
                         crossed.piece().name(),
-                        List.of(Slash.of(CutLine.straight(crossed.from(), crossed.to()), spread)),
+                        List.of(Slash.of(LineAcross.straight(crossed.from(), crossed.to()), spread)),
                         closing)
                 .spread(crossed.piece());
     }

@@ -11,7 +11,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
-import org.oaktag.adjust.CutLine;
+import org.oaktag.adjust.LineAcross;
 import org.oaktag.adjust.Part;
 import org.oaktag.adjust.PieceSplit;
 import org.oaktag.adjust.Place;
@@ -46,7 +46,7 @@ class SplitProperties {
         Piece whole = crossed.piece();
         PieceSplit split = new SplitPiece(
                         whole.name(),
-                        CutLine.bowed(crossed.from(), crossed.to(), mm(bow)),
+                        LineAcross.bowed(crossed.from(), crossed.to(), mm(bow)),
                         Part.of(Name.of("left part"), PRINCESS),
                         Part.of(whole.name(), PRINCESS),
                         PRINCESS)
@@ -152,7 +152,7 @@ class SplitProperties {
     private static SplitPiece princess(Name body, Name side, Name seam, double armhole, double hem, double bow) {
         return new SplitPiece(
                 body,
-                CutLine.bowed(
+                LineAcross.bowed(
                         Place.share(EdgeNames.ARMHOLE, armhole),
                         new Place(EdgeNames.HEM, End.START, hem, mm(0)),
                         mm(bow)),

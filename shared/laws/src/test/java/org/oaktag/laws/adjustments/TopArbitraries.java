@@ -18,7 +18,7 @@ import org.oaktag.testkit.bodies.Adults;
 /** Blocks of knit tops for grown bodies of either sex, at every ease from close to loose. */
 public final class TopArbitraries extends DomainContextBase {
 
-    static final Cloth CLOTH = Cloth.knit("brushed knit", percent(40));
+    public static final Cloth CLOTH = Cloth.knit("brushed knit", percent(40));
 
     /** For jqwik. */
     public TopArbitraries() {}

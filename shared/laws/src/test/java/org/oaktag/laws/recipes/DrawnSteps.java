@@ -7,8 +7,8 @@ import java.util.Random;
 import java.util.function.Function;
 import org.oaktag.adjust.AmountKind;
 import org.oaktag.adjust.Closing;
-import org.oaktag.adjust.CutLine;
 import org.oaktag.adjust.Darts;
+import org.oaktag.adjust.LineAcross;
 import org.oaktag.adjust.Part;
 import org.oaktag.adjust.Place;
 import org.oaktag.adjust.Slash;
@@ -128,7 +128,7 @@ final class DrawnSteps {
         Name piece = sleeve ? TopNames.SLEEVE : random.nextBoolean() ? TopNames.FRONT : TopNames.BACK;
         return new SlashAndSpread(
                 piece,
-                List.of(Slash.of(CutLine.straight(from, to), spread)),
+                List.of(Slash.of(LineAcross.straight(from, to), spread)),
                 random.nextBoolean() ? Closing.straight() : Closing.smooth());
     }
 
@@ -138,7 +138,7 @@ final class DrawnSteps {
         Name yoke = piece.with("yoke");
         return new SplitPiece(
                 piece,
-                CutLine.bowed(
+                LineAcross.bowed(
                         Place.share(EdgeNames.ARMHOLE, between(random, 0.2, 0.5)),
                         Place.share(EdgeNames.CENTRE, between(random, 0.6, 0.9)),
                         mm(random, -10, 10)),

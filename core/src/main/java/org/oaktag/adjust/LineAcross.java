@@ -19,7 +19,7 @@ import org.oaktag.measure.Length;
  * A line along which a piece is slashed or split, from one place on its outline to another. It has a direction, so that
  * a part of the piece lies on its left and another on its right. A closed family of immutable values.
  */
-public sealed interface CutLine {
+public sealed interface LineAcross {
 
     /**
      * Lays the line on a piece.
@@ -29,22 +29,22 @@ public sealed interface CutLine {
     LaidLine on(Piece piece);
 
     /** Returns the straight line from place to place. */
-    static CutLine straight(Place from, Place to) {
+    static LineAcross straight(Place from, Place to) {
         return new Straight(from, to);
     }
 
     /** Returns a curve from place to place whose middle lies so far to the left of the straight line. */
-    static CutLine bowed(Place from, Place to, Length bow) {
+    static LineAcross bowed(Place from, Place to, Length bow) {
         return new Bowed(from, to, bow);
     }
 
     /** Returns a curve from place to place that is square to the edges at both ends. */
-    static CutLine square(Place from, Place to) {
+    static LineAcross square(Place from, Place to) {
         return new Square(from, to);
     }
 
     /** Returns the part inside the piece of a line drawn right across it. */
-    static CutLine drawn(Path path) {
+    static LineAcross drawn(Path path) {
         return new Drawn(path);
     }
 
@@ -54,7 +54,7 @@ public sealed interface CutLine {
      * @param from where it begins
      * @param to where it ends
      */
-    record Straight(Place from, Place to) implements CutLine {
+    record Straight(Place from, Place to) implements LineAcross {
         @Override
         public LaidLine on(Piece piece) {
             return new LaidLine(Path.polyline(from.on(piece), to.on(piece)), from, to);
@@ -68,7 +68,7 @@ public sealed interface CutLine {
      * @param to where it ends
      * @param bow how far the middle lies to the left of the straight line, negative for the right
      */
-    record Bowed(Place from, Place to, Length bow) implements CutLine {
+    record Bowed(Place from, Place to, Length bow) implements LineAcross {
 
         /** The controls of a cubic lie 4/3 as far off the chord as its middle does. */
         private static final double CONTROL = 4.0 / 3;
@@ -94,7 +94,7 @@ public sealed interface CutLine {
      * @param from where it begins
      * @param to where it ends
      */
-    record Square(Place from, Place to) implements CutLine {
+    record Square(Place from, Place to) implements LineAcross {
 
         private static final double STRAIGHT = 1e-12;
 
@@ -126,7 +126,7 @@ public sealed interface CutLine {
      *
      * @param path where it runs; it crosses the outline twice, or begins and ends on it
      */
-    record Drawn(Path path) implements CutLine {
+    record Drawn(Path path) implements LineAcross {
 
         private static final double SHORTEST = 1e-3;
 

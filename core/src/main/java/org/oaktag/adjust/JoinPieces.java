@@ -1,0 +1,204 @@
+package org.oaktag.adjust;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.oaktag.PatternException;
+import org.oaktag.garment.Amount;
+import org.oaktag.garment.EdgeRef;
+import org.oaktag.garment.FinishedMeasure;
+import org.oaktag.garment.FinishedMeasure.Term;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Note;
+import org.oaktag.garment.Piece;
+import org.oaktag.garment.Quantity.Corner;
+import org.oaktag.garment.Quantity.Distance;
+import org.oaktag.garment.Quantity.Drop;
+import org.oaktag.garment.Quantity.EdgeLength;
+import org.oaktag.garment.Quantity.FromEdge;
+import org.oaktag.garment.Quantity.FromLine;
+import org.oaktag.garment.Seam;
+import org.oaktag.garment.SeamSide;
+import org.oaktag.measure.Length;
+
+/**
+ * Joins two pieces along an edge of each to one piece, cut as the first from the cloth of the first: the second is moved to
+ * it without being bent. The seam between them is gone.
+ *
+ * <p>Edges that meet at the joint and have one name are one edge again, where every seam and every finished measure speaks
+ * of both or of neither; else an edge of the second piece whose name is taken is named {@code "<piece> <edge>"}.
+ *
+ * @param first an edge of the piece that lies still
+ * @param second an edge of the piece that is moved
+ * @param joined the name of the piece that they become
+ */
+public record JoinPieces(EdgeRef first, EdgeRef second, Name joined) implements Step {
+
+    /**
+     * Checks the edges.
+     *
+     * @throws PatternException if both are edges of one piece
+     */
+    public JoinPieces {
+        if (first.piece().equals(second.piece())) {
+            throw PatternException.of(
+                    "pieces to join", "must be two", "'" + first + "' and '" + second + "'", "sew the edges instead");
+        }
+    }
+
+    @Override
+    public String name() {
+        return "join the " + second.piece() + " to the " + first.piece();
+    }
+
+    @Override
+    public List<Amount> amounts() {
+        return List.of(Amount.of("along", first + " and " + second), Amount.of("as", joined.value()));
+    }
+
+    /**
+     * Joins two pieces by themselves. Edges of one name that meet at the joint become one edge.
+     *
+     * @throws PatternException if the edges are not congruent within 0.01 mm, or the pieces are cut in ways that do not go
+     *     together; the message says by how much the edges differ
+     */
+    public Piece join(Piece one, Piece other) {
+        return new Joining(one, first.edge(), other, second.edge(), joined, (a, b) -> true).piece();
+    }
+
+    @Override
+    public Reshaped reshape(Garment garment) {
+        Piece one = garment.piece(first.piece());
+        Piece other = garment.piece(second.piece());
+        List<Seam> seams = new ArrayList<>(
+                garment.seams().stream().filter(seam -> !isJoint(seam)).toList());
+        List<List<Corner>> joints = Joining.joints(one, first.edge(), other, second.edge());
+        List<FinishedMeasure> measures = garment.measures().stream()
+                .map(measure -> shortened(measure, joints))
+                .toList();
+        measures.forEach(this::requireNotAlong);
+        Garment apart = garment.with(garment.pieces(), seams, measures);
+        Joining joining =
+                new Joining(one, first.edge(), other, second.edge(), joined, (a, b) -> isOneEdge(apart, a, b, joints));
+        EdgeChanges changes = joining.changes();
+        List<Piece> pieces = new ArrayList<>();
+        for (Piece piece : garment.pieces()) {
+            if (piece.name().equals(one.name())) {
+                pieces.add(joining.piece());
+            } else if (!piece.name().equals(other.name())) {
+                pieces.add(piece);
+            }
+        }
+        Garment whole = garment.with(
+                pieces,
+                seams.stream().map(changes::on).toList(),
+                measures.stream().map(changes::on).toList());
+        List<Note> notes = new ArrayList<>();
+        notes.add(Note.rule("laid together along edges of "
+                + Length.mm(one.path(first.edge()).length()).text()));
+        if (!one.cloth().equals(other.cloth())) {
+            notes.add(Note.done("the whole is cut from " + one.cloth().description() + ", the cloth of '" + one.name()
+                    + "'; '" + other.name() + "' was " + other.cloth().description()));
+        }
+        return new Reshaped(whole, notes, List.of());
+    }
+
+    private boolean isJoint(Seam seam) {
+        if (!seam.has(first) && !seam.has(second)) {
+            return false;
+        }
+        List<EdgeRef> sewn = new ArrayList<>();
+        seam.a().runs().forEach(run -> sewn.add(run.edge()));
+        seam.b().runs().forEach(run -> sewn.add(run.edge()));
+        if (sewn.size() == 2 && sewn.contains(first) && sewn.contains(second)) {
+            return true;
+        }
+        throw PatternException.of(
+                name(),
+                "must join edges that are sewn to each other alone",
+                "seam '" + seam.name() + "' of " + seam.a().text() + " and "
+                        + seam.b().text(),
+                "take that seam out first");
+    }
+
+    /** Two drops of which the one ends where the other begins, at the joint, are one. */
+    private static FinishedMeasure shortened(FinishedMeasure measure, List<List<Corner>> joints) {
+        List<Term> terms = new ArrayList<>(measure.terms());
+        for (int i = 0; i < terms.size(); i++) {
+            for (int j = 0; j < terms.size(); j++) {
+                if (i != j
+                        && terms.get(i).times() == terms.get(j).times()
+                        && terms.get(i).quantity() instanceof Drop above
+                        && terms.get(j).quantity() instanceof Drop below
+                        && joints.stream()
+                                .anyMatch(joint -> joint.contains(above.to()) && joint.contains(below.from()))) {
+                    terms.set(i, FinishedMeasure.times(terms.get(i).times(), new Drop(above.from(), below.to())));
+                    terms.remove(j);
+                    return shortened(new FinishedMeasure(measure.name(), terms, measure.body()), joints);
+                }
+            }
+        }
+        return measure;
+    }
+
+    private void requireNotAlong(FinishedMeasure measure) {
+        for (Term term : measure.terms()) {
+            boolean along = term.quantity() instanceof EdgeLength length
+                    && (length.edge().equals(first) || length.edge().equals(second));
+            if (along) {
+                throw PatternException.of(
+                        name(),
+                        "must not take away an edge that is measured",
+                        "finished measure '" + measure.name() + "'",
+                        "take the measure elsewhere first");
+            }
+        }
+    }
+
+    private boolean isOneEdge(Garment garment, Name a, Name b, List<List<Corner>> joints) {
+        EdgeRef one = EdgeRef.of(first.piece(), a);
+        EdgeRef other = EdgeRef.of(second.piece(), b);
+        for (Seam seam : garment.seams()) {
+            if (!togetherOrNot(seam.a(), one, other) || !togetherOrNot(seam.b(), one, other)) {
+                return false;
+            }
+        }
+        for (FinishedMeasure measure : garment.measures()) {
+            if (measured(measure, one) != measured(measure, other)
+                    || measure.terms().stream()
+                            .anyMatch(term -> joints.stream()
+                                    .flatMap(List::stream)
+                                    .anyMatch(corner -> corners(term).contains(corner)))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean togetherOrNot(SeamSide side, EdgeRef one, EdgeRef other) {
+        List<EdgeRef> sewn = side.runs().stream().map(SeamSide.Run::edge).toList();
+        int at = sewn.indexOf(one);
+        int next = sewn.indexOf(other);
+        return (at < 0 && next < 0) || (at >= 0 && next >= 0 && Math.abs(at - next) == 1);
+    }
+
+    private static double measured(FinishedMeasure measure, EdgeRef edge) {
+        return measure.terms().stream()
+                .filter(term -> term.quantity().equals(new EdgeLength(edge)))
+                .mapToDouble(Term::times)
+                .sum();
+    }
+
+    private static List<Corner> corners(Term term) {
+        if (term.quantity() instanceof Distance distance) {
+            return List.of(distance.from(), distance.to());
+        }
+        if (term.quantity() instanceof Drop drop) {
+            return List.of(drop.from(), drop.to());
+        }
+        if (term.quantity() instanceof FromLine line) {
+            return List.of(line.corner(), line.from(), line.to());
+        }
+        return term.quantity() instanceof FromEdge from ? List.of(from.corner()) : List.of();
+    }
+}

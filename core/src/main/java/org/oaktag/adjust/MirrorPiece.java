@@ -1,0 +1,34 @@
+package org.oaktag.adjust;
+
+import java.util.List;
+import org.oaktag.garment.Amount;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Piece;
+
+/**
+ * Turns a piece over, so that its other hand is drawn. Its edges keep their names and run the other way; seams and
+ * finished measures follow.
+ *
+ * @param piece the piece
+ */
+public record MirrorPiece(Name piece) implements Step {
+
+    @Override
+    public String name() {
+        return "mirror the " + piece;
+    }
+
+    @Override
+    public List<Amount> amounts() {
+        return List.of();
+    }
+
+    @Override
+    public Reshaped reshape(Garment garment) {
+        Piece mirrored = garment.piece(piece).mirrored();
+        EdgeChanges changes = new EdgeChanges();
+        changes.turned(piece);
+        return Reshaped.of(changes.on(garment, List.of(mirrored)));
+    }
+}

@@ -1,0 +1,64 @@
+package org.oaktag.adjust;
+
+import java.util.List;
+import org.oaktag.garment.Cloth;
+import org.oaktag.garment.EdgeRef;
+import org.oaktag.garment.End;
+import org.oaktag.garment.Name;
+import org.oaktag.measure.Length;
+
+/** Adjustments of any piece. */
+public final class Pieces {
+
+    private Pieces() {}
+
+    /** Slashes a piece and spreads it; the gaps are closed by smooth curves. */
+    public static SlashAndSpread slashAndSpread(Name piece, Slash... slashes) {
+        return new SlashAndSpread(piece, List.of(slashes), Closing.smooth());
+    }
+
+    /** Splits a piece along a style line into the part on its left and that on its right. */
+    public static SplitPiece splitPiece(Name piece, LineAcross line, Part left, Part right, Name seam) {
+        return new SplitPiece(piece, line, left, right, seam);
+    }
+
+    /** Joins two pieces along an edge of each; the second is moved to the first. */
+    public static JoinPieces joinPieces(EdgeRef first, EdgeRef second, Name joined) {
+        return new JoinPieces(first, second, joined);
+    }
+
+    /** Turns a piece over, left to right. */
+    public static MirrorPiece mirrorPiece(Name piece) {
+        return new MirrorPiece(piece);
+    }
+
+    /** Draws a piece that is cut on the fold whole. */
+    public static UnfoldPiece unfoldPiece(Name piece) {
+        return new UnfoldPiece(piece);
+    }
+
+    /** Moves a corner or a place on an edge, and with it what lies within reach, less and less. */
+    public static MovePoint movePoint(Name piece, Place place, Length right, Length down, Length reach) {
+        return new MovePoint(piece, place, right, down, reach);
+    }
+
+    /** Extends a piece at an edge by an even width. */
+    public static ExtendEdge extendEdge(EdgeRef edge, Length by) {
+        return new ExtendEdge(edge, by);
+    }
+
+    /** Cuts a facing on to a straight edge, which becomes a fold. */
+    public static CutOnFacing cutOnFacing(EdgeRef edge, Length width) {
+        return new CutOnFacing(edge, width);
+    }
+
+    /** Draws a facing of its own for an edge. */
+    public static SeparateFacing separateFacing(EdgeRef edge, Length width, Name facing, Cloth cloth) {
+        return new SeparateFacing(edge, width, facing, cloth);
+    }
+
+    /** Trues the corners at one end of a seam, so that the edges run on smoothly across it when it is closed. */
+    public static TrueCorner trueCorner(Name seam, End end, Length reach) {
+        return new TrueCorner(seam, end, reach);
+    }
+}
