@@ -2,16 +2,29 @@ package org.oaktag.adjustments;
 
 import static org.oaktag.blocks.TopNames.BACK;
 import static org.oaktag.blocks.TopNames.FRONT;
+import static org.oaktag.blocks.TopNames.SHOULDER_SEAM;
+import static org.oaktag.blocks.TopNames.SIDE_SEAM;
+import static org.oaktag.blocks.TopNames.SLEEVE;
+import static org.oaktag.blocks.TopNames.SLEEVE_SEAM;
 
+import org.oaktag.adjust.CutOnFacing;
 import org.oaktag.adjust.EaseDart;
+import org.oaktag.adjust.ExtendEdge;
+import org.oaktag.adjust.JoinPieces;
+import org.oaktag.adjust.MirrorPiece;
 import org.oaktag.adjust.MoveDart;
+import org.oaktag.adjust.MovePoint;
 import org.oaktag.adjust.OpenDart;
+import org.oaktag.adjust.SeparateFacing;
 import org.oaktag.adjust.SlashAndSpread;
 import org.oaktag.adjust.SplitPiece;
 import org.oaktag.adjust.Step;
 import org.oaktag.adjust.StepCatalogue;
 import org.oaktag.adjust.StepKind;
+import org.oaktag.adjust.TrueCorner;
 import org.oaktag.adjust.TrueDartFold;
+import org.oaktag.adjust.UnfoldPiece;
+import org.oaktag.garment.EdgeNames;
 
 /**
  * Every kind of step that comes with the library, a line for each, with what is usual for its amounts (common practice
@@ -48,7 +61,26 @@ public final class KnownSteps {
                 kind(CurveHem.class).usually("rise", 10, 80),
                 kind(CutVent.class).usually("height", 60, 180).usually("width", 20, 40),
                 kind(FitCap.class).usually("ease", 0, 20).usually("height", 80, 180),
+                kind(RaiseCap.class).usually("by", -30, 20),
+                kind(PuffCap.class).usually("ratio", 1.1, 1.8).usually("height", 10, 40),
+                kind(WidenSleeve.class).usually("by", -20, 60),
+                kind(SlashSleeve.class)
+                        .usually("by", 10, 80)
+                        .among("on cap edge", EdgeNames.CAP_FRONT, EdgeNames.CAP_BACK)
+                        .usually("on cap share", 0, 0.6)
+                        .usually("on cap further", 0, 20)
+                        .among("on hem edge", EdgeNames.HEM)
+                        .usually("on hem share", 0.25, 0.75)
+                        .usually("on hem further", 0, 10),
                 kind(StraightenSleeve.class),
+                kind(ShapeSleeveHem.class).usually("hem", 200, 420).usually("flare from", 100, 400),
+                kind(PuffHem.class)
+                        .usually("ratio", 1.2, 2)
+                        .usually("cuff depth", 40, 110)
+                        .usually("cuff rib stretch", 40, 120)
+                        .usually("cuff girth", 180, 240),
+                kind(LengthenSleeve.class).usually("by", -80, 60),
+                kind(CutSleeve.class).usually("share", 0.2, 0.8).usually("further", -20, 20),
                 kind(SplitSleeve.class).usually("above hem", 120, 180).usually("below stretch", 15, 80),
                 kind(HemBand.class)
                         .usually("depth", 30, 90)
@@ -70,7 +102,20 @@ public final class KnownSteps {
                 kind(OpenDart.class).usually("width", 10, 40).usually("depth", 60, 140),
                 kind(MoveDart.class).usually("share", 0, 1),
                 kind(EaseDart.class),
-                kind(TrueDartFold.class));
+                kind(TrueDartFold.class),
+                kind(JoinPieces.class),
+                kind(MirrorPiece.class).among("piece", FRONT, BACK, SLEEVE),
+                kind(UnfoldPiece.class).among("piece", FRONT, BACK),
+                kind(MovePoint.class)
+                        .usually("right", -10, 10)
+                        .usually("down", -10, 10)
+                        .usually("reach", 30, 120),
+                kind(ExtendEdge.class).usually("by", 5, 50),
+                kind(CutOnFacing.class).usually("width", 20, 60),
+                kind(SeparateFacing.class).usually("width", 25, 70).usually("cloth stretch", 0, 80),
+                kind(TrueCorner.class)
+                        .among("seam", SHOULDER_SEAM, SIDE_SEAM, SLEEVE_SEAM)
+                        .usually("reach", 20, 60));
     }
 
     private static StepKind kind(Class<? extends Step> step) {

@@ -10,6 +10,7 @@ import org.oaktag.adjust.Closing;
 import org.oaktag.adjust.Darts;
 import org.oaktag.adjust.LineAcross;
 import org.oaktag.adjust.Part;
+import org.oaktag.adjust.Pieces;
 import org.oaktag.adjust.Place;
 import org.oaktag.adjust.Slash;
 import org.oaktag.adjust.SlashAndSpread;
@@ -22,11 +23,14 @@ import org.oaktag.adjust.data.AmountField;
 import org.oaktag.adjust.data.Datum;
 import org.oaktag.adjustments.KnownSteps;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.garment.Cloth;
 import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Name;
 import org.oaktag.measure.Angle;
 import org.oaktag.measure.Length;
+import org.oaktag.measure.Percent;
 
 /**
  * Steps of every kind in the catalogue with amounts drawn by chance from what is usual. Where an amount is a list or a
@@ -50,6 +54,36 @@ final class DrawnSteps {
                         Place.share(EdgeNames.SIDE, between(random, 0.1, 0.5)),
                         mm(random, 10, 40),
                         mm(random, 60, 140)));
+        own.put("join pieces", random -> {
+            boolean yoke = random.nextBoolean();
+            Name piece = random.nextBoolean() ? TopNames.FRONT : TopNames.BACK;
+            return yoke
+                    ? Pieces.joinPieces(
+                            EdgeRef.of(piece, Name.of("yoke line")),
+                            EdgeRef.of(piece.with("yoke"), Name.of("yoke line")),
+                            piece)
+                    : Pieces.joinPieces(
+                            EdgeRef.of(TopNames.FRONT, EdgeNames.SHOULDER),
+                            EdgeRef.of(TopNames.BACK, EdgeNames.SHOULDER),
+                            Name.of("body"));
+        });
+        own.put(
+                "move point",
+                random -> Pieces.movePoint(
+                        piece(random),
+                        Place.share(random.nextBoolean() ? EdgeNames.HEM : EdgeNames.CENTRE, between(random, 0.0, 1.0)),
+                        mm(random, -10, 10),
+                        mm(random, -10, 10),
+                        mm(random, 30, 120)));
+        own.put("extend edge", random -> Pieces.extendEdge(edge(random), mm(random, 5, 50)));
+        own.put("cut on facing", random -> Pieces.cutOnFacing(edge(random), mm(random, 20, 60)));
+        own.put(
+                "separate facing",
+                random -> Pieces.separateFacing(
+                        EdgeRef.of(random.nextBoolean() ? TopNames.FRONT : TopNames.BACK, EdgeNames.NECKLINE),
+                        mm(random, 25, 70),
+                        Name.of("facing"),
+                        Cloth.knit("facing jersey", Percent.percent(30))));
         own.put(
                 "move dart",
                 random -> Darts.moveDart(
@@ -145,6 +179,15 @@ final class DrawnSteps {
                 Part.of(piece, Name.of("yoke line")),
                 Part.of(yoke, Name.of("yoke line")),
                 piece.with("yoke seam"));
+    }
+
+    private static Name piece(Random random) {
+        return List.of(TopNames.FRONT, TopNames.BACK, TopNames.SLEEVE).get(random.nextInt(3));
+    }
+
+    private static EdgeRef edge(Random random) {
+        Name edge = List.of(EdgeNames.HEM, EdgeNames.CENTRE, EdgeNames.SIDE).get(random.nextInt(3));
+        return EdgeRef.of(piece(random), edge);
     }
 
     private static Length mm(Random random, double least, double most) {
