@@ -80,6 +80,10 @@ public final class KnownSteps {
                         .usually("cuff rib stretch", 40, 120)
                         .usually("cuff girth", 180, 240),
                 kind(LengthenSleeve.class).usually("by", -80, 60),
+                kind(GrowSleeve.class)
+                        .usually("below", 10, 80)
+                        .usually("bend", 20, 60)
+                        .usually("gusset", 60, 140),
                 kind(CutSleeve.class).usually("share", 0.2, 0.8).usually("further", -20, 20),
                 kind(SplitSleeve.class).usually("above hem", 120, 180).usually("below stretch", 15, 80),
                 kind(HemBand.class)
