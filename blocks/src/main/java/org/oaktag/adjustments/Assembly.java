@@ -74,6 +74,12 @@ final class Assembly {
         return this;
     }
 
+    /** Undoes a seam, if it is there. */
+    Assembly undo(Name seam) {
+        seams.removeIf(each -> each.name().equals(seam));
+        return this;
+    }
+
     /** Leaves out a finished measure, if it is there. */
     Assembly leaveOut(Name measure) {
         measures.removeIf(each -> each.name().equals(measure));

@@ -148,10 +148,12 @@ public record GrowSleeve(Length below, Angle bend, Optional<Length> gusset) impl
                             "move the shoulder seams back, or straighten the side seams")));
         }
 
+        /** Both halves slant by one angle, the one down the arm and the other up. */
         private static Hem of(double whole, double more, double slant) {
+            double share = 2 * more / whole;
             return new Hem(
-                    new GrownSleeve.HalfHem(whole / 2 + more, slant),
-                    new GrownSleeve.HalfHem(whole / 2 - more, -slant));
+                    new GrownSleeve.HalfHem(whole / 2 + more, slant * (1 + share)),
+                    new GrownSleeve.HalfHem(whole / 2 - more, -slant * (1 - share)));
         }
 
         private double excess(GrownSleeve onFront, GrownSleeve onBack) {

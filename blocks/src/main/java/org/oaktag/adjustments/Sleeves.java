@@ -133,4 +133,19 @@ public final class Sleeves {
     public static GrowSleeve batwingSleeve(Length below) {
         return new GrowSleeve(below, Angle.degrees(0), Optional.empty());
     }
+
+    /** Makes a raglan whose lines begin 30 mm from the shoulder on the front neckline and 20 mm on the back. */
+    public static Step raglanSleeve() {
+        return new Raglan(Length.mm(30), Length.mm(20));
+    }
+
+    /**
+     * Makes a raglan.
+     *
+     * @param onFront how far from the shoulder seam the line begins on the front neckline
+     * @param onBack how far from the shoulder seam it begins on the back neckline
+     */
+    public static Step raglanSleeve(Length onFront, Length onBack) {
+        return new Raglan(onFront, onBack);
+    }
 }

@@ -26,6 +26,12 @@ public final class TopNames {
     /** The cuff of the sleeve. */
     public static final Name CUFF = Name.of("cuff");
 
+    /** The front half of a sleeve in two. */
+    public static final Name SLEEVE_FRONT = Name.of("sleeve front");
+
+    /** The back half of a sleeve in two. */
+    public static final Name SLEEVE_BACK = Name.of("sleeve back");
+
     /** The gusset let in under the arm. */
     public static final Name GUSSET = Name.of("gusset");
 
@@ -52,6 +58,9 @@ public final class TopNames {
 
     /** The seam of the back armhole and the back half of the cap. */
     public static final Name BACK_ARMHOLE_SEAM = Name.of("back armhole");
+
+    /** The seam of a sleeve in two over the arm. */
+    public static final Name OVER_ARM_SEAM = Name.of("over arm");
 
     /** The seam that closes the sleeve under the arm. */
     public static final Name SLEEVE_SEAM = Name.of("sleeve underarm");

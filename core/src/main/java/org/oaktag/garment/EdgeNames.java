@@ -47,6 +47,9 @@ public final class EdgeNames {
     /** The underarm edge of a sleeve grown on, from its hem to the side seam. */
     public static final Name UNDERARM = Name.of("underarm");
 
+    /** The style line of a raglan sleeve, from the neckline to where it runs into the armhole. */
+    public static final Name RAGLAN = Name.of("raglan");
+
     /** The upper edge of a body or sleeve that is sewn to a gusset. */
     public static final Name GUSSET_UPPER = Name.of("gusset upper");
 

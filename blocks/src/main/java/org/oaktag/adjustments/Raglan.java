@@ -1,0 +1,202 @@
+package org.oaktag.adjustments;
+
+import static org.oaktag.garment.FinishedMeasure.times;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import org.oaktag.PatternException;
+import org.oaktag.adjust.Reshaped;
+import org.oaktag.adjust.Step;
+import org.oaktag.blocks.RaglanHalf;
+import org.oaktag.blocks.TopNames;
+import org.oaktag.body.BodyMeasure;
+import org.oaktag.garment.Amount;
+import org.oaktag.garment.Dimension;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.EdgeRef;
+import org.oaktag.garment.End;
+import org.oaktag.garment.FinishedMeasure;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Note;
+import org.oaktag.garment.Piece;
+import org.oaktag.garment.Quantity.Corner;
+import org.oaktag.garment.Quantity.EdgeLength;
+import org.oaktag.garment.Quantity.FromEdge;
+import org.oaktag.garment.Seam;
+import org.oaktag.garment.SeamRule;
+import org.oaktag.garment.SeamSide;
+import org.oaktag.measure.Length;
+
+/**
+ * Makes a raglan of body and sleeve: front and back lose their shoulders along a line from the neckline to the notch of
+ * the armhole, and the sleeve, now in two with a seam over shoulder and arm, gains them. The raglan seams of body and
+ * sleeve are of one length, and so are both edges of the seam over the arm; the way from the side neck point to the wrist
+ * keeps its length, and the sleeve its width.
+ *
+ * @param onFront how far from the shoulder seam the line begins on the front neckline
+ * @param onBack how far from the shoulder seam it begins on the back neckline
+ */
+public record Raglan(Length onFront, Length onBack) implements Step {
+
+    private static final double LEAST = 5;
+    private static final double LEAST_NECKLINE = 20;
+    private static final String REFIT = "make the raglan after neckline, shoulder, armhole and sleeve are settled";
+
+    @Override
+    public String name() {
+        return "make a raglan sleeve";
+    }
+
+    @Override
+    public List<Amount> amounts() {
+        return List.of(
+                Amount.of("from the shoulder on the front neckline", onFront),
+                Amount.of("on the back neckline", onBack));
+    }
+
+    /**
+     * {@inheritDoc}
+     *
+     * @throws PatternException if a line begins off its neckline, something is sewn to the neckline or the sleeve already,
+     *     the sleeve is split, the cap does not fit the armhole, or the lines cannot be made of one length
+     */
+    @Override
+    public Reshaped reshape(Garment garment) {
+        requirePlain(garment);
+        Piece sleeve = garment.piece(TopNames.SLEEVE);
+        checkOnNeckline(garment.piece(TopNames.FRONT), onFront);
+        checkOnNeckline(garment.piece(TopNames.BACK), onBack);
+        RaglanHalf front = RaglanHalf.front(garment.piece(TopNames.FRONT), sleeve, onFront);
+        RaglanHalf back = RaglanHalf.back(garment.piece(TopNames.BACK), sleeve, onBack);
+        Length reach = garment.finished(TopNames.NECK_TO_WRIST);
+        Piece sleeveFront = checked(front.sleeve(TopNames.SLEEVE_FRONT, sleeve, reach));
+        Piece sleeveBack = checked(back.sleeve(TopNames.SLEEVE_BACK, sleeve, reach));
+        Assembly assembly = Assembly.of(garment)
+                .takeOff(Set.of(TopNames.SLEEVE))
+                .undo(TopNames.SHOULDER_SEAM)
+                .put(checked(front.body()))
+                .put(checked(back.body()))
+                .put(sleeveFront)
+                .put(sleeveBack)
+                .sew(raglanSeam(TopNames.FRONT_ARMHOLE_SEAM, TopNames.FRONT, TopNames.SLEEVE_FRONT))
+                .sew(raglanSeam(TopNames.BACK_ARMHOLE_SEAM, TopNames.BACK, TopNames.SLEEVE_BACK))
+                .sew(ofHalves(TopNames.OVER_ARM_SEAM, overArm(TopNames.SLEEVE_FRONT), overArm(TopNames.SLEEVE_BACK)))
+                .sew(ofHalves(
+                        TopNames.SLEEVE_SEAM,
+                        SeamSide.along(TopNames.SLEEVE_FRONT, EdgeNames.UNDERARM),
+                        SeamSide.along(TopNames.SLEEVE_BACK, EdgeNames.UNDERARM)));
+        Garment done = measured(assembly).done();
+        Note lines = Note.rule("the raglan line is " + front.lineLength().text() + " long on front and sleeve, "
+                + back.lineLength().text() + " on back and sleeve; below the notch both are the armhole's own curve");
+        Note over = Note.rule("the seam over the arm is as long on the front as on the back: side neck to wrist stays "
+                + done.finished(TopNames.NECK_TO_WRIST).text());
+        Piece body = done.piece(TopNames.FRONT);
+        return new Reshaped(
+                done,
+                List.of(lines, over),
+                List.of(new Dimension(
+                        TopNames.FRONT,
+                        body.path(EdgeNames.RAGLAN).start(),
+                        body.path(EdgeNames.RAGLAN).end(),
+                        front.lineLength().text())));
+    }
+
+    private static void requirePlain(Garment garment) {
+        boolean whole = garment.piece(TopNames.SLEEVE).hasEdge(EdgeNames.HEM) && !garment.hasPiece(TopNames.CUFF);
+        EdgeRef front = EdgeRef.of(TopNames.FRONT, EdgeNames.NECKLINE);
+        EdgeRef back = EdgeRef.of(TopNames.BACK, EdgeNames.NECKLINE);
+        boolean open = garment.seams().stream().noneMatch(seam -> seam.has(front) || seam.has(back));
+        if (!whole || !open || garment.piece(TopNames.FRONT).hasEdge(EdgeNames.STAND)) {
+            throw PatternException.of(
+                    "raglan",
+                    "must be made of a whole sleeve and a plain neckline",
+                    whole ? "a neckline with a hood, band or stand" : "a sleeve that is split or cuffed",
+                    "put this step before them");
+        }
+    }
+
+    private static void checkOnNeckline(Piece piece, Length on) {
+        Range.check(
+                "raglan line of the " + piece.name(),
+                "from the shoulder seam it can begin at",
+                on,
+                LEAST,
+                piece.path(EdgeNames.NECKLINE).length() - LEAST_NECKLINE);
+    }
+
+    private Piece checked(Piece drawn) {
+        if (!drawn.outline().selfCrossings().isEmpty()) {
+            throw PatternException.of(
+                    "raglan",
+                    "must not make the " + drawn.name() + " overlap itself",
+                    amounts().toString(),
+                    "begin the line at another place on the neckline");
+        }
+        return drawn;
+    }
+
+    private static Seam raglanSeam(Name seam, Name body, Name sleeve) {
+        return Seam.of(seam, raglan(body), raglan(sleeve), SeamRule.flat(), REFIT)
+                .smoothAt(End.START);
+    }
+
+    private static SeamSide raglan(Name piece) {
+        return SeamSide.along(piece, EdgeNames.RAGLAN).then(SeamSide.along(piece, EdgeNames.ARMHOLE));
+    }
+
+    private static SeamSide overArm(Name piece) {
+        return SeamSide.along(piece, EdgeNames.OVER_ARM).then(SeamSide.along(piece, EdgeNames.SHOULDER));
+    }
+
+    private static Seam ofHalves(Name seam, SeamSide front, SeamSide back) {
+        return Seam.of(seam, front, back, SeamRule.flat(), REFIT).smoothAt(End.START, End.END);
+    }
+
+    private static Assembly measured(Assembly assembly) {
+        return assembly.measure(FinishedMeasure.of(
+                                TopNames.NECKLINE_GIRTH,
+                                terms(
+                                        2,
+                                        EdgeNames.NECKLINE,
+                                        TopNames.FRONT,
+                                        TopNames.SLEEVE_FRONT,
+                                        TopNames.SLEEVE_BACK,
+                                        TopNames.BACK))
+                        .against(BodyMeasure.NECK_BASE_GIRTH.asName()))
+                .measure(FinishedMeasure.of(
+                                TopNames.SHOULDER_LENGTH, terms(1, EdgeNames.SHOULDER, TopNames.SLEEVE_FRONT))
+                        .against(BodyMeasure.SHOULDER_LENGTH.asName()))
+                .measure(FinishedMeasure.of(TopNames.SLEEVE_LENGTH, terms(1, EdgeNames.OVER_ARM, TopNames.SLEEVE_FRONT))
+                        .against(BodyMeasure.ARM_LENGTH.asName()))
+                .measure(FinishedMeasure.of(
+                        TopNames.NECK_TO_WRIST,
+                        times(1, length(TopNames.SLEEVE_FRONT, EdgeNames.SHOULDER)),
+                        times(1, length(TopNames.SLEEVE_FRONT, EdgeNames.OVER_ARM))))
+                .measure(FinishedMeasure.of(
+                                TopNames.SLEEVE_HEM,
+                                terms(1, EdgeNames.HEM, TopNames.SLEEVE_FRONT, TopNames.SLEEVE_BACK))
+                        .against(BodyMeasure.WRIST_GIRTH.asName()))
+                .measure(FinishedMeasure.of(
+                                TopNames.SLEEVE_WIDTH,
+                                times(1, toOverArm(TopNames.SLEEVE_FRONT)),
+                                times(1, toOverArm(TopNames.SLEEVE_BACK)))
+                        .against(BodyMeasure.UPPER_ARM_GIRTH.asName()))
+                .leaveOut(TopNames.ARMHOLE_GIRTH);
+    }
+
+    private static FinishedMeasure.Term[] terms(double factor, Name edge, Name... pieces) {
+        return Arrays.stream(pieces)
+                .map(piece -> times(factor, length(piece, edge)))
+                .toArray(FinishedMeasure.Term[]::new);
+    }
+
+    private static EdgeLength length(Name piece, Name edge) {
+        return new EdgeLength(EdgeRef.of(piece, edge));
+    }
+
+    private static FromEdge toOverArm(Name piece) {
+        return new FromEdge(Corner.at(piece, EdgeNames.UNDERARM, End.START), EdgeRef.of(piece, EdgeNames.OVER_ARM));
+    }
+}

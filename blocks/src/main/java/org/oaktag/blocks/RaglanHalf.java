@@ -1,0 +1,238 @@
+package org.oaktag.blocks;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.oaktag.PatternException;
+import org.oaktag.garment.Cut;
+import org.oaktag.garment.Edge;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.End;
+import org.oaktag.garment.Grainline;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Notch;
+import org.oaktag.garment.Piece;
+import org.oaktag.geometry.Cubic;
+import org.oaktag.geometry.Line;
+import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
+import org.oaktag.geometry.Transform;
+import org.oaktag.geometry.Vector;
+import org.oaktag.measure.Length;
+
+/**
+ * A front or a back whose shoulder is cut off along a line from the neckline to the notch of the armhole, and half a
+ * sleeve to which the shoulder is joined.
+ *
+ * <p>The line runs smoothly into the armhole at the notch. The cut-off shoulder is mirrored, as it now lies on the other
+ * side of the line, and set with its shoulder point over the middle of the sleeve; it is turned about that point until the
+ * sleeve's own line, which leaves the neckline at the angle that it had on the body and runs smoothly into the cap at its
+ * notch, is as long as the body's. Below the notch both edges are the armhole's own curve. The shoulder then runs on over
+ * the arm in a curve, and its height is solved so that the way from the side neck point to the hem is as long as asked.
+ *
+ * <p>The half sleeve is drawn with the middle of the arm at x = 0 and its underarm to the right. Immutable.
+ */
+public final class RaglanHalf {
+
+    private static final double CURVE_REACH = 45;
+    private static final double MOST_TURN = Math.toRadians(150);
+    private static final double MOST_MOVE = 60;
+    private static final double SAME = 0.01;
+    private static final double GRAIN_MARGIN = 0.12;
+
+    private final Piece body;
+    private final Name notchName;
+    private final Notch notch;
+    private final Path neckline;
+    private final Path cutOffNeckline;
+    private final Path line;
+    private final Path lowerArmhole;
+    private final Path lowerCap;
+    private final Path underarm;
+    private final Path hem;
+
+    private RaglanHalf(Piece body, Name notchName, double onNeck, Path cap, Path underarm, Path hem) {
+        this.body = body;
+        this.notchName = notchName;
+        this.notch = body.notch(EdgeNames.ARMHOLE, notchName)
+                .orElseThrow(() -> PatternException.of(
+                        "armhole of the " + body.name(),
+                        "must have its notch '" + notchName + "'",
+                        "no such notch",
+                        "fit the cap to the armhole first"));
+        Path whole = body.path(EdgeNames.NECKLINE);
+        Path.Split neck = whole.splitAt(whole.length() - onNeck);
+        this.neckline = neck.before();
+        this.cutOffNeckline = neck.after();
+        Path armhole = body.path(EdgeNames.ARMHOLE);
+        this.lowerArmhole = armhole.splitAt(notch.fromStart(armhole.length())).after();
+        this.lowerCap = cap.splitAt(cap.length() - lowerArmhole.length()).after();
+        this.underarm = underarm;
+        this.hem = hem;
+        Point from = neckline.end();
+        Point to = lowerArmhole.start();
+        this.line = line(from, to.minus(from).unit(), to, lowerArmhole.startDirection());
+    }
+
+    /** Prepares the front half of a sleeve. */
+    public static RaglanHalf front(Piece front, Piece sleeve, Length onNeck) {
+        Transform frame = toFrame(sleeve);
+        Path hem = sleeve.path(EdgeNames.HEM).transformed(frame);
+        return new RaglanHalf(
+                front,
+                TopNames.FRONT_NOTCH,
+                onNeck.mm(),
+                sleeve.path(EdgeNames.CAP_FRONT).transformed(frame),
+                sleeve.path(EdgeNames.UNDERARM_FRONT).transformed(frame),
+                hem.sub(0, middle(hem)));
+    }
+
+    /** Prepares the back half of a sleeve. */
+    public static RaglanHalf back(Piece back, Piece sleeve, Length onNeck) {
+        Transform frame = toFrame(sleeve).then(Transform.mirrorX(0));
+        Path hem = sleeve.path(EdgeNames.HEM).transformed(frame).reversed();
+        return new RaglanHalf(
+                back,
+                TopNames.BACK_NOTCH,
+                onNeck.mm(),
+                sleeve.path(EdgeNames.CAP_BACK).transformed(frame).reversed(),
+                sleeve.path(EdgeNames.UNDERARM_BACK).transformed(frame).reversed(),
+                hem.sub(0, middle(hem)));
+    }
+
+    /** Returns the front or the back without its shoulder. */
+    public Piece body() {
+        List<Edge> edges = new ArrayList<>();
+        for (Edge edge : body.edges()) {
+            if (edge.name().equals(EdgeNames.NECKLINE)) {
+                edges.add(edge.withPath(neckline));
+                edges.add(new Edge(EdgeNames.RAGLAN, line));
+            } else if (edge.name().equals(EdgeNames.ARMHOLE)) {
+                edges.add(edge.withPath(lowerArmhole));
+            } else if (!edge.name().equals(EdgeNames.SHOULDER)) {
+                edges.add(edge);
+            }
+        }
+        return body.withoutNotchesOn(EdgeNames.ARMHOLE)
+                .withoutNotchesOn(EdgeNames.SHOULDER)
+                .withoutNotchesOn(EdgeNames.NECKLINE)
+                .withEdges(edges)
+                .withNotch(atLineEnd());
+    }
+
+    /**
+     * Returns the half sleeve.
+     *
+     * @param name its name
+     * @param sleeve the sleeve of which it is a half
+     * @param reach how long it shall be from the side neck point over the shoulder to the hem
+     * @throws PatternException if the cap does not lie on the armhole below the notch, or the shoulder cannot be joined so
+     *     that both lines are of one length
+     */
+    public Piece sleeve(Name name, Piece sleeve, Length reach) {
+        double difference = lowerCap.length() - lowerArmhole.length();
+        double apart = lowerCap.start().distanceTo(lowerCap.end())
+                - lowerArmhole.start().distanceTo(lowerArmhole.end());
+        if (Math.abs(difference) > SAME || Math.abs(apart) > SAME) {
+            throw PatternException.of(
+                    "sleeve cap",
+                    "must lie on the " + body.name() + " armhole below its notch to become a raglan",
+                    "a cap that does not",
+                    "fit the cap to the armhole first");
+        }
+        OptionalDouble level =
+                Unknown.solve(tried -> joined(tried).overArm().length(1e-9) - reach.mm(), -MOST_MOVE, MOST_MOVE);
+        Joined joined = joined(level.orElseThrow(this::unjoined));
+        Path.Split over = joined.overArm().splitAt(body.path(EdgeNames.SHOULDER).length());
+        double x = lowerCap.end().x() / 2;
+        double top = lowerCap.end().y();
+        double low = hem.start().y();
+        return Piece.of(
+                        name,
+                        List.of(
+                                new Edge(EdgeNames.NECKLINE, joined.neckline()),
+                                new Edge(EdgeNames.RAGLAN, joined.line()),
+                                new Edge(EdgeNames.ARMHOLE, lowerCap),
+                                new Edge(EdgeNames.UNDERARM, underarm),
+                                new Edge(EdgeNames.HEM, hem),
+                                new Edge(EdgeNames.OVER_ARM, over.after().reversed()),
+                                new Edge(EdgeNames.SHOULDER, over.before().reversed())),
+                        new Grainline(Point.of(x, top), Point.of(x, low - GRAIN_MARGIN * (low - top))),
+                        Cut.pair(),
+                        sleeve.cloth())
+                .withNotch(atLineEnd());
+    }
+
+    /** Returns how long the line is on the body. */
+    public Length lineLength() {
+        return Length.mm(line.length());
+    }
+
+    /** The shoulder joined to the half sleeve: its neckline, its line, and the edge from the neck over the arm to the hem. */
+    private record Joined(Path neckline, Path line, Path overArm) {}
+
+    private Joined joined(double level) {
+        Point shoulder = body.path(EdgeNames.SHOULDER).end();
+        Transform mirrored = Transform.mirrorX(shoulder.x())
+                .then(Transform.translation(Point.of(0, level).minus(shoulder)));
+        OptionalDouble turn = Unknown.solve(
+                tried -> sleeveLine(turned(mirrored, level, tried)).length(1e-9) - line.length(1e-9), -MOST_TURN, 0);
+        Transform placed = turned(mirrored, level, turn.orElseThrow(this::unjoined));
+        Path joinedLine = sleeveLine(placed);
+        Path joinedNeck = Redraw.between(
+                cutOffNeckline.reversed().transformed(placed), placed.apply(cutOffNeckline.end()), joinedLine.start());
+        return new Joined(joinedNeck, joinedLine, overArm(placed, level, joinedNeck.start()));
+    }
+
+    private Path overArm(Transform placed, double level, Point neck) {
+        Path shoulder = body.path(EdgeNames.SHOULDER).transformed(placed);
+        double reach = Math.min(CURVE_REACH, shoulder.length() / 2);
+        Path kept = Redraw.between(
+                shoulder.sub(0, shoulder.length() - reach), neck, shoulder.pointAt(shoulder.length() - reach));
+        Point low = Point.of(hem.end().x(), level + reach);
+        double handle = kept.end().distanceTo(low) / 3;
+        Cubic curve = Cubic.hermite(kept.end(), kept.endDirection().times(handle), low, Vector.of(0, handle));
+        return kept.then(Path.of(curve, new Line(low, hem.end())));
+    }
+
+    private static Transform turned(Transform mirrored, double level, double turn) {
+        return mirrored.then(Transform.rotation(turn, Point.of(0, level)));
+    }
+
+    private Path sleeveLine(Transform placed) {
+        return line(
+                placed.apply(line.start()),
+                placed.apply(line.startDirection()),
+                lowerCap.start(),
+                lowerCap.startDirection());
+    }
+
+    private Notch atLineEnd() {
+        return new Notch(notchName, EdgeNames.RAGLAN, End.END, 0, notch.count());
+    }
+
+    private PatternException unjoined() {
+        return PatternException.of(
+                "shoulder of the " + body.name(),
+                "must join the sleeve so that both raglan lines are of one length",
+                "a line of " + lineLength().text() + " on the " + body.name(),
+                "begin the line nearer to the shoulder, or raise the cap");
+    }
+
+    private static Path line(Point from, Vector leaving, Point to, Vector arriving) {
+        double handle = from.distanceTo(to) / 3;
+        return Path.of(Cubic.hermite(from, leaving.times(handle), to, arriving.times(handle)));
+    }
+
+    private static Transform toFrame(Piece sleeve) {
+        return Transform.translation(
+                Point.of(0, 0).minus(sleeve.path(EdgeNames.CAP_FRONT).start()));
+    }
+
+    /** Finds how far along the hem, from the underarm, the middle of the arm lies. */
+    private static double middle(Path hem) {
+        return Unknown.solve(along -> hem.pointAt(along).x(), 0, hem.length())
+                .orElseThrow(() -> PatternException.of(
+                        "hem of the sleeve", "must lie below the top of the cap", "one that does not", ""));
+    }
+}
