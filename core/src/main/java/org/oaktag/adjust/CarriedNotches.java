@@ -7,6 +7,8 @@ import org.oaktag.garment.Edge;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Notch;
+import org.oaktag.garment.Piece;
+import org.oaktag.geometry.Path;
 import org.oaktag.geometry.PathNearest;
 import org.oaktag.geometry.Point;
 
@@ -18,8 +20,16 @@ final class CarriedNotches {
 
     private CarriedNotches() {}
 
-    /** A notch and the point on paper to which it has come. */
-    record Carried(Notch notch, Point point) {}
+    /** A notch, the edge on which it lay, and the point on paper to which it has come. */
+    record Carried(Notch notch, Path was, Point point) {
+        static Carried of(Piece piece, Notch notch, Point point) {
+            return new Carried(notch, piece.path(notch.edge()), point);
+        }
+
+        private boolean isUntouched(Edge edge) {
+            return edge.name().equals(notch.edge()) && edge.path().equals(was);
+        }
+    }
 
     /**
      * Returns the notches on the edges as they are now.
@@ -31,6 +41,10 @@ final class CarriedNotches {
     static List<Notch> on(List<Carried> notches, List<Edge> edges, Function<Name, List<Name>> became) {
         List<Notch> all = new ArrayList<>();
         for (Carried carried : notches) {
+            if (edges.stream().anyMatch(carried::isUntouched)) {
+                all.add(carried.notch());
+                continue;
+            }
             List<Name> names = became.apply(carried.notch().edge());
             Edge best = null;
             PathNearest nearest = null;

@@ -153,7 +153,7 @@ final class DartRotation {
                 before.edges().get(0).name());
         List<CarriedNotches.Carried> notches = new ArrayList<>();
         for (Notch notch : before.notches()) {
-            notches.add(new CarriedNotches.Carried(notch, moved(before.pointOf(notch), divided.isLeft(notch))));
+            notches.add(CarriedNotches.Carried.of(before, notch, moved(before.pointOf(notch), divided.isLeft(notch))));
         }
         List<InnerLine> lines = new ArrayList<>();
         for (InnerLine line : FoldOfDart.without(before, dart.name())) {

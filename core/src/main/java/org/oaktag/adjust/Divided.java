@@ -103,7 +103,10 @@ record Divided(Piece piece, LaidLine line, Path cut, List<Fragment> left, List<F
 
     private void requireInside() {
         for (Crossing crossing : Crossings.between(cut, piece.outline().path())) {
-            if (!isAtEnd(crossing.from().point()) || !isAtEnd(crossing.to().point())) {
+            boolean runsAlong = !crossing.from().point().isCloseTo(crossing.to().point(), AT_END);
+            if (runsAlong
+                    || !isAtEnd(crossing.from().point())
+                    || !isAtEnd(crossing.to().point())) {
                 throw PatternException.of(
                         thing(piece),
                         "must not meet the outline between its ends",

@@ -62,7 +62,7 @@ public record EaseDart(Name piece, Name dart, Closing closing) implements Step {
             }
         }
         List<CarriedNotches.Carried> notches = before.notches().stream()
-                .map(notch -> new CarriedNotches.Carried(notch, before.pointOf(notch)))
+                .map(notch -> CarriedNotches.Carried.of(before, notch, before.pointOf(notch)))
                 .toList();
         return before.withNotches(List.of())
                 .withEdges(edges)

@@ -63,8 +63,12 @@ final class EdgeChanges {
                 : now.stream().<Quantity>map(EdgeLength::new).toList();
     }
 
-    private boolean isJoined(EdgeRef edge) {
-        return runs.values().stream().filter(now -> now.contains(edge)).count() > 1;
+    private boolean isJoined(Quantity quantity) {
+        return quantity instanceof EdgeLength length
+                && runs.values().stream()
+                                .filter(now -> now.contains(length.edge()))
+                                .count()
+                        > 1;
     }
 
     Corner now(Corner old) {
@@ -97,10 +101,19 @@ final class EdgeChanges {
     }
 
     Seam on(Seam seam) {
+        if (isUntouched(seam.a()) && isUntouched(seam.b())) {
+            return seam;
+        }
         return new Seam(seam.name(), on(seam.a()), on(seam.b()), seam.rule(), seam.smoothAt(), seam.refit());
     }
 
-    SeamSide on(SeamSide side) {
+    private boolean isUntouched(SeamSide side) {
+        return side.runs().stream()
+                .noneMatch(run -> runs.containsKey(run.edge())
+                        || turned.contains(run.edge().piece()));
+    }
+
+    private SeamSide on(SeamSide side) {
         List<SeamSide.Run> all = new ArrayList<>();
         for (SeamSide.Run run : side.runs()) {
             List<EdgeRef> now = new ArrayList<>(now(run.edge()));
@@ -124,8 +137,7 @@ final class EdgeChanges {
         for (Term term : measure.terms()) {
             for (Quantity quantity : on(term.quantity())) {
                 Term now = FinishedMeasure.times(term.times(), quantity);
-                boolean joined = quantity instanceof EdgeLength length && isJoined(length.edge());
-                if (terms.add(now) || !joined) {
+                if (terms.add(now) || !isJoined(quantity)) {
                     all.add(now);
                 }
             }

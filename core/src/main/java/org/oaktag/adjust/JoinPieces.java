@@ -2,6 +2,7 @@ package org.oaktag.adjust;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.EdgeRef;
@@ -11,10 +12,12 @@ import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Note;
 import org.oaktag.garment.Piece;
+import org.oaktag.garment.Quantity;
 import org.oaktag.garment.Quantity.Corner;
 import org.oaktag.garment.Quantity.Distance;
 import org.oaktag.garment.Quantity.Drop;
 import org.oaktag.garment.Quantity.EdgeLength;
+import org.oaktag.garment.Quantity.Fall;
 import org.oaktag.garment.Quantity.FromEdge;
 import org.oaktag.garment.Quantity.FromLine;
 import org.oaktag.garment.Seam;
@@ -121,18 +124,17 @@ public record JoinPieces(EdgeRef first, EdgeRef second, Name joined) implements 
                 "take that seam out first");
     }
 
-    /** Two drops of which the one ends where the other begins, at the joint, are one. */
+    /** Two ways down of which the one ends where the other begins, at the joint, are one. */
     private static FinishedMeasure shortened(FinishedMeasure measure, List<List<Corner>> joints) {
         List<Term> terms = new ArrayList<>(measure.terms());
         for (int i = 0; i < terms.size(); i++) {
             for (int j = 0; j < terms.size(); j++) {
-                if (i != j
-                        && terms.get(i).times() == terms.get(j).times()
-                        && terms.get(i).quantity() instanceof Drop above
-                        && terms.get(j).quantity() instanceof Drop below
-                        && joints.stream()
-                                .anyMatch(joint -> joint.contains(above.to()) && joint.contains(below.from()))) {
-                    terms.set(i, FinishedMeasure.times(terms.get(i).times(), new Drop(above.from(), below.to())));
+                Optional<Quantity> through =
+                        i == j || terms.get(i).times() != terms.get(j).times()
+                                ? Optional.empty()
+                                : through(terms.get(i).quantity(), terms.get(j).quantity(), joints);
+                if (through.isPresent()) {
+                    terms.set(i, FinishedMeasure.times(terms.get(i).times(), through.get()));
                     terms.remove(j);
                     return shortened(new FinishedMeasure(measure.name(), terms, measure.body()), joints);
                 }
@@ -141,11 +143,26 @@ public record JoinPieces(EdgeRef first, EdgeRef second, Name joined) implements 
         return measure;
     }
 
+    private static Optional<Quantity> through(Quantity upper, Quantity lower, List<List<Corner>> joints) {
+        if (!(upper instanceof Drop above)) {
+            return Optional.empty();
+        }
+        if (lower instanceof Drop below && meet(above.to(), below.from(), joints)) {
+            return Optional.of(new Drop(above.from(), below.to()));
+        }
+        return lower instanceof Fall below && meet(above.to(), below.from(), joints)
+                ? Optional.of(new Fall(above.from(), below.to()))
+                : Optional.empty();
+    }
+
+    private static boolean meet(Corner one, Corner other, List<List<Corner>> joints) {
+        return joints.stream().anyMatch(joint -> joint.contains(one) && joint.contains(other));
+    }
+
     private void requireNotAlong(FinishedMeasure measure) {
         for (Term term : measure.terms()) {
-            boolean along = term.quantity() instanceof EdgeLength length
-                    && (length.edge().equals(first) || length.edge().equals(second));
-            if (along) {
+            List<EdgeRef> along = measured(term);
+            if (along.contains(first) || along.contains(second)) {
                 throw PatternException.of(
                         name(),
                         "must not take away an edge that is measured",
@@ -153,6 +170,13 @@ public record JoinPieces(EdgeRef first, EdgeRef second, Name joined) implements 
                         "take the measure elsewhere first");
             }
         }
+    }
+
+    private static List<EdgeRef> measured(Term term) {
+        if (term.quantity() instanceof EdgeLength length) {
+            return List.of(length.edge());
+        }
+        return term.quantity() instanceof Fall fall ? fall.to() : List.of();
     }
 
     private boolean isOneEdge(Garment garment, Name a, Name b, List<List<Corner>> joints) {
@@ -198,6 +222,9 @@ public record JoinPieces(EdgeRef first, EdgeRef second, Name joined) implements 
         }
         if (term.quantity() instanceof FromLine line) {
             return List.of(line.corner(), line.from(), line.to());
+        }
+        if (term.quantity() instanceof Fall fall) {
+            return List.of(fall.from());
         }
         return term.quantity() instanceof FromEdge from ? List.of(from.corner()) : List.of();
     }

@@ -115,11 +115,11 @@ final class Joining {
         List<CarriedNotches.Carried> notches = new ArrayList<>();
         first.notches().stream()
                 .filter(notch -> !notch.edge().equals(firstEdge))
-                .forEach(notch -> notches.add(new CarriedNotches.Carried(notch, first.pointOf(notch))));
+                .forEach(notch -> notches.add(CarriedNotches.Carried.of(first, notch, first.pointOf(notch))));
         second.notches().stream()
                 .filter(notch -> !notch.edge().equals(secondEdge))
-                .forEach(notch -> notches.add(
-                        new CarriedNotches.Carried(notch.on(now(notch.edge())), motion.apply(second.pointOf(notch)))));
+                .forEach(notch -> notches.add(new CarriedNotches.Carried(
+                        notch.on(now(notch.edge())), second.path(notch.edge()), motion.apply(second.pointOf(notch)))));
         return new Piece(
                 joined,
                 edges,

@@ -80,7 +80,7 @@ public record OpenDart(Name piece, Place place, Length width, Length depth, Name
             }
         }
         List<CarriedNotches.Carried> notches = before.notches().stream()
-                .map(notch -> new CarriedNotches.Carried(notch, before.pointOf(notch)))
+                .map(notch -> CarriedNotches.Carried.of(before, notch, before.pointOf(notch)))
                 .toList();
         Piece opened = before.withNotches(List.of())
                 .withEdges(edges)

@@ -14,7 +14,7 @@ final class Redrawn {
 
     static Piece of(Piece piece, Map<Name, Path> redrawn) {
         List<CarriedNotches.Carried> carried = piece.notches().stream()
-                .map(notch -> new CarriedNotches.Carried(notch, piece.pointOf(notch)))
+                .map(notch -> CarriedNotches.Carried.of(piece, notch, piece.pointOf(notch)))
                 .toList();
         List<Edge> edges = piece.edges().stream()
                 .map(edge -> edge.withPath(redrawn.getOrDefault(edge.name(), edge.path())))

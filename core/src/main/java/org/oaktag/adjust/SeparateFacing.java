@@ -72,7 +72,7 @@ public record SeparateFacing(EdgeRef edge, Length width, Name facing, Cloth clot
         List<CarriedNotches.Carried> notches = new ArrayList<>();
         shell.notches().stream()
                 .filter(notch -> notch.edge().equals(own))
-                .forEach(notch -> notches.add(new CarriedNotches.Carried(notch, shell.pointOf(notch))));
+                .forEach(notch -> notches.add(CarriedNotches.Carried.of(shell, notch, shell.pointOf(notch))));
         Piece made = Piece.of(facing, edges, shell.grainline(), cut(shell, before.name(), after.name()), cloth)
                 .withNotches(CarriedNotches.on(notches, edges, List::of));
         return made.withGrainline(PartGrain.of(shell.grainline(), made.outline()));

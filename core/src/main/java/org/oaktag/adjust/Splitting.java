@@ -69,7 +69,7 @@ final class Splitting {
         List<CarriedNotches.Carried> notches = new ArrayList<>();
         for (Notch notch : whole.notches()) {
             if (divided.isLeft(notch) == isLeft) {
-                notches.add(new CarriedNotches.Carried(notch, whole.pointOf(notch)));
+                notches.add(CarriedNotches.Carried.of(whole, notch, whole.pointOf(notch)));
             }
         }
         List<InnerLine> lines = new ArrayList<>();

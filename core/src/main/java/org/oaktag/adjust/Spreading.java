@@ -60,7 +60,7 @@ final class Spreading {
         List<Edge> edges = Ring.edges(ring, piece.edges().get(0).name());
         List<CarriedNotches.Carried> notches = new ArrayList<>();
         for (Notch notch : piece.notches()) {
-            notches.add(new CarriedNotches.Carried(notch, moved(piece.pointOf(notch), divided.isLeft(notch))));
+            notches.add(CarriedNotches.Carried.of(piece, notch, moved(piece.pointOf(notch), divided.isLeft(notch))));
         }
         Piece spread = new Piece(
                 piece.name(),

@@ -1,0 +1,143 @@
+package org.oaktag.adjust;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.oaktag.adjust.SquareOfCloth.LEFT;
+import static org.oaktag.adjust.SquareOfCloth.LOWER;
+import static org.oaktag.adjust.SquareOfCloth.NAME;
+import static org.oaktag.adjust.SquareOfCloth.RIGHT;
+import static org.oaktag.adjust.SquareOfCloth.UPPER;
+import static org.oaktag.measure.Length.mm;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.oaktag.PatternException;
+import org.oaktag.garment.Cut;
+import org.oaktag.garment.Edge;
+import org.oaktag.garment.EdgeRef;
+import org.oaktag.garment.End;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Piece;
+import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
+import org.oaktag.measure.Angle;
+
+class GeneralStepsTest {
+
+    private static final Piece SQUARE = SquareOfCloth.cut(Cut.single());
+    private static final Name DART = Name.of("dart");
+    private static final LineAcross DOWN = LineAcross.straight(Place.share(UPPER, 0.5), Place.share(LOWER, 0.5));
+
+    @Test
+    void a_square_spread_by_30_mm_is_a_rectangle_of_four_straight_edges() {
+        SpreadPiece spread = spread(SQUARE, DOWN, Spread.parallel(mm(30)));
+        assertThat(spread.added(UPPER).mm()).isEqualTo(30);
+        assertThat(spread.added(LOWER).mm()).isEqualTo(30);
+        assertThat(spread.addedArea()).isCloseTo(6000, within(1e-9));
+        assertThat(spread.piece().path(UPPER)).isEqualTo(Path.polyline(Point.of(0, 0), Point.of(230, 0)));
+        assertThat(spread.piece().edges()).hasSize(4);
+    }
+
+    @Test
+    void a_square_hinged_at_its_upper_edge_by_60_degrees_opens_by_the_length_of_the_slash() {
+        SpreadPiece spread = spread(SQUARE, DOWN, Spread.hinged(End.START, Angle.degrees(60)));
+        assertThat(spread.added(LOWER).mm()).isCloseTo(200, within(1e-9));
+        assertThat(spread.added(UPPER).mm()).isZero();
+        assertThat(spread.addedArea()).isCloseTo(10000 * Math.sqrt(3), within(1e-6));
+    }
+
+    @Test
+    void the_fold_is_not_bent() {
+        Piece folded = SquareOfCloth.cut(Cut.onFold(LEFT));
+        LineAcross across = LineAcross.straight(Place.share(RIGHT, 0.5), Place.share(LEFT, 0.5));
+        assertThat(spread(folded, across, Spread.parallel(mm(10))).added(LEFT).mm())
+                .isEqualTo(10);
+        assertThatThrownBy(() -> spread(folded, across, Spread.hinged(End.START, Angle.degrees(5))))
+                .isInstanceOf(PatternException.class)
+                .hasMessageContaining("must be straight, as it lies on the fold of the cloth");
+    }
+
+    @Test
+    void amounts_out_of_range_are_refused_with_the_range() {
+        assertThatThrownBy(() -> Spread.parallel(mm(-1))).hasMessageContaining("must be 0 to 1000.0 mm; got -1.0 mm");
+        assertThatThrownBy(() -> spread(SQUARE, DOWN, Spread.opened(End.START, mm(400))))
+                .hasMessageContaining("must be 0 to 282.8 mm")
+                .hasMessageContaining("got 400.0 mm");
+        assertThatThrownBy(() -> Closing.smooth(mm(150))
+                        .across(
+                                SQUARE.path(UPPER).sub(0, 100),
+                                SQUARE.path(UPPER).sub(120, 200)))
+                .hasMessageContaining("must be 0 to 79.0 mm");
+        assertThatThrownBy(() -> Darts.openDart(NAME, DART, Place.along(UPPER, End.START, mm(10)), mm(30), mm(50))
+                        .open(SQUARE))
+                .hasMessageContaining("up to 20.0 mm wide there; got 30.0 mm");
+    }
+
+    @Test
+    void a_line_along_an_edge_is_no_line_across() {
+        LineAcross along = LineAcross.straight(Place.share(UPPER, 0.2), Place.share(UPPER, 0.8));
+        assertThatThrownBy(() -> spread(SQUARE, along, Spread.parallel(mm(10))))
+                .hasMessageContaining("must not meet the outline between its ends");
+    }
+
+    @Test
+    void a_drawn_line_may_reach_beyond_the_piece() {
+        LaidLine line = LineAcross.drawn(Path.polyline(Point.of(-50, 100), Point.of(300, 100)))
+                .on(SQUARE);
+        assertThat(line.path().start()).isEqualTo(Point.of(0, 100));
+        assertThat(line.from().edge()).isEqualTo(LEFT);
+        assertThat(line.to().edge()).isEqualTo(RIGHT);
+    }
+
+    @Test
+    void a_dart_parts_its_edge_in_two_and_lies_between_them() {
+        Piece darted = Darts.openDart(NAME, DART, Place.share(UPPER, 0.5), mm(40), mm(80))
+                .open(SQUARE);
+        assertThat(darted.edges().stream().map(Edge::name))
+                .containsExactly(UPPER, Dart.legA(DART), Dart.legB(DART), Dart.past(UPPER, DART), RIGHT, LOWER, LEFT);
+        Dart dart = Dart.in(darted, DART);
+        assertThat(dart.width().mm()).isEqualTo(40);
+        assertThat(dart.apex().distanceTo(Point.of(100, 80))).isLessThan(1e-9);
+        assertThat(Dart.all(darted)).containsExactly(dart);
+    }
+
+    @Test
+    void a_dart_in_a_straight_edge_has_a_peak_that_stands_out_by_what_its_fold_is_longer() {
+        Piece darted = Darts.openDart(NAME, DART, Place.share(UPPER, 0.5), mm(40), mm(80))
+                .open(SQUARE);
+        Piece trued = Darts.trueDartFold(NAME, DART, End.START).trued(darted);
+        Point tip = trued.lines().get(0).path().end();
+        // Turned over along the leg, the edge leaves the mouth at twice the leg's slant: a triangle of half mouth 20
+        // mm.
+        double slant = Math.atan2(20, 80);
+        assertThat(tip.x()).isCloseTo(100, within(1e-9));
+        assertThat(tip.y()).isCloseTo(-20 * Math.tan(2 * slant), within(1e-6));
+    }
+
+    @Test
+    void a_dart_of_unequal_legs_is_none() {
+        assertThatThrownBy(() -> new Dart(DART, Point.of(0, 0), Point.of(10, 50), Point.of(30, 0)))
+                .hasMessageContaining("must have legs of equal length; got 51.0 mm and 53.9 mm");
+    }
+
+    @Test
+    void a_square_is_unfolded_to_a_rectangle() {
+        Piece whole = Pieces.unfoldPiece(NAME).unfold(SquareOfCloth.cut(Cut.onFold(LEFT)));
+        assertThat(whole.outline().signedArea()).isEqualTo(80000);
+        assertThat(whole.edges().stream().map(edge -> edge.name().value()))
+                .containsExactly("upper", "right", "lower", "lower mirrored", "right mirrored", "upper mirrored");
+    }
+
+    @Test
+    void an_extended_square_grows_on_three_sides() {
+        Piece longer = Pieces.extendEdge(EdgeRef.of(NAME, LOWER), mm(25)).extend(SQUARE);
+        assertThat(longer.path(RIGHT).length()).isCloseTo(225, within(1e-6));
+        assertThat(longer.path(LEFT).length()).isCloseTo(225, within(1e-6));
+        assertThat(longer.outline().signedArea()).isCloseTo(45000, within(1e-3));
+    }
+
+    private static SpreadPiece spread(Piece piece, LineAcross line, Spread spread) {
+        return new SlashAndSpread(NAME, List.of(Slash.of(line, spread)), Closing.straight()).spread(piece);
+    }
+}
