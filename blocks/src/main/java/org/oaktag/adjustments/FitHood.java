@@ -89,6 +89,15 @@ public record FitHood(HoodShape shape, Length lap, boolean drawstring) implement
         if (drawstring) {
             DrawstringRule.check(garment.wearer());
         }
+        if (garment.findPiece(TopNames.SLEEVE_FRONT)
+                .filter(half -> half.hasEdge(EdgeNames.NECKLINE))
+                .isPresent()) {
+            throw PatternException.of(
+                    "hood",
+                    "must be fitted to a neckline of front and back alone",
+                    "a raglan, whose sleeves are part of the neckline",
+                    "leave out the raglan or the hood");
+        }
         Length front = garment.piece(TopNames.FRONT).edge(EdgeNames.NECKLINE).length();
         Length back = garment.piece(TopNames.BACK).edge(EdgeNames.NECKLINE).length();
         if (lap.compareTo(front) > 0) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.oaktag.adjustments.Armholes.lowerArmhole;
+import static org.oaktag.adjustments.Hoods.hood;
 import static org.oaktag.adjustments.Sleeves.raglanSleeve;
 import static org.oaktag.measure.Length.mm;
 
@@ -13,6 +14,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 import org.oaktag.PatternException;
+import org.oaktag.blocks.HoodShape;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
@@ -63,5 +65,12 @@ class RaglanProperties {
         assertThatThrownBy(() -> block.adjust(raglanSleeve(mm(30), mm(neckline))))
                 .isInstanceOf(PatternException.class)
                 .hasMessageContaining(mm(neckline - 20).text());
+    }
+
+    @Property(tries = 10)
+    void a_hood_is_not_fitted_to_half_of_a_raglan_neckline(@ForAll Garment block) {
+        assertThatThrownBy(() -> block.adjust(raglanSleeve()).adjust(hood(HoodShape.threePanel())))
+                .isInstanceOf(PatternException.class)
+                .hasMessageContaining("a raglan");
     }
 }
