@@ -13,7 +13,9 @@ import org.oaktag.measure.Length;
  * How much cloth is left outside the seam line, edge by edge. An edge on the fold of the cloth has none.
  *
  * <pre>{@code
- * Allowances wide = Allowances.of("home sewing", mm(15)).with(EdgeNames.HEM, mm(30));
+ * Allowances wide = Allowances.of("home sewing", mm(15))
+ *         .with(EdgeNames.HEM, Allowance.foldedBack(mm(30)))
+ *         .with(EdgeNames.SHOULDER, Allowance.squared(mm(15)));
  * }</pre>
  *
  * <p>Immutable.
@@ -24,26 +26,22 @@ import org.oaktag.measure.Length;
  * @param byEdge the allowance of one edge of one piece, which goes before that of its name
  */
 public record Allowances(
-        String name, Length standard, SortedMap<Name, Length> byName, SortedMap<EdgeRef, Length> byEdge) {
-
-    private static final Length MOST = Length.mm(100);
+        String name, Length standard, SortedMap<Name, Allowance> byName, SortedMap<EdgeRef, Allowance> byEdge) {
 
     // Common practice in the making of knits: necklines are narrow so that they lie flat, hems 20 to 30 mm.
     private static final Length KNIT_SEAM = Length.mm(10);
     private static final Length KNIT_NECKLINE = Length.mm(6);
-    private static final Length KNIT_HEM = Length.mm(25);
+    private static final Allowance KNIT_HEM = Allowance.foldedBack(Length.mm(25));
 
     /**
-     * Copies the maps and checks the widths.
+     * Copies the maps and checks the standard width.
      *
-     * @throws PatternException if an allowance is not 0 to 100 mm
+     * @throws PatternException if it is not 0 to 100 mm
      */
     public Allowances {
         byName = Collections.unmodifiableSortedMap(new TreeMap<>(byName));
         byEdge = Collections.unmodifiableSortedMap(new TreeMap<>(byEdge));
-        check("seam allowance", standard);
-        byName.forEach((edge, width) -> check("allowance of '" + edge + "'", width));
-        byEdge.forEach((edge, width) -> check("allowance of '" + edge + "'", width));
+        Allowance.check("seam allowance", standard);
     }
 
     /**
@@ -57,8 +55,8 @@ public record Allowances(
 
     /**
      * Returns the allowances that makers of knits leave on this garment (common practice): 10 mm on seams; 6 mm on a
-     * neckline, on whatever is sewn to it and on what is sewn to that; 25 mm on a hem that is turned up. A hem that is
-     * sewn to a band is a seam.
+     * neckline, on whatever is sewn to it and on what is sewn to that; 25 mm on a hem that is turned up, its ends folded
+     * back. A hem that is sewn to a band is a seam.
      */
     public static Allowances industryKnit(Garment garment) {
         List<Set<EdgeRef>> seams =
@@ -88,34 +86,74 @@ public record Allowances(
     }
 
     /**
-     * Returns the allowances with another width for every edge of a name.
+     * Returns the allowances with another width for every edge of a name, its ends mitred.
      *
      * @throws PatternException if it is not 0 to 100 mm
      */
     public Allowances with(Name edge, Length width) {
-        SortedMap<Name, Length> more = new TreeMap<>(byName);
-        more.put(edge, width);
+        Allowance.check("allowance of '" + edge + "'", width);
+        return with(edge, Allowance.mitred(width));
+    }
+
+    /**
+     * Returns the allowances with another one for every edge of a name.
+     *
+     * @throws PatternException if it is not 0 to 100 mm wide
+     */
+    public Allowances with(Name edge, Allowance allowance) {
+        SortedMap<Name, Allowance> more = new TreeMap<>(byName);
+        more.put(edge, allowance);
         return new Allowances(name, standard, more, byEdge);
     }
 
     /**
-     * Returns the allowances with another width for one edge of one piece.
+     * Returns the allowances with another width for one edge of one piece, its ends mitred.
      *
      * @throws PatternException if it is not 0 to 100 mm
      */
     public Allowances with(EdgeRef edge, Length width) {
-        SortedMap<EdgeRef, Length> more = new TreeMap<>(byEdge);
-        more.put(edge, width);
+        Allowance.check("allowance of '" + edge + "'", width);
+        return with(edge, Allowance.mitred(width));
+    }
+
+    /**
+     * Returns the allowances with another one for one edge of one piece.
+     *
+     * @throws PatternException if it is not 0 to 100 mm wide
+     */
+    public Allowances with(EdgeRef edge, Allowance allowance) {
+        SortedMap<EdgeRef, Allowance> more = new TreeMap<>(byEdge);
+        more.put(edge, allowance);
         return new Allowances(name, standard, byName, more);
     }
 
-    /** Returns the allowance of an edge of a piece: none on the fold. */
+    /**
+     * Returns the allowances with another one for every edge of both sides of a seam, which are sewn with it together.
+     *
+     * @throws PatternException if it is not 0 to 100 mm wide
+     */
+    public Allowances with(Seam seam, Allowance allowance) {
+        SortedMap<EdgeRef, Allowance> more = new TreeMap<>(byEdge);
+        edges(seam).forEach(edge -> more.put(edge, allowance));
+        return new Allowances(name, standard, byName, more);
+    }
+
+    /** Returns how wide the allowance of an edge of a piece is: nothing on the fold. */
     public Length on(Piece piece, Name edge) {
+        return of(piece, edge).width();
+    }
+
+    /** Returns the allowance of an edge of a piece: none on the fold. */
+    public Allowance of(Piece piece, Name edge) {
         if (piece.cut() instanceof Cut.OnFold fold && fold.edge().equals(edge)) {
-            return Length.ZERO;
+            return Allowance.mitred(Length.ZERO);
         }
-        Length own = byEdge.get(EdgeRef.of(piece.name(), edge));
-        return own != null ? own : byName.getOrDefault(edge, standard);
+        Allowance own = byEdge.get(EdgeRef.of(piece.name(), edge));
+        if (own != null) {
+            return own;
+        }
+        Allowance named = byName.get(edge);
+        return named != null ? named : Allowance.mitred(standard);
     }
 
     private static Set<EdgeRef> edges(Seam seam) {
@@ -123,11 +161,5 @@ public record Allowances(
         seam.a().runs().forEach(run -> edges.add(run.edge()));
         seam.b().runs().forEach(run -> edges.add(run.edge()));
         return edges;
-    }
-
-    private static void check(String thing, Length width) {
-        if (width.mm() < 0 || width.compareTo(MOST) > 0) {
-            throw PatternException.of(thing, "must be 0 to " + MOST.text(), width.text(), "");
-        }
     }
 }

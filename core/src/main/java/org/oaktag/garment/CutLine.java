@@ -4,25 +4,26 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.oaktag.PatternException;
-import org.oaktag.geometry.CornerStyle;
 import org.oaktag.geometry.OffsetPart;
 import org.oaktag.geometry.Outline;
 import org.oaktag.geometry.OutlineOffset;
 import org.oaktag.geometry.Path;
+import org.oaktag.measure.Length;
 
 /**
- * Where a piece is cut: the seam line moved outwards by the allowance of each edge, its corners mitred. Nowhere is it
- * nearer to an edge than that edge's allowance, less 0.01 mm. Immutable.
+ * Where a piece is cut: the seam line moved outwards by the allowance of each edge. Nowhere is it nearer to an edge than
+ * that edge's allowance, less 0.01 mm; only at the ends of an edge that is folded back may it come as near as the
+ * neighbour's allowance. Immutable.
  *
  * @param outline all the way round; along the fold of the cloth it is the fold itself
  * @param runs where the scissors go: all the way round, or from fold to fold where an edge lies on the fold
  */
 public record CutLine(Outline outline, List<Path> runs) {
 
-    private static final double TOLERANCE = 0.01;
+    static final double TOLERANCE = 0.01;
 
-    /** A tip further from its corner than three times the allowance is cut off. */
-    private static final CornerStyle CORNERS = CornerStyle.mitre(3);
+    /** Steps by which the greatest share of the allowances that works is halved in. */
+    private static final int HALVINGS = 12;
 
     /** Copies the list. */
     public CutLine {
@@ -32,13 +33,10 @@ public record CutLine(Outline outline, List<Path> runs) {
     /**
      * Returns the cut line of a piece.
      *
-     * @throws PatternException if the outline encloses no area
+     * @throws PatternException if the outline encloses no area, an allowance is so wide that an edge between two others is
+     *     swallowed by them, or an edge cannot be folded back
      */
     public static CutLine of(Piece piece, Allowances allowances) {
-        List<Path> edges = piece.edges().stream().map(Edge::path).toList();
-        double[] widths = piece.edges().stream()
-                .mapToDouble(edge -> allowances.on(piece, edge.name()).mm())
-                .toArray();
         Outline seamLine = piece.outline();
         if (!seamLine.isClockwise()) {
             throw PatternException.of(
@@ -47,22 +45,50 @@ public record CutLine(Outline outline, List<Path> runs) {
                     String.format(Locale.ROOT, "an area of %.1f mm²", seamLine.signedArea()),
                     "");
         }
-        OutlineOffset offset = OutlineOffset.outward(edges, widths, CORNERS, TOLERANCE);
-        return new CutLine(offset.outline(), runs(piece, offset));
+        CutBorder border = CutBorder.of(piece, allowances);
+        OutlineOffset offset = border.offset(1);
+        border.swallowed(offset).ifPresent(edge -> {
+            throw swallowed(piece, border, edge, allowances.on(piece, edge));
+        });
+        return new CutLine(offset.outline(), runs(border, offset));
+    }
+
+    private static PatternException swallowed(Piece piece, CutBorder border, Name edge, Length width) {
+        double works = 0;
+        double fails = 1;
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = 0.5 * (works + fails);
+            if (border.swallowed(border.offset(middle)).isEmpty()) {
+                works = middle;
+            } else {
+                fails = middle;
+            }
+        }
+        return PatternException.of(
+                "allowance of '" + EdgeRef.of(piece.name(), edge) + "'",
+                "must leave room to cut along the edge; here the allowances of the edges beside it meet in front of it",
+                width.text(),
+                works * width.mm() < 0.1
+                        ? "draw it wider, or cut it open without an allowance"
+                        : "use at most " + width.times(works).roundedDown().text()
+                                + ", and the other allowances of the piece narrower by the same share");
     }
 
     /** Leaves the fold out and joins the rest, from the end of the fold onwards. */
-    private static List<Path> runs(Piece piece, OutlineOffset offset) {
+    private static List<Path> runs(CutBorder border, OutlineOffset offset) {
         List<OffsetPart> parts = offset.parts();
-        int fold = fold(piece, parts);
-        if (fold < 0) {
+        int fold = 0;
+        while (fold < parts.size() && !border.isFold(parts.get(fold))) {
+            fold++;
+        }
+        if (fold == parts.size()) {
             return List.of(offset.outline().path());
         }
         List<Path> runs = new ArrayList<>();
         for (int i = 1; i < parts.size(); i++) {
             OffsetPart part = parts.get((fold + i) % parts.size());
             int last = runs.size() - 1;
-            if (isFold(piece, part)) {
+            if (border.isFold(part)) {
                 continue;
             }
             if (last >= 0 && runs.get(last).end().equals(part.path().start())) {
@@ -72,20 +98,5 @@ public record CutLine(Outline outline, List<Path> runs) {
             }
         }
         return runs;
-    }
-
-    private static int fold(Piece piece, List<OffsetPart> parts) {
-        for (int i = 0; i < parts.size(); i++) {
-            if (isFold(piece, parts.get(i))) {
-                return i;
-            }
-        }
-        return -1;
-    }
-
-    private static boolean isFold(Piece piece, OffsetPart part) {
-        return piece.cut() instanceof Cut.OnFold fold
-                && !part.corner()
-                && piece.edges().get(part.edge()).name().equals(fold.edge());
     }
 }

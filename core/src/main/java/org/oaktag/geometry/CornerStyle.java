@@ -28,6 +28,21 @@ public sealed interface CornerStyle {
     /** Cuts the tip off square at the distance from the corner, the greater of the two if they differ. */
     record Square() implements CornerStyle {}
 
+    /**
+     * Ends the allowance of one of the two edges square to that edge, at the point where the edge, prolonged, leaves the other's
+     * distance, so that both lie flush once the edge is folded over. A corner whose end would lie further away than {@code limit}
+     * times the greater distance is mitred.
+     *
+     * @param second whether the edge that leaves the corner is the one whose end is square, else the one that arrives
+     * @param limit at least 1
+     */
+    record SquaredTo(boolean second, double limit) implements CornerStyle {
+        /** @throws IllegalArgumentException if the limit is not finite or less than 1 */
+        public SquaredTo {
+            new Mitre(limit);
+        }
+    }
+
     static CornerStyle mitre(double limit) {
         return new Mitre(limit);
     }
@@ -38,5 +53,15 @@ public sealed interface CornerStyle {
 
     static CornerStyle square() {
         return new Square();
+    }
+
+    /** Returns the style of a corner that is square to the edge that arrives at it. */
+    static CornerStyle squaredToFirst(double limit) {
+        return new SquaredTo(false, limit);
+    }
+
+    /** Returns the style of a corner that is square to the edge that leaves it. */
+    static CornerStyle squaredToSecond(double limit) {
+        return new SquaredTo(true, limit);
     }
 }

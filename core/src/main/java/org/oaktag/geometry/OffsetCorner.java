@@ -29,9 +29,17 @@ final class OffsetCorner {
             arc(head, tail, corner, arriving.angleTo(leaving));
             return;
         }
-        double limit = Math.max(d1, d2)
-                * (d1 == 0 || d2 == 0 ? FAR : style instanceof CornerStyle.Mitre mitre ? mitre.limit() : 1);
+        double limit = Math.max(d1, d2) * (d1 == 0 || d2 == 0 ? FAR : mitreLimit());
         double sin = arriving.cross(leaving);
+        if (style instanceof CornerStyle.SquaredTo squared
+                && d1 > 0
+                && d2 > 0
+                && (squared.second() ? d1 : d2) <= limit * sin
+                && (squared.second()
+                        ? squaredToSecond(head, tail, corner, arriving, leaving, d1 / sin, d2)
+                        : squaredToFirst(head, tail, corner, arriving, leaving, d2 / sin, d1))) {
+            return;
+        }
         Vector toTip = leaving.times(d1).minus(arriving.times(d2)).times(-1 / sin);
         if (toTip.length() > limit) {
             square(head, tail, corner, toTip.unit(), limit, arriving, leaving);
@@ -39,6 +47,59 @@ final class OffsetCorner {
             prolong(head, corner.plus(toTip));
             prolongBack(tail, corner.plus(toTip));
         }
+    }
+
+    private double mitreLimit() {
+        return style instanceof CornerStyle.Mitre mitre
+                ? mitre.limit()
+                : style instanceof CornerStyle.SquaredTo squared ? squared.limit() : 1;
+    }
+
+    /**
+     * Ends the head square to its edge where the edge, prolonged by {@code reach}, meets the tail; past a right angle the tail is
+     * prolonged to there, else it is cut off there.
+     */
+    private boolean squaredToFirst(
+            List<RawCurve> head,
+            List<RawCurve> tail,
+            Point corner,
+            Vector arriving,
+            Vector leaving,
+            double reach,
+            double width) {
+        Point meeting = corner.plus(arriving.times(reach));
+        if (arriving.dot(leaving) <= 0) {
+            prolongBack(tail, meeting);
+        } else if (trimStart(tail, corner, arriving)) {
+            meeting = tail.get(0).curve().start();
+        } else {
+            return false;
+        }
+        prolong(head, meeting.plus(arriving.leftNormal().times(width)));
+        addLine(head, head.get(head.size() - 1).curve().end(), meeting, true, false);
+        return true;
+    }
+
+    private boolean squaredToSecond(
+            List<RawCurve> head,
+            List<RawCurve> tail,
+            Point corner,
+            Vector arriving,
+            Vector leaving,
+            double reach,
+            double width) {
+        Point meeting = corner.plus(leaving.times(-reach));
+        if (arriving.dot(leaving) <= 0) {
+            prolong(head, meeting);
+        } else if (trimEnd(head, corner, leaving)) {
+            meeting = head.get(head.size() - 1).curve().end();
+        } else {
+            return false;
+        }
+        Point foot = meeting.plus(leaving.leftNormal().times(width));
+        addLine(head, meeting, foot, true, false);
+        prolongBack(tail, foot);
+        return true;
     }
 
     /** A turn back on itself: round the end, or square off it. */
@@ -70,6 +131,24 @@ final class OffsetCorner {
 
     /** Cuts the head off where it last crosses the prolongation of the tail, an edge at distance 0, and prolongs the tail to there. */
     void cutEnd(List<RawCurve> head, List<RawCurve> tail, Point corner, Vector direction) {
+        if (trimEnd(head, corner, direction)) {
+            prolongBack(tail, head.get(head.size() - 1).curve().end());
+        } else {
+            step(head, tail);
+        }
+    }
+
+    /** Cuts the tail off where it first crosses the prolongation of the head, an edge at distance 0, and prolongs the head to there. */
+    void cutStart(List<RawCurve> head, List<RawCurve> tail, Point corner, Vector direction) {
+        if (trimStart(tail, corner, direction)) {
+            prolong(head, tail.get(0).curve().start());
+        } else {
+            step(head, tail);
+        }
+    }
+
+    /** Cuts off the head where it last crosses a line; false and untouched where it does not. */
+    private boolean trimEnd(List<RawCurve> head, Point corner, Vector direction) {
         for (int i = head.size() - 1; i >= 0; i--) {
             Curve curve = head.get(i).curve();
             double[] cuts = LineContacts.parameters(Cubic.from(curve), corner, direction, tolerance);
@@ -77,15 +156,14 @@ final class OffsetCorner {
                 double t = Arrays.stream(cuts).max().getAsDouble();
                 head.subList(i + 1, head.size()).clear();
                 head.set(i, head.get(i).with(curve.sub(0, t)));
-                prolongBack(tail, curve.pointAt(t));
-                return;
+                return true;
             }
         }
-        step(head, tail);
+        return false;
     }
 
-    /** Cuts the tail off where it first crosses the prolongation of the head, an edge at distance 0, and prolongs the head to there. */
-    void cutStart(List<RawCurve> head, List<RawCurve> tail, Point corner, Vector direction) {
+    /** Cuts off the tail where it first crosses a line; false and untouched where it does not. */
+    private boolean trimStart(List<RawCurve> tail, Point corner, Vector direction) {
         for (int i = 0; i < tail.size(); i++) {
             Curve curve = tail.get(i).curve();
             double[] cuts = LineContacts.parameters(Cubic.from(curve), corner, direction, tolerance);
@@ -93,11 +171,10 @@ final class OffsetCorner {
                 double t = Arrays.stream(cuts).min().getAsDouble();
                 tail.set(i, tail.get(i).with(curve.sub(t, 1)));
                 tail.subList(0, i).clear();
-                prolong(head, curve.pointAt(t));
-                return;
+                return true;
             }
         }
-        step(head, tail);
+        return false;
     }
 
     private void arc(List<RawCurve> head, List<RawCurve> tail, Point corner, double angle) {

@@ -22,6 +22,9 @@ import org.oaktag.PatternException;
  * @param outline the parts as one outline, run in the sense of the source
  */
 public record OutlineOffset(List<OffsetPart> parts, Outline outline) {
+
+    private record Corners(CornerStyle within, List<CornerStyle> after) {}
+
     public OutlineOffset {
         parts = List.copyOf(parts);
     }
@@ -39,18 +42,41 @@ public record OutlineOffset(List<OffsetPart> parts, Outline outline) {
      *     works
      */
     public static OutlineOffset outward(List<Path> edges, double[] distances, CornerStyle corner, double tolerance) {
+        return outward(edges, distances, corner, Collections.nCopies(edges.size(), corner), tolerance);
+    }
+
+    /**
+     * Returns the outline moved outwards, every corner between two edges in a style of its own.
+     *
+     * @param edges the edges of a closed outline in order, each starting where the last ended, in either sense
+     * @param distances one for each edge, mm, all of them at least 0 to go outwards or all at most 0 to go inwards
+     * @param within how outer corners within an edge are joined
+     * @param corners for each edge how it is joined to the next if the corner between them is an outer one
+     * @param tolerance greatest distance of each part from its exact parallel, mm
+     * @throws IllegalArgumentException if the edges do not close, or have no area, or the distances or corners do not match them, or
+     *     the distances have mixed signs, or the tolerance is not positive and finite
+     * @throws PatternException if an inward offset leaves nothing or falls apart; it names the greatest share of the distances that
+     *     works
+     */
+    public static OutlineOffset outward(
+            List<Path> edges, double[] distances, CornerStyle within, List<CornerStyle> corners, double tolerance) {
         Plane.positive("tolerance", tolerance);
         Outline source = closed(edges);
         boolean inward = isInward(edges, distances);
+        if (corners.size() != edges.size()) {
+            throw new IllegalArgumentException(
+                    "there must be one corner for each of the " + edges.size() + " edges, got " + corners.size());
+        }
         boolean reverse = source.isClockwise() == inward;
         List<Path> run = reverse ? reversed(edges) : edges;
         double[] left = new double[distances.length];
         for (int i = 0; i < left.length; i++) {
             left[i] = Math.abs(distances[reverse ? left.length - 1 - i : i]);
         }
-        List<List<RawCurve>> loops = loops(run, left, corner, tolerance, inward);
+        Corners joins = new Corners(within, reverse ? reversedCorners(corners) : corners);
+        List<List<RawCurve>> loops = loops(run, left, joins, tolerance, inward);
         if (loops.size() != 1) {
-            throw refused(run, left, corner, tolerance, loops.size());
+            throw refused(run, left, joins, tolerance, loops.size());
         }
         List<OffsetPart> parts = parts(loops.get(0));
         if (reverse) {
@@ -103,8 +129,8 @@ public record OutlineOffset(List<OffsetPart> parts, Outline outline) {
     }
 
     private static List<List<RawCurve>> loops(
-            List<Path> run, double[] left, CornerStyle corner, double tolerance, boolean inward) {
-        List<RawCurve> raw = new RawOffset(run, left, corner, tolerance).closedRun();
+            List<Path> run, double[] left, Corners corners, double tolerance, boolean inward) {
+        List<RawCurve> raw = new RawOffset(run, left, corners.within(), corners.after(), tolerance).closedRun();
         List<List<RawCurve>> loops = OffsetTrim.loops(raw, new Clearance(run, left, true, tolerance));
         List<List<RawCurve>> kept = new ArrayList<>();
         for (List<RawCurve> loop : loops) {
@@ -121,7 +147,7 @@ public record OutlineOffset(List<OffsetPart> parts, Outline outline) {
     }
 
     private static PatternException refused(
-            List<Path> run, double[] left, CornerStyle corner, double tolerance, int count) {
+            List<Path> run, double[] left, Corners corners, double tolerance, int count) {
         double works = 0;
         double fails = 1;
         for (int i = 0; i < 12; i++) {
@@ -130,7 +156,7 @@ public record OutlineOffset(List<OffsetPart> parts, Outline outline) {
             for (int k = 0; k < scaled.length; k++) {
                 scaled[k] *= middle;
             }
-            if (loops(run, scaled, corner, tolerance, true).size() == 1) {
+            if (loops(run, scaled, corners, tolerance, true).size() == 1) {
                 works = middle;
             } else {
                 fails = middle;
@@ -177,6 +203,20 @@ public record OutlineOffset(List<OffsetPart> parts, Outline outline) {
             back.add(edge.reversed());
         }
         Collections.reverse(back);
+        return back;
+    }
+
+    /** The corner after edge i is, backwards, the corner after edge n - 2 - i, and what arrived there now leaves. */
+    private static List<CornerStyle> reversedCorners(List<CornerStyle> corners) {
+        int n = corners.size();
+        List<CornerStyle> back = new ArrayList<>(n);
+        for (int i = 0; i < n; i++) {
+            CornerStyle style = corners.get(Math.floorMod(n - 2 - i, n));
+            back.add(
+                    style instanceof CornerStyle.SquaredTo squared
+                            ? new CornerStyle.SquaredTo(!squared.second(), squared.limit())
+                            : style);
+        }
         return back;
     }
 

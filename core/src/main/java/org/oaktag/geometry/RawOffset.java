@@ -1,6 +1,7 @@
 package org.oaktag.geometry;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -20,16 +21,24 @@ final class RawOffset {
     private static final double BACK = Math.PI - 1e-9;
 
     private final double tolerance;
-    private final OffsetCorner corner;
+    private final OffsetCorner within;
+    private final List<OffsetCorner> corners;
     private final List<List<RawCurve>> chains = new ArrayList<>();
     private final List<Path> edges;
     private final double[] distances;
 
     RawOffset(List<Path> edges, double[] distances, CornerStyle style, double tolerance) {
+        this(edges, distances, style, Collections.nCopies(edges.size(), style), tolerance);
+    }
+
+    /** Corners within an edge in one style, and the corner after each edge in a style of its own. */
+    RawOffset(List<Path> edges, double[] distances, CornerStyle style, List<CornerStyle> styles, double tolerance) {
         this.edges = edges;
         this.distances = distances;
         this.tolerance = tolerance;
-        this.corner = new OffsetCorner(style, tolerance);
+        this.within = new OffsetCorner(style, tolerance);
+        this.corners =
+                styles.stream().map(each -> new OffsetCorner(each, tolerance)).toList();
         for (int i = 0; i < edges.size(); i++) {
             chains.add(chain(edges.get(i), i));
         }
@@ -60,7 +69,7 @@ final class RawOffset {
                 next.add(new RawCurve(parallel, i, false, false));
             }
             if (k > 0) {
-                join(chain, curves.get(k - 1), next, curves.get(k), distances[i], distances[i]);
+                join(within, chain, curves.get(k - 1), next, curves.get(k), distances[i], distances[i]);
             }
             chain.addAll(next);
         }
@@ -70,10 +79,24 @@ final class RawOffset {
     private void joinEdges(int i, int j) {
         List<Curve> first = edges.get(i).withoutPointCurves().curves();
         List<Curve> second = edges.get(j).withoutPointCurves().curves();
-        join(chains.get(i), first.get(first.size() - 1), chains.get(j), second.get(0), distances[i], distances[j]);
+        join(
+                corners.get(i),
+                chains.get(i),
+                first.get(first.size() - 1),
+                chains.get(j),
+                second.get(0),
+                distances[i],
+                distances[j]);
     }
 
-    private void join(List<RawCurve> head, Curve first, List<RawCurve> tail, Curve second, double d1, double d2) {
+    private void join(
+            OffsetCorner corner,
+            List<RawCurve> head,
+            Curve first,
+            List<RawCurve> tail,
+            Curve second,
+            double d1,
+            double d2) {
         Point from = head.get(head.size() - 1).curve().end();
         Curve next = tail.get(0).curve();
         if (from.isCloseTo(next.start(), SNAP * tolerance)) {

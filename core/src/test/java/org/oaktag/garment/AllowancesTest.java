@@ -73,8 +73,8 @@ class AllowancesTest {
     @Test
     void a_hem_has_a_turning_until_something_is_sewn_to_it() {
         Garment garment = collared();
-        assertThat(Allowances.industryKnit(garment).on(garment.piece(FRONT), EdgeNames.HEM))
-                .isEqualTo(mm(25));
+        assertThat(Allowances.industryKnit(garment).of(garment.piece(FRONT), EdgeNames.HEM))
+                .isEqualTo(Allowance.foldedBack(mm(25)));
         Garment banded = garment.withSeams(
                 List.of(flat("band", SeamSide.along(FRONT, EdgeNames.HEM), SeamSide.against(COLLAR, EdgeNames.TOP))));
         assertThat(Allowances.industryKnit(banded).on(banded.piece(FRONT), EdgeNames.HEM))
@@ -98,6 +98,16 @@ class AllowancesTest {
         assertThat(asked.on(garment.piece(FRONT), EdgeNames.SIDE)).isEqualTo(mm(20));
         assertThat(asked.on(garment.piece(COLLAR), EdgeNames.SIDE)).isEqualTo(mm(5));
         assertThat(asked.on(garment.piece(COLLAR), EdgeNames.TOP)).isEqualTo(mm(15));
+    }
+
+    @Test
+    void an_allowance_of_a_seam_is_left_on_both_its_sides() {
+        Garment garment = collared();
+        Allowances asked =
+                Allowances.of("asked", mm(15)).with(garment.seam(Name.of("collar lining")), Allowance.squared(mm(8)));
+        assertThat(asked.of(garment.piece(COLLAR), EdgeNames.BOTTOM)).isEqualTo(Allowance.squared(mm(8)));
+        assertThat(asked.of(garment.piece(COLLAR_LINING), EdgeNames.BOTTOM)).isEqualTo(Allowance.squared(mm(8)));
+        assertThat(asked.on(garment.piece(FRONT), EdgeNames.NECKLINE)).isEqualTo(mm(15));
     }
 
     @Test

@@ -142,6 +142,105 @@ class CutLineTest {
                 .isCloseTo(panel.outline().area(), within(1e-9));
     }
 
+    /** A panel with a slot in its upper edge, 30 mm wide and 100 mm deep. */
+    private static Piece slotted() {
+        Point[] at = {
+            Point.of(0, 0),
+            Point.of(85, 0),
+            Point.of(85, 100),
+            Point.of(115, 100),
+            Point.of(115, 0),
+            Point.of(200, 0),
+            Point.of(200, 300),
+            Point.of(0, 300)
+        };
+        List<Edge> edges = new ArrayList<>();
+        for (int i = 0; i < at.length; i++) {
+            edges.add(new Edge(Name.of("edge " + i), Path.polyline(at[i], at[(i + 1) % at.length])));
+        }
+        return Piece.of(Name.of("slotted"), edges, GRAIN, Cut.single(), CLOTH);
+    }
+
+    @Test
+    void allowances_that_meet_in_front_of_an_edge_are_refused_with_the_greatest_that_works() {
+        assertThat(CutLine.of(slotted(), Allowances.of("narrow", mm(14.9)))
+                        .outline()
+                        .area())
+                // 229.8 x 329.8 less a slot 0.2 wide and 100 deep, whose floor and mouth rise alike.
+                .isCloseTo(229.8 * 329.8 - 0.2 * 100, within(0.1));
+        assertThatThrownBy(() -> CutLine.of(slotted(), Allowances.of("wide", mm(20))))
+                .isInstanceOf(PatternException.class)
+                .hasMessageContaining("allowance of 'slotted.edge-1'")
+                .hasMessageContaining("got 20.0 mm")
+                .hasMessageContaining("use at most 14.9 mm");
+    }
+
+    @Test
+    void a_squared_allowance_ends_square_where_its_seam_line_leaves_the_neighbour() {
+        // Edges at 45 degrees: the shoulder from (0, 0) to (100, 0) meets an edge that runs back to (0, 100).
+        Point tip = Point.of(100, 0);
+        Point low = Point.of(0, 100);
+        Piece triangle = Piece.of(
+                Name.of("triangle"),
+                List.of(
+                        new Edge(EdgeNames.SHOULDER, Path.polyline(Point.ORIGIN, tip)),
+                        new Edge(EdgeNames.ARMHOLE, Path.polyline(tip, low)),
+                        new Edge(EdgeNames.CENTRE, Path.polyline(low, Point.ORIGIN))),
+                GRAIN,
+                Cut.single(),
+                CLOTH);
+        Allowances squared = Allowances.of("ten", mm(10)).with(EdgeNames.SHOULDER, Allowance.squared(mm(10)));
+        Path run = CutLine.of(triangle, squared).runs().get(0);
+        double meeting = 100 + 10 * Math.sqrt(2);
+        assertThat(run.nearest(Point.of(meeting, 0)).distance()).isCloseTo(0, within(1e-9));
+        assertThat(run.nearest(Point.of(meeting, -10)).distance()).isCloseTo(0, within(1e-9));
+        assertThat(run.bounds().maxX()).isCloseTo(meeting, within(1e-9));
+    }
+
+    @Test
+    void a_hem_deeper_than_the_side_beside_it_is_refused_with_the_greatest_that_works() {
+        Point a = Point.of(0, 0);
+        Point b = Point.of(200, 0);
+        Point c = Point.of(190, 30);
+        Point d = Point.of(10, 30);
+        Piece low = Piece.of(
+                Name.of("low"),
+                List.of(
+                        new Edge(EdgeNames.TOP, Path.polyline(a, b)),
+                        new Edge(EdgeNames.SIDE, Path.polyline(b, c)),
+                        new Edge(EdgeNames.HEM, Path.polyline(c, d)),
+                        new Edge(EdgeNames.CENTRE, Path.polyline(d, a))),
+                GRAIN,
+                Cut.single(),
+                CLOTH);
+        Allowances deep = Allowances.of("deep", mm(10)).with(EdgeNames.HEM, Allowance.foldedBack(mm(40)));
+        assertThatThrownBy(() -> CutLine.of(low, deep))
+                .isInstanceOf(PatternException.class)
+                .hasMessage(
+                        "allowance of 'low.hem': must not be deeper than the side that is mirrored beside it; got a side"
+                                + " that ends before it; use at most 30.0 mm, or mitre it");
+    }
+
+    @Test
+    void a_hem_narrower_than_the_allowances_beside_it_cannot_be_folded_back() {
+        Allowances narrow = TEN.with(EdgeNames.HEM, Allowance.foldedBack(mm(6)));
+        assertThatThrownBy(() -> CutLine.of(rectangle(Cut.single()), narrow))
+                .isInstanceOf(PatternException.class)
+                .hasMessage(
+                        "allowance of 'panel.hem': must be at least as deep as those beside it, 10.0 mm, to be folded"
+                                + " back; got 6.0 mm; make it deeper, or mitre it");
+    }
+
+    @Test
+    void a_folded_back_hem_runs_straight_on_along_the_fold_of_the_cloth() {
+        Piece back = tightlyBentBack();
+        CutLine cutLine = CutLine.of(back, TEN.with(EdgeNames.HEM, Allowance.foldedBack(mm(25))));
+        assertThat(cutLine.runs()).hasSize(1);
+        Path run = cutLine.runs().get(0);
+        assertThat(run.end().x()).isCloseTo(0, within(1e-9));
+        assertThat(run.end().y()).isCloseTo(802.996 + 25, within(1e-6));
+    }
+
     @Test
     void an_outline_that_runs_the_wrong_way_is_refused() {
         Piece panel = rectangle(Cut.single());

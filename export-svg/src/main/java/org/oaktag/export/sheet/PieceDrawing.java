@@ -14,6 +14,7 @@ import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.InnerLine;
 import org.oaktag.garment.Mark;
+import org.oaktag.garment.Name;
 import org.oaktag.garment.Notch;
 import org.oaktag.garment.Piece;
 import org.oaktag.geometry.Path;
@@ -71,12 +72,16 @@ public final class PieceDrawing {
         }
         for (Edge edge : piece.edges()) {
             boolean fold =
-                    piece.cut() instanceof Cut.OnFold onFold && onFold.edge().equals(edge.name());
+                    isOnFold(edge.name()) || allowances.of(piece, edge.name()).isFoldedBack();
             figure.add(Stroke.edge(
                     fold ? LineType.FOLD : LineType.SEAM,
                     edge.path(),
                     EdgeRef.of(piece.name(), edge.name()).id()));
         }
+    }
+
+    private boolean isOnFold(Name edge) {
+        return piece.cut() instanceof Cut.OnFold fold && fold.edge().equals(edge);
     }
 
     private void insides() {

@@ -1,0 +1,150 @@
+package org.oaktag.garment;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.oaktag.PatternException;
+import org.oaktag.geometry.CornerStyle;
+import org.oaktag.geometry.OffsetPart;
+import org.oaktag.geometry.OutlineOffset;
+import org.oaktag.geometry.Path;
+import org.oaktag.measure.Length;
+
+/**
+ * What a cut line runs beside: the edges of the seam line, each at its allowance; in the place of an edge that is folded
+ * back, its turning.
+ *
+ * @param stretches in order, closed
+ */
+record CutBorder(List<Stretch> stretches) {
+
+    /** A tip further from its corner than three times the allowance is cut off. */
+    private static final double LIMIT = 3;
+
+    /**
+     * A part of the border.
+     *
+     * @param edge the edge of the piece to which it belongs
+     * @param path where it runs
+     * @param width how far the cut line lies outside it, in millimetres
+     * @param kind what it is
+     * @param after how its corner with the next is cut
+     */
+    record Stretch(Name edge, Path path, double width, Kind kind, CornerStyle after) {}
+
+    enum Kind {
+        EDGE,
+        FOLD,
+        TURNING
+    }
+
+    static CutBorder of(Piece piece, Allowances allowances) {
+        List<Stretch> stretches = new ArrayList<>();
+        for (Edge edge : piece.edges()) {
+            Allowance allowance = allowances.of(piece, edge.name());
+            if (allowance.isFoldedBack()) {
+                stretches.addAll(turning(piece, edge, allowances));
+            } else {
+                stretches.add(new Stretch(
+                        edge.name(),
+                        edge.path(),
+                        allowance.width().mm(),
+                        isOnFold(piece, edge.name()) ? Kind.FOLD : Kind.EDGE,
+                        corner(
+                                allowance,
+                                allowances.of(piece, piece.after(edge.name()).name()))));
+            }
+        }
+        return new CutBorder(List.copyOf(stretches));
+    }
+
+    /** Returns the cut line with all widths taken in the same share; turnings stay as deep as they are. */
+    OutlineOffset offset(double share) {
+        return OutlineOffset.outward(
+                stretches.stream().map(Stretch::path).toList(),
+                stretches.stream().mapToDouble(each -> each.width() * share).toArray(),
+                CornerStyle.mitre(LIMIT),
+                stretches.stream().map(Stretch::after).toList(),
+                CutLine.TOLERANCE);
+    }
+
+    /** Returns the first edge with an allowance beside which the cut line does not run anywhere. */
+    Optional<Name> swallowed(OutlineOffset offset) {
+        boolean[] seen = new boolean[stretches.size()];
+        offset.parts().stream().filter(part -> !part.corner()).forEach(part -> seen[part.edge()] = true);
+        for (int i = 0; i < seen.length; i++) {
+            Stretch stretch = stretches.get(i);
+            if (!seen[i] && stretch.kind() == Kind.EDGE && stretch.width() > 0) {
+                return Optional.of(stretch.edge());
+            }
+        }
+        return Optional.empty();
+    }
+
+    boolean isFold(OffsetPart part) {
+        return !part.corner() && stretches.get(part.edge()).kind() == Kind.FOLD;
+    }
+
+    private static CornerStyle corner(Allowance arriving, Allowance leaving) {
+        if (arriving.ends() == Allowance.Ends.SQUARED) {
+            return CornerStyle.squaredToFirst(LIMIT);
+        }
+        return leaving.ends() == Allowance.Ends.SQUARED ? CornerStyle.squaredToSecond(LIMIT) : CornerStyle.mitre(LIMIT);
+    }
+
+    private static List<Stretch> turning(Piece piece, Edge hem, Allowances allowances) {
+        Edge before = piece.before(hem.name());
+        Edge after = piece.after(hem.name());
+        for (Edge neighbour : List.of(before, after)) {
+            if (allowances.of(piece, neighbour.name()).isFoldedBack()) {
+                throw PatternException.of(
+                        "allowance of '" + EdgeRef.of(piece.name(), hem.name()) + "'",
+                        "cannot be folded back where it meets another that is",
+                        "'" + neighbour.name() + "' folded back too",
+                        "mitre one of the two");
+            }
+        }
+        Length depth = allowances.on(piece, hem.name());
+        Length beside = Stream.of(before, after)
+                .map(neighbour -> allowances.on(piece, neighbour.name()))
+                .max(Length::compareTo)
+                .orElseThrow();
+        if (depth.compareTo(beside) < 0) {
+            throw PatternException.of(
+                    "allowance of '" + EdgeRef.of(piece.name(), hem.name()) + "'",
+                    "must be at least as deep as those beside it, " + beside.text() + ", to be folded back",
+                    depth.text(),
+                    "make it deeper, or mitre it");
+        }
+        Turning turning = Turning.of(
+                EdgeRef.of(piece.name(), hem.name()),
+                hem.path(),
+                depth.mm(),
+                side(piece, before.name(), before.path().reversed()),
+                side(piece, after.name(), after.path()));
+        CornerStyle mitre = CornerStyle.mitre(LIMIT);
+        return List.of(
+                side(piece, before.name(), hem, turning.first(), allowances),
+                new Stretch(hem.name(), turning.edge(), 0, Kind.TURNING, mitre),
+                side(piece, after.name(), hem, turning.last(), allowances));
+    }
+
+    private static Turning.Side side(Piece piece, Name edge, Path awayFromHem) {
+        return new Turning.Side(awayFromHem, isOnFold(piece, edge));
+    }
+
+    private static Stretch side(Piece piece, Name neighbour, Edge hem, Path path, Allowances allowances) {
+        boolean fold = isOnFold(piece, neighbour);
+        return new Stretch(
+                fold ? neighbour : hem.name(),
+                path,
+                allowances.on(piece, neighbour).mm(),
+                fold ? Kind.FOLD : Kind.TURNING,
+                CornerStyle.mitre(LIMIT));
+    }
+
+    private static boolean isOnFold(Piece piece, Name edge) {
+        return piece.cut() instanceof Cut.OnFold fold && fold.edge().equals(edge);
+    }
+}
