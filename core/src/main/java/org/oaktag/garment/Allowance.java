@@ -25,7 +25,7 @@ public record Allowance(Length width, Ends ends) {
         SQUARED,
         /**
          * The mirror image, through this edge, of the piece beside it: what is folded up along the edge then lies on the
-         * piece, side upon side, however the sides taper. It must be at least as deep as the allowances beside it. Beside a curved edge the mirror is its tangent at the corner.
+         * piece, side upon side, however the sides taper. Beside a curved edge the mirror is its tangent at the corner.
          */
         FOLDED_BACK
     }

@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.oaktag.PatternException;
 import org.oaktag.geometry.CornerStyle;
+import org.oaktag.geometry.Crossing;
+import org.oaktag.geometry.Crossings;
 import org.oaktag.geometry.OffsetPart;
 import org.oaktag.geometry.OutlineOffset;
 import org.oaktag.geometry.Path;
@@ -30,8 +32,13 @@ record CutBorder(List<Stretch> stretches) {
      * @param width how far the cut line lies outside it, in millimetres
      * @param kind what it is
      * @param after how its corner with the next is cut
+     * @param limit where the cut line is cut off short of it, if it lies beyond a turning
      */
-    record Stretch(Name edge, Path path, double width, Kind kind, CornerStyle after) {}
+    record Stretch(Name edge, Path path, double width, Kind kind, CornerStyle after, Optional<Path> limit) {
+        Stretch(Name edge, Path path, double width, Kind kind, CornerStyle after) {
+            this(edge, path, width, kind, after, Optional.empty());
+        }
+    }
 
     enum Kind {
         EDGE,
@@ -60,19 +67,65 @@ record CutBorder(List<Stretch> stretches) {
     }
 
     /** Returns the cut line with all widths taken in the same share; turnings stay as deep as they are. */
-    OutlineOffset offset(double share) {
-        return OutlineOffset.outward(
+    List<OffsetPart> parts(double share) {
+        List<OffsetPart> parts = OutlineOffset.outward(
                 stretches.stream().map(Stretch::path).toList(),
                 stretches.stream().mapToDouble(each -> each.width() * share).toArray(),
                 CornerStyle.mitre(LIMIT),
                 stretches.stream().map(Stretch::after).toList(),
-                CutLine.TOLERANCE);
+                        CutLine.TOLERANCE)
+                .parts();
+        for (int i = 0; i < stretches.size(); i++) {
+            if (stretches.get(i).limit().isPresent()) {
+                parts = cutOff(parts, i, stretches.get(i).limit().get());
+            }
+        }
+        return parts;
+    }
+
+    /** Replaces what lies beyond a limit, on either side of the part beside the stretch, by the limit itself. */
+    private static List<OffsetPart> cutOff(List<OffsetPart> parts, int beyond, Path limit) {
+        int from = 0;
+        while (parts.get(from).edge() != beyond || parts.get(from).corner()) {
+            from++;
+        }
+        List<OffsetPart> run = new ArrayList<>();
+        for (int i = 1; i < parts.size(); i++) {
+            run.add(parts.get((from + i) % parts.size()));
+        }
+        List<Crossing> met = List.of();
+        while (met.isEmpty()) {
+            met = Crossings.between(run.get(0).path(), limit);
+            if (met.isEmpty()) {
+                run.remove(0);
+            }
+        }
+        Crossing start = met.get(met.size() - 1);
+        met = List.of();
+        while (met.isEmpty()) {
+            met = Crossings.between(run.get(run.size() - 1).path(), limit);
+            if (met.isEmpty()) {
+                run.remove(run.size() - 1);
+            }
+        }
+        Crossing end = met.get(0);
+        Path hem = limit.sub(end.second(), start.second());
+        OffsetPart first = run.get(0);
+        run.set(0, first.along(Turning.between(
+                first.path().sub(start.first(), first.path().length()), hem.end(), first.path().end())));
+        OffsetPart last = run.get(run.size() - 1);
+        run.set(
+                run.size() - 1,
+                last.along(Turning.between(
+                        last.path().sub(0, end.first()), last.path().start(), hem.start())));
+        run.add(new OffsetPart(hem, beyond, false));
+        return run;
     }
 
     /** Returns the first edge with an allowance beside which the cut line does not run anywhere. */
-    Optional<Name> swallowed(OutlineOffset offset) {
+    Optional<Name> swallowed(List<OffsetPart> parts) {
         boolean[] seen = new boolean[stretches.size()];
-        offset.parts().stream().filter(part -> !part.corner()).forEach(part -> seen[part.edge()] = true);
+        parts.stream().filter(part -> !part.corner()).forEach(part -> seen[part.edge()] = true);
         for (int i = 0; i < seen.length; i++) {
             Stretch stretch = stretches.get(i);
             if (!seen[i] && stretch.kind() == Kind.EDGE && stretch.width() > 0) {
@@ -110,23 +163,17 @@ record CutBorder(List<Stretch> stretches) {
                 .map(neighbour -> allowances.on(piece, neighbour.name()))
                 .max(Length::compareTo)
                 .orElseThrow();
-        if (depth.compareTo(beside) < 0) {
-            throw PatternException.of(
-                    "allowance of '" + EdgeRef.of(piece.name(), hem.name()) + "'",
-                    "must be at least as deep as those beside it, " + beside.text() + ", to be folded back",
-                    depth.text(),
-                    "make it deeper, or mitre it");
-        }
         Turning turning = Turning.of(
                 EdgeRef.of(piece.name(), hem.name()),
                 hem.path(),
                 depth.mm(),
+                beside.mm(),
                 side(piece, before.name(), before.path().reversed()),
                 side(piece, after.name(), after.path()));
         CornerStyle mitre = CornerStyle.mitre(LIMIT);
         return List.of(
                 side(piece, before.name(), hem, turning.first(), allowances),
-                new Stretch(hem.name(), turning.edge(), 0, Kind.TURNING, mitre),
+                new Stretch(hem.name(), turning.beyond(), Math.max(beside.mm(), 1), Kind.TURNING, mitre, Optional.of(turning.parallel())),
                 side(piece, after.name(), hem, turning.last(), allowances));
     }
 

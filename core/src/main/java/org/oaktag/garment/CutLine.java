@@ -6,7 +6,6 @@ import java.util.Locale;
 import org.oaktag.PatternException;
 import org.oaktag.geometry.OffsetPart;
 import org.oaktag.geometry.Outline;
-import org.oaktag.geometry.OutlineOffset;
 import org.oaktag.geometry.Path;
 import org.oaktag.measure.Length;
 
@@ -46,11 +45,11 @@ public record CutLine(Outline outline, List<Path> runs) {
                     "");
         }
         CutBorder border = CutBorder.of(piece, allowances);
-        OutlineOffset offset = border.offset(1);
-        border.swallowed(offset).ifPresent(edge -> {
+        List<OffsetPart> parts = border.parts(1);
+        border.swallowed(parts).ifPresent(edge -> {
             throw swallowed(piece, border, edge, allowances.on(piece, edge));
         });
-        return new CutLine(offset.outline(), runs(border, offset));
+        return new CutLine(outline(parts), runs(border, parts));
     }
 
     private static PatternException swallowed(Piece piece, CutBorder border, Name edge, Length width) {
@@ -58,7 +57,7 @@ public record CutLine(Outline outline, List<Path> runs) {
         double fails = 1;
         for (int i = 0; i < HALVINGS; i++) {
             double middle = 0.5 * (works + fails);
-            if (border.swallowed(border.offset(middle)).isEmpty()) {
+            if (border.swallowed(border.parts(middle)).isEmpty()) {
                 works = middle;
             } else {
                 fails = middle;
@@ -74,15 +73,19 @@ public record CutLine(Outline outline, List<Path> runs) {
                                 + ", and the other allowances of the piece narrower by the same share");
     }
 
+    private static Outline outline(List<OffsetPart> parts) {
+        return Outline.of(Path.of(
+                parts.stream().flatMap(part -> part.path().curves().stream()).toList()));
+    }
+
     /** Leaves the fold out and joins the rest, from the end of the fold onwards. */
-    private static List<Path> runs(CutBorder border, OutlineOffset offset) {
-        List<OffsetPart> parts = offset.parts();
+    private static List<Path> runs(CutBorder border, List<OffsetPart> parts) {
         int fold = 0;
         while (fold < parts.size() && !border.isFold(parts.get(fold))) {
             fold++;
         }
         if (fold == parts.size()) {
-            return List.of(offset.outline().path());
+            return List.of(outline(parts).path());
         }
         List<Path> runs = new ArrayList<>();
         for (int i = 1; i < parts.size(); i++) {

@@ -18,14 +18,18 @@ import org.oaktag.geometry.Transform;
 import org.oaktag.geometry.Vector;
 
 /**
- * What is folded up along an edge: the parallel of the edge, and at either end the side of the piece mirrored through the
- * edge, or its tangent there. A side on the fold of the cloth runs straight on instead, for it must stay on the fold.
+ * What is folded up along an edge: at either end the side of the piece mirrored through the edge, or through its tangent
+ * there, and between them the parallel of the edge. A side on the fold of the cloth runs straight on instead, for it must
+ * stay on the fold.
  *
- * @param first from the start of the edge out to the parallel
- * @param edge the parallel, between the two sides
- * @param last from the parallel back to the end of the edge
+ * <p>The sides reach beyond the parallel, so that the cut line beside them can be drawn first and cut off along it.
+ *
+ * @param first from the start of the edge outwards
+ * @param beyond from the end of the first side to the start of the last
+ * @param last from outside back to the end of the edge
+ * @param parallel the parallel of the edge, prolonged at both ends
  */
-record Turning(Path first, Path edge, Path last) {
+record Turning(Path first, Path beyond, Path last, Path parallel) {
 
     /**
      * A side of the piece beside the edge.
@@ -35,15 +39,19 @@ record Turning(Path first, Path edge, Path last) {
      */
     record Side(Path path, boolean onFold) {}
 
-    /** How far the parallel is prolonged to meet a side that leans outwards, in depths. */
+    /** How far parallels are prolonged to meet a side that leans outwards, in depths. */
     private static final double BEYOND = 8;
 
-    static Turning of(EdgeRef hem, Path edge, double depth, Side before, Side after) {
-        Path parallel = prolonged(OffsetPath.of(edge, depth, CornerStyle.mitre(3), CutLine.TOLERANCE), BEYOND * depth);
-        Path first = mirrored(before, edge.start(), edge.startDirection(), depth);
-        Path last = mirrored(after, edge.end(), edge.endDirection(), depth);
-        Crossing from = meeting(hem, first, parallel, edge.startDirection());
-        Crossing to = meeting(hem, last, parallel, edge.endDirection());
+    static Turning of(EdgeRef hem, Path edge, double depth, double beside, Side before, Side after) {
+        double far = depth + 3 * beside + 5;
+        Path parallel = parallel(edge, depth);
+        Path first = mirrored(before, edge.start(), edge.startDirection());
+        Path last = mirrored(after, edge.end(), edge.endDirection());
+        meeting(hem, before.onFold() ? prolonged(first, far) : first, parallel, edge.startDirection());
+        meeting(hem, after.onFold() ? prolonged(last, far) : last, parallel, edge.endDirection());
+        Path limit = parallel(edge, far);
+        Crossing from = meeting(hem, prolonged(first, BEYOND * far), limit, edge.startDirection());
+        Crossing to = meeting(hem, prolonged(last, BEYOND * far), limit, edge.endDirection());
         if (!(from.second() < to.second())) {
             throw PatternException.of(
                     "allowance of '" + hem + "'",
@@ -51,17 +59,25 @@ record Turning(Path first, Path edge, Path last) {
                     String.format(Locale.ROOT, "%.1f mm, at which they cross", depth),
                     "use a narrower one");
         }
-        Path turned = parallel.sub(from.second(), to.second());
         return new Turning(
-                between(first.sub(0, from.first()), edge.start(), turned.start()),
-                turned,
-                between(last.sub(0, to.first()), edge.end(), turned.end()).reversed());
+                between(prolonged(first, BEYOND * far).sub(0, from.first()), edge.start(), from.point()),
+                Path.polyline(from.point(), to.point()),
+                between(prolonged(last, BEYOND * far).sub(0, to.first()), edge.end(), to.point())
+                        .reversed(),
+                parallel);
     }
 
-    private static Path mirrored(Side side, Point corner, Vector along, double depth) {
+    private static Path parallel(Path edge, double depth) {
+        Path parallel = OffsetPath.of(edge, depth, CornerStyle.mitre(3), CutLine.TOLERANCE);
+        Vector back = parallel.startDirection().times(-BEYOND * depth);
+        return Path.polyline(parallel.start().plus(back), parallel.start())
+                .then(prolonged(parallel, BEYOND * depth));
+    }
+
+    private static Path mirrored(Side side, Point corner, Vector along) {
         if (side.onFold()) {
             Vector outwards = side.path().startDirection().negated();
-            return Path.polyline(corner, corner.plus(outwards.times(BEYOND * depth)));
+            return Path.polyline(corner, corner.plus(outwards));
         }
         return side.path().transformed(Transform.mirror(corner, corner.plus(along.times(100))));
     }
@@ -76,21 +92,16 @@ record Turning(Path first, Path edge, Path last) {
                         String.format(
                                 Locale.ROOT,
                                 "use at most %.1f mm, or mitre it",
-                                Math.floor(Math.abs(side.end()
-                                                        .minus(side.start())
-                                                        .cross(along))
-                                                * 10)
-                                        / 10)));
+                                Math.floor(Math.abs(side.end().minus(side.start()).cross(along)) * 10) / 10)));
     }
 
     private static Path prolonged(Path path, double by) {
-        Point before = path.start().plus(path.startDirection().times(-by));
-        Point beyond = path.end().plus(path.endDirection().times(by));
-        return Path.polyline(before, path.start()).then(path).then(Path.polyline(path.end(), beyond));
+        return path.then(Path.polyline(
+                path.end(), path.end().plus(path.endDirection().times(by))));
     }
 
-    /** A mirror image meets its source only up to rounding, and so do paths that cross; an outline has its ends exactly. */
-    private static Path between(Path path, Point start, Point end) {
+    /** Returns a path with these very ends; mirror images and crossings agree only up to rounding, an outline exactly. */
+    static Path between(Path path, Point start, Point end) {
         List<Curve> curves = new ArrayList<>(path.curves());
         int last = curves.size() - 1;
         curves.set(0, between(curves.get(0), start, curves.get(0).end()));

@@ -7,4 +7,10 @@ package org.oaktag.geometry;
  * @param edge index of the source edge that it runs beside, or after which its corner comes
  * @param corner true if it joins the parallels of this edge and the next round their corner
  */
-public record OffsetPart(Path path, int edge, boolean corner) {}
+public record OffsetPart(Path path, int edge, boolean corner) {
+
+    /** Returns the same part along another path, as when it is cut off. */
+    public OffsetPart along(Path other) {
+        return new OffsetPart(other, edge, corner);
+    }
+}

@@ -222,16 +222,6 @@ class CutLineTest {
     }
 
     @Test
-    void a_hem_narrower_than_the_allowances_beside_it_cannot_be_folded_back() {
-        Allowances narrow = TEN.with(EdgeNames.HEM, Allowance.foldedBack(mm(6)));
-        assertThatThrownBy(() -> CutLine.of(rectangle(Cut.single()), narrow))
-                .isInstanceOf(PatternException.class)
-                .hasMessage(
-                        "allowance of 'panel.hem': must be at least as deep as those beside it, 10.0 mm, to be folded"
-                                + " back; got 6.0 mm; make it deeper, or mitre it");
-    }
-
-    @Test
     void a_folded_back_hem_runs_straight_on_along_the_fold_of_the_cloth() {
         Piece back = tightlyBentBack();
         CutLine cutLine = CutLine.of(back, TEN.with(EdgeNames.HEM, Allowance.foldedBack(mm(25))));

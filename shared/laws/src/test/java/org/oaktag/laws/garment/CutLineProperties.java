@@ -95,9 +95,8 @@ class CutLineProperties {
             @ForAll @DoubleRange(min = -60, max = 60) double rightLean,
             @ForAll @DoubleRange(min = -20, max = 20) double bow,
             @ForAll @DoubleRange(min = 3, max = 20) double seam,
-            @ForAll @DoubleRange(min = 0, max = 50) double deeper,
+            @ForAll @DoubleRange(min = 5, max = 60) double hem,
             @ForAll @DoubleRange(min = -30, max = 30) double slope) {
-        double hem = seam + deeper;
         Piece tube = tapered(leftLean, rightLean, bow, slope);
         Allowances allowances = Allowances.of("any", mm(seam)).with(EdgeNames.HEM, Allowance.foldedBack(mm(hem)));
         Path fold = tube.path(EdgeNames.HEM);
@@ -110,7 +109,8 @@ class CutLineProperties {
         Geometry folded = AffineTransformation.scaleInstance(1, -1).transform(turning);
 
         assertThat(turning.getArea()).isGreaterThan(hem * 100);
-        assertThat(folded.symDifference(above).getArea()).isCloseTo(0, within(0.05));
+        // Either parallel of either side may lie 0.01 mm off, which is the tolerance of a cut line.
+        assertThat(folded.symDifference(above).getArea()).isLessThan(2 * 0.01 * hem);
         assertThat(-laid.getEnvelopeInternal().getMinY())
                 .as("nothing lies beyond the turning")
                 .isCloseTo(hem, within(1e-6));
