@@ -100,6 +100,21 @@ public final class KnownSteps {
                         .usually("shape depth", 200, 280)
                         .usually("shape rise", 20, 50)
                         .usually("lap", 0, 80),
+                kind(FaceNeckline.class).usually("width", 40, 80).usually("cloth stretch", 15, 80),
+                kind(LineBody.class).usually("pleat", 0, 25).usually("cloth stretch", 15, 80),
+                kind(RibNeckband.class).usually("depth", 12, 40).usually("rib stretch", 40, 120),
+                kind(InterfacePiece.class),
+                kind(FrontPouch.class)
+                        .usually("width", 280, 380)
+                        .usually("height", 170, 230)
+                        .usually("above hem", 0, 40)
+                        .usually("cloth stretch", 15, 80),
+                kind(PatchPocket.class)
+                        .usually("width", 90, 150)
+                        .usually("height", 100, 180)
+                        .usually("from centre", 20, 80)
+                        .usually("below side neck", 180, 320)
+                        .usually("cloth stretch", 15, 80),
                 kind(LineHood.class).usually("facing", 25, 60).usually("cloth stretch", 15, 80),
                 kind(SlashAndSpread.class),
                 kind(SplitPiece.class),

@@ -32,18 +32,34 @@ public final class FitChecks {
                 .toList();
     }
 
-    /** Compares the neckline with the head; a hood, its lining or a band stretches with it or holds it back. */
+    /**
+     * Compares the neckline with the head; a hood, its lining or a facing stretches with it or holds it back. A neckband
+     * opens until it or the neckline, which is longer, is at its end.
+     */
     public static Optional<FitCheck> neck(Garment garment) {
-        return check(
-                garment,
-                "neck opening",
-                TopNames.NECKLINE_GIRTH,
-                "head",
-                BodyMeasure.HEAD_GIRTH,
-                leastStretch(
+        Percent shell = neckStretch(garment);
+        return garment.findPiece(FinishNames.NECKBAND)
+                .map(band -> check(
                         garment,
-                        EdgeRef.of(TopNames.FRONT, EdgeNames.NECKLINE),
-                        EdgeRef.of(TopNames.BACK, EdgeNames.NECKLINE)));
+                        "neckband",
+                        FinishNames.NECKBAND_GIRTH,
+                        "head",
+                        BodyMeasure.HEAD_GIRTH,
+                        bandStretch(garment, band, shell)))
+                .orElseGet(() ->
+                        check(garment, "neck opening", TopNames.NECKLINE_GIRTH, "head", BodyMeasure.HEAD_GIRTH, shell));
+    }
+
+    private static Percent bandStretch(Garment garment, Piece band, Percent shell) {
+        double girth = 2 * band.path(EdgeNames.TOP).length();
+        double neckline = garment.finished(TopNames.NECKLINE_GIRTH).mm();
+        double reach = Math.min(girth * (1 + band.cloth().stretch().fraction()), neckline * (1 + shell.fraction()));
+        return Percent.percent(Math.max(0, (reach / girth - 1) * 100));
+    }
+
+    private static Percent neckStretch(Garment garment) {
+        return leastStretch(
+                garment, EdgeRef.of(TopNames.FRONT, EdgeNames.NECKLINE), EdgeRef.of(TopNames.BACK, EdgeNames.NECKLINE));
     }
 
     /** Compares the hem with the hip. */

@@ -25,6 +25,9 @@ public record Cloth(Name use, String description, Percent stretch) {
     /** Ribbed knit for cuffs and bands. */
     public static final Name RIB = Name.of("rib");
 
+    /** What is laid behind the cloth of the outside to make it firm. */
+    public static final Name INTERFACING = Name.of("interfacing");
+
     private static final double MOST_STRETCH = 200;
 
     /**

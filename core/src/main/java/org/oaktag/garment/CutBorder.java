@@ -69,10 +69,12 @@ record CutBorder(List<Stretch> stretches) {
     /** Returns the cut line with all widths taken in the same share; turnings stay as deep as they are. */
     List<OffsetPart> parts(double share) {
         List<OffsetPart> parts = OutlineOffset.outward(
-                stretches.stream().map(Stretch::path).toList(),
-                stretches.stream().mapToDouble(each -> each.width() * share).toArray(),
-                CornerStyle.mitre(LIMIT),
-                stretches.stream().map(Stretch::after).toList(),
+                        stretches.stream().map(Stretch::path).toList(),
+                        stretches.stream()
+                                .mapToDouble(each -> each.width() * share)
+                                .toArray(),
+                        CornerStyle.mitre(LIMIT),
+                        stretches.stream().map(Stretch::after).toList(),
                         CutLine.TOLERANCE)
                 .parts();
         for (int i = 0; i < stretches.size(); i++) {
@@ -111,8 +113,12 @@ record CutBorder(List<Stretch> stretches) {
         Crossing end = met.get(0);
         Path hem = limit.sub(end.second(), start.second());
         OffsetPart first = run.get(0);
-        run.set(0, first.along(Turning.between(
-                first.path().sub(start.first(), first.path().length()), hem.end(), first.path().end())));
+        run.set(
+                0,
+                first.along(Turning.between(
+                        first.path().sub(start.first(), first.path().length()),
+                        hem.end(),
+                        first.path().end())));
         OffsetPart last = run.get(run.size() - 1);
         run.set(
                 run.size() - 1,
@@ -173,7 +179,13 @@ record CutBorder(List<Stretch> stretches) {
         CornerStyle mitre = CornerStyle.mitre(LIMIT);
         return List.of(
                 side(piece, before.name(), hem, turning.first(), allowances),
-                new Stretch(hem.name(), turning.beyond(), Math.max(beside.mm(), 1), Kind.TURNING, mitre, Optional.of(turning.parallel())),
+                new Stretch(
+                        hem.name(),
+                        turning.beyond(),
+                        Math.max(beside.mm(), 1),
+                        Kind.TURNING,
+                        mitre,
+                        Optional.of(turning.parallel())),
                 side(piece, after.name(), hem, turning.last(), allowances));
     }
 

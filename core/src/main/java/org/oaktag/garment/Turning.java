@@ -70,8 +70,7 @@ record Turning(Path first, Path beyond, Path last, Path parallel) {
     private static Path parallel(Path edge, double depth) {
         Path parallel = OffsetPath.of(edge, depth, CornerStyle.mitre(3), CutLine.TOLERANCE);
         Vector back = parallel.startDirection().times(-BEYOND * depth);
-        return Path.polyline(parallel.start().plus(back), parallel.start())
-                .then(prolonged(parallel, BEYOND * depth));
+        return Path.polyline(parallel.start().plus(back), parallel.start()).then(prolonged(parallel, BEYOND * depth));
     }
 
     private static Path mirrored(Side side, Point corner, Vector along) {
@@ -92,12 +91,16 @@ record Turning(Path first, Path beyond, Path last, Path parallel) {
                         String.format(
                                 Locale.ROOT,
                                 "use at most %.1f mm, or mitre it",
-                                Math.floor(Math.abs(side.end().minus(side.start()).cross(along)) * 10) / 10)));
+                                Math.floor(Math.abs(side.end()
+                                                        .minus(side.start())
+                                                        .cross(along))
+                                                * 10)
+                                        / 10)));
     }
 
     private static Path prolonged(Path path, double by) {
-        return path.then(Path.polyline(
-                path.end(), path.end().plus(path.endDirection().times(by))));
+        return path.then(
+                Path.polyline(path.end(), path.end().plus(path.endDirection().times(by))));
     }
 
     /** Returns a path with these very ends; mirror images and crossings agree only up to rounding, an outline exactly. */

@@ -1,0 +1,84 @@
+package org.oaktag.adjustments;
+
+import java.util.Optional;
+import org.oaktag.garment.Cloth;
+import org.oaktag.garment.Name;
+import org.oaktag.measure.Length;
+
+/**
+ * Steps that finish a top: facings, lining, neckband, interfacing, pockets. Each is fitted to the shell as it is when the
+ * step is played; what moves an edge later leaves the seam to it untrue until the step is played again.
+ *
+ * <pre>{@code
+ * top.adjust(faceNeckline(cm(6), shell))
+ *         .adjust(lineBody(cm(2), lining))
+ *         .adjust(frontPouch(cm(32), cm(20)));
+ * }</pre>
+ */
+public final class Finishes {
+
+    private Finishes() {}
+
+    /**
+     * Returns the step that draws facings for the neckline of front and back.
+     *
+     * @param width how wide they are
+     * @param cloth what they are cut from
+     * @throws org.oaktag.PatternException if the width is out of its range
+     */
+    public static FaceNeckline faceNeckline(Length width, Cloth cloth) {
+        return new FaceNeckline(width, cloth);
+    }
+
+    /**
+     * Returns the step that lines front and back: the shell less the neck facings, if there are any, and a pleat at
+     * centre back for ease.
+     *
+     * @param pleat by how much each half of the back is wider than the shell
+     * @param cloth what it is cut from
+     * @throws org.oaktag.PatternException if the pleat is out of its range
+     */
+    public static LineBody lineBody(Length pleat, Cloth cloth) {
+        return new LineBody(pleat, cloth);
+    }
+
+    /**
+     * Returns the step that sets a folded band of ribbed knit on the neckline, as much shorter as its stretch asks for.
+     *
+     * @param depth how deep the finished band is
+     * @param rib what it is cut from
+     * @throws org.oaktag.PatternException if the depth is out of its range
+     */
+    public static RibNeckband ribNeckband(Length depth, Cloth rib) {
+        return new RibNeckband(depth, rib);
+    }
+
+    /** Returns the step that cuts interfacing of the very shape of a piece. */
+    public static InterfacePiece interfacePiece(Name piece, Cloth cloth) {
+        return new InterfacePiece(piece, cloth);
+    }
+
+    /**
+     * Returns the step that lays a pouch on the centre of the front, its lower edge on the hem, in the cloth of the front.
+     *
+     * @param width how wide the whole pouch is at its lower edge
+     * @param height how high it is
+     * @throws org.oaktag.PatternException if one is out of its range
+     */
+    public static FrontPouch frontPouch(Length width, Length height) {
+        return new FrontPouch(width, height, Length.ZERO, Optional.empty());
+    }
+
+    /**
+     * Returns the step that lays a pocket on either half of the front, in the cloth of the front.
+     *
+     * @param width how wide it is
+     * @param height how high it is
+     * @param fromCentre how far its nearer edge lies from centre front
+     * @param belowSideNeck how far its upper edge lies below the side neck point
+     * @throws org.oaktag.PatternException if a width or height is out of its range
+     */
+    public static PatchPocket patchPocket(Length width, Length height, Length fromCentre, Length belowSideNeck) {
+        return new PatchPocket(width, height, fromCentre, belowSideNeck, Optional.empty());
+    }
+}

@@ -1,0 +1,124 @@
+package org.oaktag.adjustments;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.oaktag.adjust.Reshaped;
+import org.oaktag.adjust.Step;
+import org.oaktag.blocks.FinishNames;
+import org.oaktag.blocks.TopNames;
+import org.oaktag.garment.Amount;
+import org.oaktag.garment.Cloth;
+import org.oaktag.garment.Cut;
+import org.oaktag.garment.Dimension;
+import org.oaktag.garment.Edge;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.End;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Grainline;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Note;
+import org.oaktag.garment.Piece;
+import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
+import org.oaktag.geometry.Vector;
+import org.oaktag.measure.Length;
+
+/**
+ * Lays a pouch on the centre of the front, cut on the fold, with a slanted opening at either side, and marks its place on
+ * the front. A pouch that is there already is replaced. Immutable.
+ *
+ * <p>The upper edge is 0.62 of the lower one and the opening ends at 0.45 of the height above it; both shares are our own.
+ *
+ * @param width how wide the whole pouch is at its lower edge, 180 to 500 mm
+ * @param height how high it is, 120 to 350 mm
+ * @param aboveHem how far its lower edge lies above the hem at centre front, 0 to 200 mm
+ * @param cloth what it is cut from, or empty for the cloth of the front
+ */
+public record FrontPouch(Length width, Length height, Length aboveHem, Optional<Cloth> cloth) implements Step {
+
+    private static final double UPPER = 0.62;
+    private static final double SIDE = 0.45;
+
+    /**
+     * Checks the amounts.
+     *
+     * @throws org.oaktag.PatternException if one is out of its range
+     */
+    public FrontPouch {
+        Range.check("width of the pouch", "must be", width, 180, 500);
+        Range.check("height of the pouch", "must be", height, 120, 350);
+        Range.check("pouch above the hem", "must be", aboveHem, 0, 200);
+    }
+
+    /** Returns the step with a pouch cut from another cloth. */
+    public FrontPouch cutFrom(Cloth other) {
+        return new FrontPouch(width, height, aboveHem, Optional.of(other));
+    }
+
+    @Override
+    public String name() {
+        return "lay a pouch on the front";
+    }
+
+    @Override
+    public List<Amount> amounts() {
+        List<Amount> amounts = new ArrayList<>(
+                List.of(Amount.of("width", width), Amount.of("height", height), Amount.of("above the hem", aboveHem)));
+        cloth.ifPresent(given -> amounts.add(Amount.of("cloth", given.description())));
+        return amounts;
+    }
+
+    /**
+     * {@inheritDoc}
+     *
+     * @throws org.oaktag.PatternException if the pouch does not lie inside the front
+     */
+    @Override
+    public Reshaped reshape(Garment garment) {
+        Piece front = garment.piece(TopNames.FRONT);
+        Point foot = front.corner(EdgeNames.CENTRE, End.START).plus(Vector.of(0, -aboveHem.mm()));
+        List<Point> at = List.of(
+                foot.plus(Vector.of(0, -height.mm())),
+                foot.plus(Vector.of(UPPER * width.mm() / 2, -height.mm())),
+                foot.plus(Vector.of(width.mm() / 2, -SIDE * height.mm())),
+                foot.plus(Vector.of(width.mm() / 2, 0)),
+                foot);
+        Piece pouch = Piece.of(
+                FinishNames.POUCH,
+                List.of(
+                        edge(EdgeNames.TOP, at.get(0), at.get(1)),
+                        edge(FinishNames.OPENING, at.get(1), at.get(2)),
+                        edge(EdgeNames.SIDE, at.get(2), at.get(3)),
+                        edge(EdgeNames.BOTTOM, at.get(3), at.get(4)),
+                        edge(EdgeNames.CENTRE, at.get(4), at.get(0))),
+                grain(at),
+                Cut.onFold(EdgeNames.CENTRE),
+                cloth.orElse(front.cloth()));
+        LaidOn laid = new LaidOn(
+                FinishNames.POUCH,
+                Path.polyline(at.get(0), at.get(1), at.get(2), at.get(3), at.get(4)),
+                at.subList(1, 4));
+        return new Reshaped(
+                Assembly.of(garment).put(laid.on(front)).put(pouch).done(),
+                List.of(Note.rule("upper edge " + width.times(UPPER).text() + " = 0.62 of " + width.text()
+                        + "; its place is marked on the front, to be marked again when the front moves")),
+                List.of(
+                        new Dimension(TopNames.FRONT, at.get(4), at.get(0), "height " + height.text()),
+                        new Dimension(
+                                TopNames.FRONT,
+                                at.get(4),
+                                at.get(3),
+                                "half width " + width.times(0.5).text())));
+    }
+
+    private static Grainline grain(List<Point> at) {
+        Point top = at.get(0).midpoint(at.get(1));
+        double depth = at.get(4).y() - at.get(0).y();
+        return new Grainline(top.plus(Vector.of(0, 0.2 * depth)), top.plus(Vector.of(0, 0.8 * depth)));
+    }
+
+    private static Edge edge(Name name, Point from, Point to) {
+        return new Edge(name, Path.polyline(from, to));
+    }
+}

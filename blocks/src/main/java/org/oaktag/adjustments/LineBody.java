@@ -1,0 +1,128 @@
+package org.oaktag.adjustments;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.oaktag.adjust.Reshaped;
+import org.oaktag.adjust.Step;
+import org.oaktag.blocks.FinishNames;
+import org.oaktag.blocks.TopNames;
+import org.oaktag.garment.Amount;
+import org.oaktag.garment.Cloth;
+import org.oaktag.garment.Dimension;
+import org.oaktag.garment.Edge;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.End;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Note;
+import org.oaktag.garment.Piece;
+import org.oaktag.garment.Seam;
+import org.oaktag.garment.SeamRule;
+import org.oaktag.garment.SeamSide;
+import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
+import org.oaktag.geometry.Vector;
+import org.oaktag.measure.Length;
+
+/**
+ * Lines front and back: the shell less the neck facings, if there are any, and a pleat at centre back for ease (common
+ * practice). A lining that is there already is replaced. Immutable.
+ *
+ * @param pleat by how much each half of the back is wider than the shell, 0 to 40 mm
+ * @param cloth what it is cut from
+ */
+public record LineBody(Length pleat, Cloth cloth) implements Step {
+
+    private static final double MOST = 40;
+    private static final String REFIT = "line the body again";
+
+    /**
+     * Checks the pleat and takes the cloth as a lining.
+     *
+     * @throws org.oaktag.PatternException if the pleat is out of its range
+     */
+    public LineBody {
+        Range.check("pleat of the lining", "must be", pleat, 0, MOST);
+        cloth = cloth.as(Cloth.LINING);
+    }
+
+    @Override
+    public String name() {
+        return "line the body";
+    }
+
+    @Override
+    public List<Amount> amounts() {
+        return List.of(Amount.of("pleat", pleat), Amount.of("lining", cloth.description()));
+    }
+
+    @Override
+    public Reshaped reshape(Garment garment) {
+        Piece front = ShellBeyondFacing.of(garment, TopNames.FRONT, FinishNames.FRONT_FACING)
+                .piece(FinishNames.FRONT_LINING, cloth);
+        Piece back = pleated(ShellBeyondFacing.of(garment, TopNames.BACK, FinishNames.BACK_FACING)
+                .piece(FinishNames.BACK_LINING, cloth));
+        Garment lined = Assembly.of(garment)
+                .takeOff(Set.of(FinishNames.FRONT_LINING, FinishNames.BACK_LINING))
+                .put(front)
+                .put(back)
+                .sew(neckSeam(garment, TopNames.FRONT, FinishNames.FRONT_FACING, front.name(), SeamRule.flat()))
+                .sew(neckSeam(garment, TopNames.BACK, FinishNames.BACK_FACING, back.name(), neckRule()))
+                .sew(seam("lining shoulder", front.name(), EdgeNames.SHOULDER, back.name(), EdgeNames.SHOULDER)
+                        .smoothAt(End.END))
+                .sew(seam("lining side", front.name(), EdgeNames.SIDE, back.name(), EdgeNames.SIDE)
+                        .smoothAt(End.START, End.END))
+                .sew(seam("front lining armhole", TopNames.FRONT, EdgeNames.ARMHOLE, front.name(), EdgeNames.ARMHOLE))
+                .sew(seam("back lining armhole", TopNames.BACK, EdgeNames.ARMHOLE, back.name(), EdgeNames.ARMHOLE))
+                .done();
+        Point neck = back.corner(EdgeNames.CENTRE, End.END);
+        return new Reshaped(
+                lined,
+                List.of(Note.rule("the lining is the shell"
+                        + (garment.hasPiece(FinishNames.FRONT_FACING) ? " beyond the neck facing" : "")
+                        + "; each half of the back is wider by a pleat of " + pleat.text()
+                        + " at the centre, laid in at the neck (common practice)")),
+                List.of(new Dimension(
+                        back.name(), neck, neck.plus(Vector.of(pleat.mm(), 0)), "pleat " + pleat.text())));
+    }
+
+    private SeamRule neckRule() {
+        return pleat.mm() > 0 ? SeamRule.eased(pleat) : SeamRule.flat();
+    }
+
+    /** Moves the centre out by the pleat; neckline and hem are prolonged to it, square to the fold. */
+    private Piece pleated(Piece piece) {
+        if (pleat.mm() == 0) {
+            return piece;
+        }
+        Vector out = Vector.of(-pleat.mm(), 0);
+        List<Edge> edges = new ArrayList<>();
+        for (Edge edge : piece.edges()) {
+            if (edge.name().equals(EdgeNames.CENTRE)) {
+                edges.add(edge.withPath(Path.polyline(
+                        edge.path().start().plus(out), edge.path().end().plus(out))));
+            } else if (edge.name().equals(EdgeNames.NECKLINE)) {
+                Point at = edge.path().start();
+                edges.add(edge.withPath(Path.polyline(at.plus(out), at).then(edge.path())));
+            } else if (edge.name().equals(EdgeNames.HEM)) {
+                Point at = edge.path().end();
+                edges.add(edge.withPath(edge.path().then(Path.polyline(at, at.plus(out)))));
+            } else {
+                edges.add(edge);
+            }
+        }
+        return piece.withEdges(edges);
+    }
+
+    private static Seam neckSeam(Garment garment, Name shell, Name facing, Name lining, SeamRule rule) {
+        SeamSide a = garment.hasPiece(facing)
+                ? SeamSide.against(facing, FaceNeckline.INNER)
+                : SeamSide.along(shell, EdgeNames.NECKLINE);
+        return Seam.of(Name.of(lining.value() + " neck"), a, SeamSide.along(lining, EdgeNames.NECKLINE), rule, REFIT);
+    }
+
+    private static Seam seam(String name, Name a, Name edgeA, Name b, Name edgeB) {
+        return Seam.of(Name.of(name), SeamSide.along(a, edgeA), SeamSide.along(b, edgeB), SeamRule.flat(), REFIT);
+    }
+}

@@ -1,0 +1,141 @@
+package org.oaktag.adjustments;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.oaktag.PatternException;
+import org.oaktag.adjust.Reshaped;
+import org.oaktag.adjust.Step;
+import org.oaktag.blocks.FinishNames;
+import org.oaktag.blocks.FitCheck;
+import org.oaktag.blocks.FitChecks;
+import org.oaktag.blocks.TopNames;
+import org.oaktag.garment.Amount;
+import org.oaktag.garment.Cloth;
+import org.oaktag.garment.Cut;
+import org.oaktag.garment.Dimension;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.EdgeRef;
+import org.oaktag.garment.End;
+import org.oaktag.garment.FinishedMeasure;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Notch;
+import org.oaktag.garment.Note;
+import org.oaktag.garment.Piece;
+import org.oaktag.garment.Quantity;
+import org.oaktag.garment.Seam;
+import org.oaktag.garment.SeamRule;
+import org.oaktag.garment.SeamSide;
+import org.oaktag.geometry.Point;
+import org.oaktag.measure.Length;
+
+/**
+ * Sets a folded band of ribbed knit on the neckline, cut on the fold at centre front and closed at centre back. A
+ * neckband that is there already is replaced. Immutable.
+ *
+ * <p>Bands of rib are cut at 75 to 90 % of the opening, the less the further the cloth stretches (common practice). The
+ * line between the two is our own: 90 % for a rib that stretches by 25 % or less, 75 % from 100 % on, in proportion
+ * between them.
+ *
+ * @param depth how deep the finished band is, 10 to 250 mm
+ * @param rib what it is cut from
+ */
+public record RibNeckband(Length depth, Cloth rib) implements Step {
+
+    private static final String REFIT = "fit the neckband again";
+    private static final double LONGEST = 0.9;
+    private static final double SHORTEST = 0.75;
+    private static final double STABLE = 0.25;
+    private static final double STRETCHY = 1;
+
+    /**
+     * Checks the depth.
+     *
+     * @throws PatternException if it is out of its range
+     */
+    public RibNeckband {
+        FoldedBand.checkDepth("neckband", depth);
+    }
+
+    @Override
+    public String name() {
+        return "fit a rib neckband";
+    }
+
+    @Override
+    public List<Amount> amounts() {
+        return List.of(Amount.of("depth", depth), Amount.of("cloth", rib.description()));
+    }
+
+    /** Returns the length of the band as a share of the neckline. */
+    public double share() {
+        double along = (rib.stretch().fraction() - STABLE) / (STRETCHY - STABLE);
+        return LONGEST - (LONGEST - SHORTEST) * Math.min(Math.max(along, 0), 1);
+    }
+
+    /**
+     * {@inheritDoc}
+     *
+     * @throws PatternException if a hood is on the neckline
+     */
+    @Override
+    public Reshaped reshape(Garment garment) {
+        if (garment.hasPiece(TopNames.HOOD_SIDE)) {
+            throw PatternException.of(
+                    "neckband", "needs a free neckline", "a hood on it", "leave out the hood or the neckband");
+        }
+        double front = garment.piece(TopNames.FRONT).path(EdgeNames.NECKLINE).length();
+        double back = garment.piece(TopNames.BACK).path(EdgeNames.NECKLINE).length();
+        double half = (front + back) * share();
+        Piece band = FoldedBand.draw(
+                        FinishNames.NECKBAND, half, depth.mm(), FinishNames.CENTRE_BACK, EdgeNames.CENTRE, rib)
+                .withCut(Cut.onFold(EdgeNames.CENTRE))
+                .withNotch(Notch.single(TopNames.SHOULDER_NOTCH, EdgeNames.TOP, End.START, front * share()));
+        Garment banded = Assembly.of(garment)
+                .put(band)
+                .sew(Seam.of(
+                        FinishNames.NECKBAND_SEAM,
+                        SeamSide.along(TopNames.FRONT, EdgeNames.NECKLINE)
+                                .then(SeamSide.against(TopNames.BACK, EdgeNames.NECKLINE)),
+                        SeamSide.along(FinishNames.NECKBAND, EdgeNames.TOP),
+                        SeamRule.stretchedOn(share()),
+                        REFIT))
+                .sew(Seam.of(
+                        FinishNames.NECKBAND_CLOSING_SEAM,
+                        SeamSide.along(FinishNames.NECKBAND, FinishNames.CENTRE_BACK),
+                        SeamSide.along(FinishNames.NECKBAND, FinishNames.CENTRE_BACK),
+                        SeamRule.flat(),
+                        REFIT))
+                .sew(FoldedBand.foldSeam(FinishNames.NECKBAND_FOLD_SEAM, FinishNames.NECKBAND, REFIT))
+                .measure(FinishedMeasure.of(
+                        FinishNames.NECKBAND_GIRTH,
+                        FinishedMeasure.times(
+                                2, new Quantity.EdgeLength(EdgeRef.of(FinishNames.NECKBAND, EdgeNames.TOP)))))
+                .done();
+        return new Reshaped(banded, notes(banded, 2 * (front + back), 2 * half), List.of(dimension(half)));
+    }
+
+    private List<Note> notes(Garment banded, double neckline, double length) {
+        List<Note> notes = new ArrayList<>();
+        notes.add(Note.rule(String.format(
+                Locale.ROOT,
+                "neckband = %.1f %% of the neckline %s for a rib that stretches by %s = %s (75 to 90 %%: common"
+                        + " practice)",
+                share() * 100,
+                Length.mm(neckline).text(),
+                rib.stretch().text(),
+                Length.mm(length).text())));
+        Optional<FitCheck> check = FitChecks.neck(banded);
+        if (check.isEmpty()) {
+            notes.add(Note.caution("the head was not measured: try whether it goes through the neckband"));
+        }
+        check.ifPresent(each -> notes.add(each.passes() ? Note.rule(each.text()) : Note.caution(each.text())));
+        return notes;
+    }
+
+    private Dimension dimension(double half) {
+        double x = half / 2;
+        return new Dimension(FinishNames.NECKBAND, Point.of(x, 0), Point.of(x, depth.mm()), "depth " + depth.text());
+    }
+}

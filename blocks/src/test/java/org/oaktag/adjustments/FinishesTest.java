@@ -1,0 +1,138 @@
+package org.oaktag.adjustments;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.oaktag.adjustments.Finishes.faceNeckline;
+import static org.oaktag.adjustments.Finishes.frontPouch;
+import static org.oaktag.adjustments.Finishes.interfacePiece;
+import static org.oaktag.adjustments.Finishes.lineBody;
+import static org.oaktag.adjustments.Finishes.patchPocket;
+import static org.oaktag.adjustments.Finishes.ribNeckband;
+import static org.oaktag.adjustments.Necklines.widenNeckline;
+import static org.oaktag.adjustments.Tops.JERSEY;
+import static org.oaktag.adjustments.Tops.RIB;
+import static org.oaktag.adjustments.Tops.observersTop;
+import static org.oaktag.measure.Length.mm;
+import static org.oaktag.measure.Percent.percent;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.oaktag.PatternException;
+import org.oaktag.blocks.FinishNames;
+import org.oaktag.blocks.TopNames;
+import org.oaktag.garment.Cloth;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Piece;
+
+/** Facings, linings, neckbands and pockets: invariants, and numbers worked out beside the check. */
+class FinishesTest {
+
+    private static List<String> untrue(Garment garment) {
+        return garment.walkSeams().untrue().stream()
+                .map(seam -> seam.seam().name().value())
+                .toList();
+    }
+
+    @Test
+    void facing_and_lining_together_are_the_shell_and_its_pleat() {
+        Garment top = observersTop().adjust(faceNeckline(mm(60), JERSEY)).adjust(lineBody(mm(15), JERSEY));
+        assertThat(untrue(top)).isEmpty();
+        assertThat(area(top, FinishNames.FRONT_FACING) + area(top, FinishNames.FRONT_LINING))
+                .isCloseTo(area(top, TopNames.FRONT), within(1e-3));
+        // The pleat is a rectangle as long as the centre of the lining.
+        double pleat =
+                15 * top.piece(FinishNames.BACK_LINING).path(EdgeNames.CENTRE).length();
+        assertThat(area(top, FinishNames.BACK_FACING) + area(top, FinishNames.BACK_LINING))
+                .isCloseTo(area(top, TopNames.BACK) + pleat, within(1e-3));
+    }
+
+    @Test
+    void a_facing_is_as_wide_as_asked_all_along_the_neckline() {
+        Garment top = observersTop().adjust(faceNeckline(mm(60), JERSEY));
+        Piece facing = top.piece(FinishNames.BACK_FACING);
+        var neckline = facing.path(EdgeNames.NECKLINE);
+        var inner = facing.path(FaceNeckline.INNER);
+        for (int i = 0; i <= 20; i++) {
+            assertThat(neckline.nearest(inner.pointAt(inner.length() * i / 20)).distance())
+                    .isCloseTo(60, within(1.0));
+        }
+    }
+
+    @Test
+    void a_facing_is_stale_when_the_neckline_moves_and_true_once_faced_again() {
+        Garment faced = observersTop().adjust(faceNeckline(mm(60), JERSEY)).adjust(lineBody(mm(15), JERSEY));
+        Garment wider = faced.adjust(widenNeckline(mm(10)));
+        assertThat(untrue(wider)).contains("front neck facing", "back neck facing");
+        assertThat(wider.walkSeams().untrue().stream().map(each -> each.seam().refit()))
+                .contains("face the neckline again");
+        assertThat(untrue(wider.adjust(faceNeckline(mm(60), JERSEY)).adjust(lineBody(mm(15), JERSEY))))
+                .isEmpty();
+    }
+
+    @Test
+    void a_lining_without_a_facing_meets_the_neckline_itself() {
+        Garment top = observersTop().adjust(lineBody(mm(0), JERSEY));
+        assertThat(untrue(top)).isEmpty();
+        assertThat(area(top, FinishNames.BACK_LINING)).isEqualTo(area(top, TopNames.BACK));
+    }
+
+    @Test
+    void a_neckband_is_shorter_the_further_its_rib_stretches() {
+        // 80 % lies at 55/75 of the way from 25 to 100 %: 90 - 15 x 55/75 = 79 %.
+        assertThat(new RibNeckband(mm(20), RIB).share()).isCloseTo(0.79, within(1e-12));
+        assertThat(new RibNeckband(mm(20), Cloth.rib("stable", percent(20))).share())
+                .isEqualTo(0.9);
+        assertThat(new RibNeckband(mm(20), Cloth.rib("lively", percent(150))).share())
+                .isEqualTo(0.75);
+        Garment top = observersTop().adjust(ribNeckband(mm(20), RIB));
+        assertThat(untrue(top)).isEmpty();
+        assertThat(top.finished(FinishNames.NECKBAND_GIRTH).mm())
+                .isCloseTo(0.79 * top.finished(TopNames.NECKLINE_GIRTH).mm(), within(0.01));
+    }
+
+    @Test
+    void a_neckband_says_whether_the_head_goes_through() {
+        // Neckband 0.79 of the neckline; it opens until the shell, which stretches by 35 %, is at its end.
+        Garment top = observersTop().adjust(ribNeckband(mm(20), RIB));
+        double reach = top.finished(TopNames.NECKLINE_GIRTH).mm() * 1.35;
+        boolean passes = reach >= 560;
+        assertThat(top.cautions().stream().anyMatch(text -> text.contains("head")))
+                .isEqualTo(!passes);
+    }
+
+    @Test
+    void interfacing_has_the_seam_line_of_its_piece() {
+        Garment top = observersTop()
+                .adjust(faceNeckline(mm(60), JERSEY))
+                .adjust(interfacePiece(FinishNames.FRONT_FACING, JERSEY));
+        Name interfacing = InterfacePiece.interfacing(FinishNames.FRONT_FACING);
+        assertThat(top.piece(interfacing).outline())
+                .isEqualTo(top.piece(FinishNames.FRONT_FACING).outline());
+        assertThat(top.piece(interfacing).cloth().use()).isEqualTo(Cloth.INTERFACING);
+        assertThat(untrue(top)).isEmpty();
+    }
+
+    @Test
+    void a_pouch_lies_where_the_front_is_marked() {
+        Garment top = observersTop().adjust(frontPouch(mm(320), mm(200)));
+        Piece pouch = top.piece(FinishNames.POUCH);
+        // Half a pouch: a rectangle of 160 x 200 less the triangle above its opening, 60.8 wide and 110 high.
+        assertThat(pouch.outline().area()).isCloseTo(160 * 200 - 60.8 * 110 / 2, within(1e-6));
+        Piece front = top.piece(TopNames.FRONT);
+        assertThat(front.lines()).anyMatch(line -> line.name().equals(FinishNames.POUCH));
+        assertThat(front.marks())
+                .hasSize(3)
+                .allMatch(mark -> pouch.edges().stream()
+                        .anyMatch(edge -> edge.path().start().equals(mark.point())));
+        assertThatThrownBy(() -> observersTop().adjust(patchPocket(mm(100), mm(120), mm(250), mm(200))))
+                .isInstanceOf(PatternException.class)
+                .hasMessageContaining("pocket on the front: must lie inside the piece");
+    }
+
+    private static double area(Garment garment, Name piece) {
+        return garment.piece(piece).outline().area();
+    }
+}
