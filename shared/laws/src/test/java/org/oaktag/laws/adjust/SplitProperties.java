@@ -72,7 +72,7 @@ class SplitProperties {
     @Property(tries = 60)
     void a_body_split_from_armhole_to_hem_is_sewn_and_measured_as_before(
             @ForAll Garment block,
-            @ForAll @DoubleRange(min = 0.35, max = 0.6) double armhole,
+            @ForAll @DoubleRange(min = 0.48, max = 0.6) double armhole,
             @ForAll @DoubleRange(min = 0.45, max = 0.7) double hem,
             @ForAll @DoubleRange(min = -20, max = 0) double bow) {
         Garment split = block.adjust(princess(TopNames.FRONT, FRONT_SIDE, PRINCESS, armhole, hem, bow));
