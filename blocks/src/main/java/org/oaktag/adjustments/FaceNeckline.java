@@ -105,6 +105,7 @@ public record FaceNeckline(Length width, Cloth cloth) implements Step {
 
     private static Piece endingOnShoulder(Piece facing, Piece shell, double along) {
         Path whole = shell.path(EdgeNames.SHOULDER);
+        Range.check("facing of the neckline", "runs out on a shoulder at", Length.mm(along), 0, whole.length() - 1);
         Path shoulder = Redraw.between(whole.sub(0, along), whole.start(), whole.pointAt(along));
         Path inner = facing.path(INNER);
         return facing.redrawn(

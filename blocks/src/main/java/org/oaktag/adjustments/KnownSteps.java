@@ -103,7 +103,7 @@ public final class KnownSteps {
                 kind(FaceNeckline.class).usually("width", 40, 80).usually("cloth stretch", 15, 80),
                 kind(LineBody.class).usually("pleat", 0, 25).usually("cloth stretch", 15, 80),
                 kind(RibNeckband.class).usually("depth", 12, 40).usually("rib stretch", 40, 120),
-                kind(InterfacePiece.class),
+                kind(InterfacePiece.class).among("piece", FRONT, BACK).usually("cloth stretch", 0, 30),
                 kind(FrontPouch.class)
                         .usually("width", 280, 380)
                         .usually("height", 170, 230)

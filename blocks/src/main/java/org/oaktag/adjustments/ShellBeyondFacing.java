@@ -2,6 +2,7 @@ package org.oaktag.adjustments;
 
 import java.util.List;
 import java.util.Map;
+import org.oaktag.PatternException;
 import org.oaktag.blocks.Redraw;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.EdgeNames;
@@ -12,6 +13,9 @@ import org.oaktag.geometry.Path;
 
 /** The part of a front or a back that its neck facing leaves to be lined; all of it where there is no facing. */
 record ShellBeyondFacing(Piece rest) {
+
+    /** How far off the shoulder the end of a facing may lie through rounding, in millimetres. */
+    private static final double ON_SHOULDER = 1e-6;
 
     static ShellBeyondFacing of(Garment garment, Name shell, Name facing) {
         Piece whole = garment.piece(shell).withLines(List.of()).withMarks(List.of());
@@ -26,6 +30,14 @@ record ShellBeyondFacing(Piece rest) {
     private static Piece less(Piece whole, Piece facing) {
         Path neckline = facing.path(FaceNeckline.INNER).reversed();
         Path shoulder = whole.path(EdgeNames.SHOULDER);
+        if (!facing.path(EdgeNames.NECKLINE).equals(whole.path(EdgeNames.NECKLINE))
+                || shoulder.nearest(neckline.end()).distance() > ON_SHOULDER) {
+            throw PatternException.of(
+                    "lining of the " + whole.name(),
+                    "needs a neck facing of the neckline as it is",
+                    "a facing of an earlier one",
+                    "face the neckline again first");
+        }
         Path centre = whole.path(EdgeNames.CENTRE);
         Path left = shoulder.sub(facing.path(EdgeNames.SHOULDER).length(), shoulder.length());
         return whole.withoutNotchesOn(EdgeNames.NECKLINE)

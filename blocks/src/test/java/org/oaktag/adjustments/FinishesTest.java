@@ -68,6 +68,9 @@ class FinishesTest {
         assertThat(untrue(wider)).contains("front neck facing", "back neck facing");
         assertThat(wider.walkSeams().untrue().stream().map(each -> each.seam().refit()))
                 .contains("face the neckline again");
+        assertThatThrownBy(() -> wider.adjust(lineBody(mm(15), JERSEY)))
+                .isInstanceOf(PatternException.class)
+                .hasMessageContaining("face the neckline again first");
         assertThat(untrue(wider.adjust(faceNeckline(mm(60), JERSEY)).adjust(lineBody(mm(15), JERSEY))))
                 .isEmpty();
     }
