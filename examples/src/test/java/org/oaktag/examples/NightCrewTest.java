@@ -230,6 +230,23 @@ class NightCrewTest {
         assertThat(run.code()).as(run.err()).isZero();
         assertThat(run.out()).doesNotContain("\u001B").doesNotContain("\u202E");
         Run.files(out()).forEach((file, text) -> {
+            if (file.endsWith(".pdf")) {
+                assertThat(text)
+                        .doesNotContain("/JavaScript")
+                        .doesNotContain("/OpenAction")
+                        .doesNotContain("/Annots")
+                        .contains("05D0 05D1 05D2".replace(" ", "").toLowerCase(java.util.Locale.ROOT));
+            }
+            if (file.endsWith(".html")) {
+                assertThat(text)
+                        .doesNotContain("<script")
+                        .doesNotContain("\u202E")
+                        .doesNotContain("\u001B")
+                        .startsWith("<!DOCTYPE html>\n");
+                assertThat(SvgReader.read(text.replace("<!DOCTYPE html>", "")).title())
+                        .contains("<script>alert(1)</script>")
+                        .contains("\u05D0\u05D1\u05D2");
+            }
             if (file.endsWith(".svg")) {
                 assertThat(text)
                         .doesNotContain("<script")

@@ -96,7 +96,7 @@ final class CoverSheet {
                         Font.TEXT,
                         80));
         return new Figure()
-                .add(Stroke.of(LineType.RULE, Fill.rim(square.expanded(-LineType.RULE.width() / 2))))
+                .add(Stroke.of(LineType.RULE, Fill.rim(square)))
                 .add(text.at((SQUARE - text.width()) / 2, (SQUARE - text.height()) / 2));
     }
 

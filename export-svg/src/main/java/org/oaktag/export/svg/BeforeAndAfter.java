@@ -87,7 +87,9 @@ record BeforeAndAfter(Name name, Optional<Piece> before, Optional<Piece> after, 
         return dimensions.stream()
                 .filter(dimension -> dimension.piece().equals(name))
                 .map(dimension -> DimensionLine.between(
-                                onPage.apply(dimension.from()), onPage.apply(dimension.to()), dimension.text())
+                                onPage.apply(dimension.from()),
+                                onPage.apply(dimension.to()),
+                                BothUnits.of(dimension.text()))
                         .beside(outline))
                 .toList();
     }

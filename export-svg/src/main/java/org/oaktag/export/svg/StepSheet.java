@@ -147,9 +147,11 @@ final class StepSheet {
                 .toList();
         List<List<String>> rows = moved.stream()
                 .limit(MOST_ROWS)
-                .map(each -> List.of(each.quantity(), text(each.before()), text(each.after()), change(each)))
+                .map(each ->
+                        List.of(each.quantity(), text(each.before()), text(each.after()), change(each), inches(each)))
                 .toList();
-        y = new Table(List.of("mm", "before", "after", "change"), rows).draw(page.figure(), SIDE_X, y, SIDE_WIDTH);
+        y = new Table(List.of("mm", "before", "after", "change", "in"), rows)
+                .draw(page.figure(), SIDE_X, y, SIDE_WIDTH);
         if (moved.size() > MOST_ROWS) {
             y = page.write(TextBlock.of("and " + (moved.size() - MOST_ROWS) + " more", Font.SMALL), SIDE_X, y);
         }
@@ -160,7 +162,8 @@ final class StepSheet {
                 case DONE -> "Also done: ";
                 case CAUTION -> "Caution: ";
             };
-            TextBlock block = TextBlock.wrapped(kind + FreeText.shown(note.text()), Font.SMALL, SIDE_WIDTH);
+            TextBlock block =
+                    TextBlock.wrapped(kind + BothUnits.of(FreeText.shown(note.text())), Font.SMALL, SIDE_WIDTH);
             if (y + block.height() < Page.HEIGHT - Page.MARGIN - FOOT) {
                 y = page.write(block, SIDE_X, y) + 1.5;
             }
@@ -180,6 +183,14 @@ final class StepSheet {
         return moved.by()
                 .map(each -> (each.mm() > 0 ? "+" : "") + tenths(each))
                 .orElse(moved.after().isPresent() ? "new" : "gone");
+    }
+
+    private static String inches(Moved moved) {
+        return moved.by()
+                .map(each -> (each.mm() > 0 ? "+" : "") + each.textInInches())
+                .or(() -> moved.after().or(moved::before).map(Length::textInInches))
+                .orElse("")
+                .replace(" in", "");
     }
 
     private static String tenths(Length length) {
