@@ -43,6 +43,15 @@ final class BodyTable {
     }
 
     /**
+     * Returns the table under a line of column heads, to be read line by line.
+     *
+     * @throws PatternException if a head is unknown or one that must be there is missing
+     */
+    static BodyTable under(String file, Line head) {
+        return new BodyTable(file, head);
+    }
+
+    /**
      * Reads the bodies.
      *
      * @param file the name of the file, for messages
@@ -124,7 +133,12 @@ final class BodyTable {
         }
     }
 
-    private BodyMeasurements body(Line line) {
+    /**
+     * Reads one body.
+     *
+     * @throws PatternException if the line is no body; the message names line and column
+     */
+    BodyMeasurements body(Line line) {
         if (line.cells().size() != columns.size()) {
             throw PatternException.of(
                     file + " line " + line.number(),

@@ -1,0 +1,118 @@
+package org.oaktag.examples;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.oaktag.PatternException;
+import org.oaktag.blocks.Style;
+import org.oaktag.blocks.TopNames;
+import org.oaktag.body.BodyMeasurements;
+import org.oaktag.garment.FinishedMeasure;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.WalkedSeam;
+
+/**
+ * What came of one line of a file of bodies.
+ *
+ * @param outcome {@code made}, {@code refused} (the garment), {@code broken} (the line is no body) or {@code failed}
+ * @param rule the rule that was broken, its numbers left out, so that reasons can be counted; empty where it was made
+ * @param cells the row that is written
+ */
+record DraftedRow(String outcome, String rule, List<String> cells) {
+
+    private static final String NUMBER = "-?\\d+(\\.\\d+)?";
+
+    DraftedRow {
+        cells = List.copyOf(cells);
+    }
+
+    /** Returns the column heads for a style. */
+    static List<String> heads(List<Name> measures) {
+        List<String> heads = new ArrayList<>(List.of("line", "name", "outcome"));
+        measures.forEach(measure -> heads.add(measure.value().replace(' ', '_') + "_mm"));
+        heads.addAll(List.of("seams", "seams_true", "greatest_seam_error_mm", "cap_ease_mm", "reason"));
+        return heads;
+    }
+
+    /** Drafts one line. */
+    static DraftedRow of(BodyTable table, BodyTable.Line line, Style style, List<Name> measures) {
+        BodyMeasurements body;
+        try {
+            body = table.body(line);
+        } catch (PatternException broken) {
+            return without(line, "", "broken", broken, measures);
+        }
+        try {
+            return made(line, body.name(), style.on(body), measures);
+        } catch (PatternException refused) {
+            return without(line, body.name(), "refused", refused, measures);
+        } catch (RuntimeException fault) {
+            return without(line, body.name(), "failed", fault, measures);
+        }
+    }
+
+    private static DraftedRow made(BodyTable.Line line, String name, Garment garment, List<Name> measures) {
+        List<String> cells = begun(line, name, "made");
+        for (Name measure : measures) {
+            cells.add(garment.measures().stream()
+                    .filter(each -> each.name().equals(measure))
+                    .findFirst()
+                    .map((FinishedMeasure each) -> number(each.of(garment).mm()))
+                    .orElse(""));
+        }
+        List<WalkedSeam> seams = garment.walkSeams().seams();
+        cells.add(String.valueOf(seams.size()));
+        cells.add(String.valueOf(seams.stream().filter(WalkedSeam::isTrue).count()));
+        cells.add(String.format(
+                Locale.ROOT,
+                "%.6f",
+                seams.stream()
+                        .mapToDouble(seam -> Math.abs(seam.error().mm()))
+                        .max()
+                        .orElse(0)));
+        cells.add(capEase(seams).map(DraftedRow::number).orElse(""));
+        cells.add("");
+        return new DraftedRow("made", "", cells);
+    }
+
+    /** Returns by how much both halves of the cap are longer than the armhole, where the garment has such seams. */
+    private static Optional<Double> capEase(List<WalkedSeam> seams) {
+        List<WalkedSeam> cap = seams.stream()
+                .filter(seam -> List.of(TopNames.FRONT_ARMHOLE_SEAM, TopNames.BACK_ARMHOLE_SEAM)
+                        .contains(seam.seam().name()))
+                .toList();
+        return cap.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        cap.stream().mapToDouble(seam -> seam.difference().mm()).sum());
+    }
+
+    private static DraftedRow without(
+            BodyTable.Line line, String name, String outcome, RuntimeException why, List<Name> measures) {
+        List<String> cells = begun(line, name, outcome);
+        for (int i = 0; i < measures.size() + 4; i++) {
+            cells.add("");
+        }
+        cells.add(oneLine(why instanceof PatternException ? String.valueOf(why.getMessage()) : String.valueOf(why)));
+        String rule = why instanceof PatternException refused
+                ? refused.rule()
+                : why.getClass().getSimpleName();
+        return new DraftedRow(outcome, oneLine(rule.replaceAll(NUMBER, "#")), cells);
+    }
+
+    private static List<String> begun(BodyTable.Line line, String name, String outcome) {
+        return new ArrayList<>(List.of(String.valueOf(line.number()), oneLine(name), outcome));
+    }
+
+    /** Returns a length with three decimals, never a negative nothing. */
+    private static String number(double mm) {
+        return String.format(Locale.ROOT, "%.3f", Math.round(mm * 1000) / 1000.0 + 0.0);
+    }
+
+    /** A row is a line, so that a run can be gone on with after counting them. */
+    private static String oneLine(String text) {
+        return text.replaceAll("\\R", " ");
+    }
+}

@@ -1,0 +1,112 @@
+package org.oaktag.examples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.oaktag.PatternException;
+import org.oaktag.body.BodyMeasurements;
+import org.oaktag.recipe.json.BodyJson;
+import org.oaktag.recipe.json.RecipeJson;
+
+/** One style for many bodies, and the style as it is written down. */
+class DraftManyTest {
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void rows_stand_in_the_order_of_the_file_and_are_the_same_for_any_number_of_threads() throws IOException {
+        Path in = bodies(200);
+        assertThat(run(in, "one.csv", "--threads", "1")).contains("201 rows", "200 made", "1 broken");
+        run(in, "three.csv", "--threads", "3");
+        List<String> rows = Files.readAllLines(folder.resolve("one.csv"));
+        assertThat(folder.resolve("three.csv")).hasSameBinaryContentAs(folder.resolve("one.csv"));
+        assertThat(rows).hasSize(202);
+        assertThat(rows.get(101)).startsWith("102,,broken,").contains("line 102");
+        assertThat(rows.get(102)).startsWith("103,body 100,made,").contains(",21,21,0.000000,6.000,");
+    }
+
+    @Test
+    void an_interrupted_run_is_gone_on_with_to_the_same_bytes() throws IOException {
+        Path in = bodies(40);
+        run(in, "whole.csv");
+        byte[] whole = Files.readAllBytes(folder.resolve("whole.csv"));
+        Files.write(folder.resolve("part.csv"), java.util.Arrays.copyOf(whole, whole.length / 2));
+        run(in, "part.csv", "--resume");
+        assertThat(folder.resolve("part.csv")).hasBinaryContent(whole);
+    }
+
+    @Test
+    void the_style_that_is_shipped_as_json_is_the_hooded_top() throws IOException {
+        String json = shipped();
+        assertThat(RecipeJson.standard().read(json)).isEqualTo(HoodedTop.style());
+        assertThat(RecipeJson.standard().write(HoodedTop.style())).isEqualTo(json);
+        BodyMeasurements body = BodyFile.nightCrew().bodies().get(0);
+        assertThat(RecipeJson.standard().read(json).on(body))
+                .isEqualTo(HoodedTop.recipe(false).applyTo(HoodedTop.block(body)));
+    }
+
+    @Test
+    void what_is_unknown_in_a_style_is_refused_with_what_is_known() throws IOException {
+        String json = shipped();
+        refused(json.replace("\"version\": 1", "\"version\": 2"), "must be 1");
+        refused(json.replace("widen neckline", "widen neklin"), "did you mean 'widen neckline'?");
+        refused(json.replace("along_mm", "along_cm"), "did you mean 'along_mm'?");
+        refused(json.replace("\"title\"", "\"titles\""), "did you mean 'title'?");
+        refused(json.replace("\"along_mm\": 8", "\"along_mm\": \"8\""), "a number");
+        refused(json + "{}", "JSON");
+    }
+
+    @Test
+    void bodies_come_back_from_json_as_they_were() {
+        List<BodyMeasurements> crew = BodyFile.nightCrew().bodies();
+        assertThat(BodyJson.read(BodyJson.write(crew))).isEqualTo(crew);
+        String written = BodyJson.write(crew);
+        assertThatThrownBy(() -> BodyJson.read(written.replaceFirst("bust_girth_mm", "bust_grith_mm")))
+                .isInstanceOf(PatternException.class)
+                .hasMessageContaining("did you mean 'bust_girth_mm'?");
+    }
+
+    private static void refused(String json, String message) {
+        assertThatThrownBy(() -> RecipeJson.standard().read(json))
+                .isInstanceOf(PatternException.class)
+                .hasMessageContaining(message);
+    }
+
+    private static String shipped() throws IOException {
+        try (var stream = Objects.requireNonNull(HoodedTop.class.getResourceAsStream("hooded-top.json"))) {
+            return new String(stream.readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
+        }
+    }
+
+    private String run(Path in, String out, String... more) {
+        StringWriter told = new StringWriter();
+        List<String> args = new java.util.ArrayList<>(
+                List.of(in.toString(), folder.resolve(out).toString()));
+        args.addAll(List.of(more));
+        int code =
+                DraftMany.run(new PrintWriter(told), new PrintWriter(new StringWriter()), args.toArray(String[]::new));
+        assertThat(code).isZero();
+        return told.toString();
+    }
+
+    /** A file of so many bodies and one line in the middle that is none. */
+    private Path bodies(int count) throws IOException {
+        StringBuilder text = new StringBuilder("name,figure,bust_girth_mm,height_mm\n");
+        for (int i = 0; i < count; i++) {
+            text.append(i == count / 2 ? "nobody,woman\n" : "");
+            text.append("body ").append(i).append(i % 2 == 0 ? ",woman," : ",man,");
+            text.append(900 + i % 90).append(",").append(1650 + i % 70).append("\n");
+        }
+        return Files.writeString(folder.resolve("in.csv"), text);
+    }
+}
