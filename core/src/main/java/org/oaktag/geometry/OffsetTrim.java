@@ -139,10 +139,34 @@ final class OffsetTrim {
                 }
             }
             if (at >= 0 || !closed) {
-                chains.add(chain.stream().map(i -> fragments.get(i).raw()).toList());
+                chains.add(withoutSlivers(
+                        chain.stream().map(i -> fragments.get(i).raw()).toList()));
             }
         }
         return chains;
+    }
+
+    /** Leaves out the loops within a run that are thinner than the slack, and so were kept whole. */
+    private List<RawCurve> withoutSlivers(List<RawCurve> run) {
+        List<RawCurve> left = new ArrayList<>(run);
+        for (int i = 0; i < left.size(); i++) {
+            for (int j = i; j < left.size(); j++) {
+                boolean whole = i == 0 && j == left.size() - 1;
+                if (!whole
+                        && left.get(j).curve().end().equals(left.get(i).curve().start())) {
+                    Path loop = Path.of(
+                            left.subList(i, j + 1).stream().map(RawCurve::curve).toList());
+                    if (Math.abs(Area.signed(loop)) <= clearance.slack() * loop.length()) {
+                        left.subList(i, j + 1).clear();
+                        j = i - 1;
+                    }
+                }
+                if (i >= left.size()) {
+                    break;
+                }
+            }
+        }
+        return left;
     }
 
     /** The fragment that goes on from the point: the next in order if it is kept, else any that is; a negligible one in need. */
