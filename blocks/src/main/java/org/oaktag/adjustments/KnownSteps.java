@@ -82,8 +82,9 @@ public final class KnownSteps {
                 kind(LengthenSleeve.class).usually("by", -80, 60),
                 kind(GrowSleeve.class)
                         .usually("below", 10, 80)
-                        .usually("bend", 20, 60)
+                        .usually("bend", 15, 40)
                         .usually("gusset", 60, 140),
+                kind(Raglan.class).usually("on front", 20, 60).usually("on back", 15, 45),
                 kind(CutSleeve.class).usually("share", 0.2, 0.8).usually("further", -20, 20),
                 kind(SplitSleeve.class).usually("above hem", 120, 180).usually("below stretch", 15, 80),
                 kind(HemBand.class)

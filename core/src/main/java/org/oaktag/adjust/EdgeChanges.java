@@ -159,9 +159,9 @@ final class EdgeChanges {
             return List.of(new FromLine(now(line.corner()), now(line.from()), now(line.to())));
         }
         if (quantity instanceof Fall fall) {
-            return List.of(new Fall(
-                    now(fall.from()),
-                    fall.to().stream().flatMap(edge -> now(edge).stream()).toList()));
+            List<EdgeRef> lowest =
+                    fall.to().stream().flatMap(edge -> now(edge).stream()).toList();
+            return lowest.isEmpty() ? List.of() : List.of(new Fall(now(fall.from()), lowest));
         }
         FromEdge from = (FromEdge) quantity;
         Corner start = now(new Corner(from.edge(), End.START));
