@@ -29,7 +29,7 @@ class CutLineProperties {
     /** The tolerance of a cut line is 0.01 mm; a sample may lie as far off again on the flattened side of a curve. */
     private static final double TOLERANCE = 0.02;
 
-    @Property(tries = 100)
+    @Property(tries = 20)
     void the_cut_line_keeps_the_allowance_of_every_edge(@ForAll BodyMeasurements body) {
         Garment top = HoodedTop.recipe(false).applyTo(HoodedTop.block(body));
         Allowances allowances = Allowances.industryKnit(top);
@@ -63,7 +63,7 @@ class CutLineProperties {
         return point.isCloseTo(edge.start(), 0.05) || point.isCloseTo(edge.end(), 0.05);
     }
 
-    @Property(tries = 50)
+    @Property(tries = 20)
     void every_top_can_be_drawn_on_its_sheets(@ForAll BodyMeasurements body) {
         Garment top = HoodedTop.recipe(false).applyTo(HoodedTop.block(body));
         String pattern = SvgSheet.pattern(top, Allowances.industryKnit(top)).text();
