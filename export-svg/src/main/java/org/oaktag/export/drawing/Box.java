@@ -55,7 +55,8 @@ public record Box(Point center, double width, double height, double angle) {
 
     /** Tells whether the two boxes share some area. */
     public boolean overlaps(Box other) {
-        return !isParted(this, other) && !isParted(other, this);
+        double reach = (Math.hypot(width, height) + Math.hypot(other.width, other.height)) / 2;
+        return center.distanceTo(other.center) < reach && !isParted(this, other) && !isParted(other, this);
     }
 
     /** Tells whether the straight segment runs through the box or touches it. */

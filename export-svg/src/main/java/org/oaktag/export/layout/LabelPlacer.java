@@ -1,15 +1,18 @@
 package org.oaktag.export.layout;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.PriorityQueue;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.oaktag.export.drawing.Box;
 import org.oaktag.geometry.Bounds;
 import org.oaktag.geometry.Outline;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
+import org.oaktag.geometry.Vector;
 
 /**
  * Finds room for labels: inside a region, off every line and off every label that it placed before.
@@ -27,20 +30,9 @@ public final class LabelPlacer {
     private final Optional<Outline> region;
     private final Optional<Bounds> page;
     private final List<Obstacle> lines = new ArrayList<>();
-    private final List<Taken> taken = new ArrayList<>();
+    private final List<Box> taken = new ArrayList<>();
 
     private record Obstacle(Bounds bounds, Polyline line) {}
-
-    private record Taken(Bounds bounds, Box box) {}
-
-    /** A place tried for the middle of a label; of two equally near the one that came first is tried first. */
-    private record Candidate(Point middle, double distance, int index) implements Comparable<Candidate> {
-        @Override
-        public int compareTo(Candidate other) {
-            int byDistance = Double.compare(distance, other.distance);
-            return byDistance != 0 ? byDistance : Integer.compare(index, other.index);
-        }
-    }
 
     private LabelPlacer(Optional<Outline> region, Optional<Bounds> page) {
         this.region = region;
@@ -66,29 +58,34 @@ public final class LabelPlacer {
 
     /** Keeps labels off a box. */
     public void avoid(Box box) {
-        taken.add(new Taken(box.bounds(), box));
+        taken.add(box);
     }
 
     /** Tells whether a label could lie there. */
     public boolean isFree(Box box) {
         Box roomy = box.expanded(CLEARANCE);
-        if (region.isPresent() && !region.get().contains(box.center())) {
-            return false;
-        }
         if (page.isPresent() && !box.corners().stream().allMatch(page.get()::contains)) {
             return false;
         }
-        Bounds around = roomy.bounds();
-        if (taken.stream().anyMatch(each -> each.bounds.overlaps(around) && roomy.overlaps(each.box))) {
-            return false;
+        for (Box each : taken) {
+            if (roomy.overlaps(each)) {
+                return false;
+            }
         }
-        return lines.stream().noneMatch(each -> each.bounds.overlaps(around) && each.line.meets(roomy));
+        Bounds around = roomy.bounds();
+        for (Obstacle each : lines) {
+            if (each.bounds.overlaps(around) && each.line.meets(roomy)) {
+                return false;
+            }
+        }
+        // Off every line of its rim, a box lies in the region if its middle does.
+        return region.isEmpty() || region.get().contains(box.center());
     }
 
     /** Takes and returns the first of the boxes that is free, or empty where none is. */
-    public Optional<Box> first(List<Box> candidates) {
-        Optional<Box> free = candidates.stream().filter(this::isFree).findFirst();
-        free.ifPresent(this::avoid);
+    public Optional<Box> first(Stream<Box> candidates) {
+        Optional<Box> free = candidates.filter(this::isFree).findFirst();
+        free.ifPresent(taken::add);
         return free;
     }
 
@@ -98,31 +95,51 @@ public final class LabelPlacer {
     }
 
     /**
-     * Takes and returns the free box of that size and turn nearest to a point, or empty where there is none.
+     * Takes and returns the free box of that size and turn nearest to a point, or empty where there is none. Places are
+     * tried in square rings round the point; of those free in the first such ring the nearest is taken.
      *
      * @param within where its middle may lie
      * @param allowed whether its middle may lie there, which is asked only where the box is free
      */
     public Optional<Box> nearest(
             Point wanted, Bounds within, double width, double height, double angle, Predicate<Point> allowed) {
-        List<Candidate> candidates = new ArrayList<>();
-        candidates.add(new Candidate(wanted, 0, 0));
-        for (double y = within.minY(); y <= within.maxY(); y += STEP) {
-            for (double x = within.minX(); x <= within.maxX(); x += STEP) {
-                Point middle = Point.of(x, y);
-                candidates.add(new Candidate(middle, wanted.distanceTo(middle), candidates.size()));
-            }
+        Bounds box = new Box(Point.ORIGIN, width, height, angle).bounds();
+        if (region.isPresent() && !fits(box, region.get().bounds())) {
+            return Optional.empty();
         }
-        // A heap and not a sorted list: of thousands of places the first few are looked at.
-        PriorityQueue<Candidate> nearestFirst = new PriorityQueue<>(candidates);
-        while (!nearestFirst.isEmpty()) {
-            Point middle = nearestFirst.remove().middle();
-            Box box = new Box(middle, width, height, angle);
-            if (isFree(box) && allowed.test(middle)) {
-                taken.add(new Taken(box.bounds(), box));
-                return Optional.of(box);
+        int rings = (int) Math.ceil(Math.max(
+                        Math.max(wanted.x() - within.minX(), within.maxX() - wanted.x()),
+                        Math.max(wanted.y() - within.minY(), within.maxY() - wanted.y()))
+                / STEP);
+        for (int ring = 0; ring <= rings; ring++) {
+            Optional<Box> free = ring(wanted, ring)
+                    .filter(within::contains)
+                    .map(middle -> new Box(middle, width, height, angle))
+                    .filter(each -> isFree(each) && allowed.test(each.center()))
+                    .min(Comparator.comparingDouble(each -> wanted.distanceTo(each.center())));
+            if (free.isPresent()) {
+                taken.add(free.get());
+                return free;
             }
         }
         return Optional.empty();
+    }
+
+    private static boolean fits(Bounds inner, Bounds outer) {
+        return inner.width() < outer.width() && inner.height() < outer.height();
+    }
+
+    /** The places on the rim of a square of so many steps round the middle. */
+    private static Stream<Point> ring(Point middle, int steps) {
+        if (steps == 0) {
+            return Stream.of(middle);
+        }
+        return IntStream.range(-steps, steps)
+                .boxed()
+                .flatMap(i -> Stream.of(
+                        middle.plus(Vector.of(i * STEP, -steps * STEP)),
+                        middle.plus(Vector.of(steps * STEP, i * STEP)),
+                        middle.plus(Vector.of(-i * STEP, steps * STEP)),
+                        middle.plus(Vector.of(-steps * STEP, -i * STEP))));
     }
 }

@@ -1,8 +1,10 @@
 package org.oaktag.export.sheet;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.oaktag.export.drawing.Box;
 import org.oaktag.export.drawing.Colours;
 import org.oaktag.export.drawing.Figure;
@@ -76,28 +78,28 @@ final class PieceLabels {
         }
     }
 
-    private static List<Box> candidates(Path path, TextBlock block, boolean rightOnly) {
-        List<Box> boxes = new ArrayList<>();
-        double length = path.length();
+    /** The places along a path, nearest to it first; none is worked out before those ahead of it have been tried. */
+    private static Stream<Box> candidates(Path path, TextBlock block, boolean rightOnly) {
+        return Arrays.stream(ASIDE)
+                .boxed()
+                .flatMap(aside -> Arrays.stream(ALONG)
+                        .boxed()
+                        .flatMap(share -> beside(path, share * path.length(), aside, block, rightOnly)));
+    }
+
+    private static Stream<Box> beside(Path path, double at, double aside, TextBlock block, boolean rightOnly) {
         double half = block.width() / 2;
-        for (double aside : ASIDE) {
-            for (double share : ALONG) {
-                double at = share * length;
-                // The chord under the label, not the tangent: on a curve the text must clear the line all along.
-                Point from = path.pointAt(Math.max(0, at - half));
-                Point to = path.pointAt(Math.min(length, at + half));
-                if (from.distanceTo(to) < half) {
-                    continue;
-                }
-                Vector along = to.minus(from).unit();
-                Vector off = along.rightNormal().times(block.height() / 2 + LabelPlacer.CLEARANCE + aside);
-                boxes.add(box(path.pointAt(at).plus(off), block, along));
-                if (!rightOnly) {
-                    boxes.add(box(path.pointAt(at).plus(off.negated()), block, along));
-                }
-            }
+        // The chord under the label, not the tangent: on a curve the text must clear the line all along.
+        Point from = path.pointAt(Math.max(0, at - half));
+        Point to = path.pointAt(Math.min(path.length(), at + half));
+        if (from.distanceTo(to) < half) {
+            return Stream.empty();
         }
-        return boxes;
+        Vector along = to.minus(from).unit();
+        Vector off = along.rightNormal().times(block.height() / 2 + LabelPlacer.CLEARANCE + aside);
+        Point foot = path.pointAt(at);
+        Box right = box(foot.plus(off), block, along);
+        return rightOnly ? Stream.of(right) : Stream.of(right, box(foot.plus(off.negated()), block, along));
     }
 
     private static Box box(Point center, TextBlock block, Vector along) {

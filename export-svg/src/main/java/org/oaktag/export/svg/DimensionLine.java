@@ -102,7 +102,7 @@ record DimensionLine(Point from, Point to, String text, Vector aside) {
             }
         }
         Bounds around = Bounds.of(middle).expanded(SEARCH);
-        placer.first(places)
+        placer.first(places.stream())
                 .or(() -> placer.nearest(middle, around, block.width(), block.height(), 0))
                 .ifPresent(box -> figure.add(block.in(box)));
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.oaktag.export.drawing.Box;
 import org.oaktag.geometry.Bounds;
@@ -57,8 +58,8 @@ class LabelPlacerTest {
         Box taken = new Box(Point.of(22, 21), 10, 4, 0);
         Box offThePage = new Box(Point.of(98, 50), 10, 4, 0);
         Box free = new Box(Point.of(50, 50), 10, 4, 0);
-        assertThat(placer.first(List.of(taken, offThePage, free))).contains(free);
-        assertThat(placer.first(List.of(free))).isEqualTo(Optional.empty());
+        assertThat(placer.first(Stream.of(taken, offThePage, free))).contains(free);
+        assertThat(placer.first(Stream.of(free))).isEqualTo(Optional.empty());
     }
 
     @Test
