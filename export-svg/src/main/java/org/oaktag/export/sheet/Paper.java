@@ -63,6 +63,11 @@ public record Paper(String name, Length width, Optional<Length> height) {
         return new Paper("roll, " + width.text() + " wide", width, Optional.empty());
     }
 
+    /** Returns a sheet turned by a quarter; a roll stays as it is. */
+    Paper onItsSide() {
+        return height.map(each -> new Paper(name, each, Optional.of(width))).orElse(this);
+    }
+
     private static void check(String name, String side, Length length) {
         if (length.mm() <= 0 || length.compareTo(LONGEST) > 0) {
             throw PatternException.of(

@@ -34,7 +34,28 @@ final class WholePieces {
         this.headerHeight = headerHeight;
     }
 
+    /** Draws them on the paper upright, or on its side where it takes fewer sheets or a piece fits no other way. */
     static List<PaperSheet> sheets(Garment garment, Allowances allowances, List<DrawnPiece> pieces, Paper paper) {
+        if (paper.height().isEmpty()) {
+            return upright(garment, allowances, pieces, paper);
+        }
+        Paper turned = paper.onItsSide();
+        List<PaperSheet> onItsSide;
+        try {
+            onItsSide = upright(garment, allowances, pieces, turned);
+        } catch (PatternException refused) {
+            return upright(garment, allowances, pieces, paper);
+        }
+        try {
+            List<PaperSheet> upright = upright(garment, allowances, pieces, paper);
+            return upright.size() <= onItsSide.size() ? upright : onItsSide;
+        } catch (PatternException refused) {
+            return onItsSide;
+        }
+    }
+
+    private static List<PaperSheet> upright(
+            Garment garment, Allowances allowances, List<DrawnPiece> pieces, Paper paper) {
         double width = paper.width().mm() - 2 * MARGIN;
         if (width < LEAST_WIDTH) {
             throw PatternException.of(
