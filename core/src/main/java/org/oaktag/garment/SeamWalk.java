@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.oaktag.PatternException;
 
 /**
@@ -59,6 +60,11 @@ public record SeamWalk(List<WalkedSeam> seams) {
     /** Tells whether every seam is true. */
     public boolean isTrue() {
         return seams.stream().allMatch(WalkedSeam::isTrue);
+    }
+
+    /** Returns {@link WalkedSeam#text} of every seam, a line each. */
+    public String text() {
+        return seams.stream().map(seam -> seam.text() + "\n").collect(Collectors.joining());
     }
 
     /** Returns the seams that are not true. */

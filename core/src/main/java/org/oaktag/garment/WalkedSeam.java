@@ -2,6 +2,7 @@ package org.oaktag.garment;
 
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -89,6 +90,20 @@ public record WalkedSeam(
     /** Tells whether the difference of the lengths is what it should be, within {@link #TOLERANCE}. */
     public boolean isTrueInLength() {
         return error().isCloseTo(Length.ZERO, TOLERANCE);
+    }
+
+    /**
+     * Returns the walk on one line, lengths to a hundredth of a millimetre:
+     * {@code "side seam: front.side 412.30 mm, back.side 412.30 mm, flat: true"}.
+     */
+    public String text() {
+        return seam.name() + ": " + side(seam.a(), lengthA) + ", " + side(seam.b(), lengthB) + ", "
+                + seam.rule().text() + ": "
+                + mend().map(mend -> "not true: " + mend).orElse("true");
+    }
+
+    private static String side(SeamSide side, Length length) {
+        return String.format(Locale.ROOT, "%s %.2f mm", side.text(), length.mm());
     }
 
     /** Returns what is wrong and what would mend it, or empty where the seam is true. */

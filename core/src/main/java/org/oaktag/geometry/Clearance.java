@@ -35,7 +35,7 @@ final class Clearance {
             List<Curve> curves = edges.get(i).curves();
             for (int k = 0; k < curves.size(); k++) {
                 Curve curve = curves.get(k);
-                if (isBeyond(CurveContacts.hull(curve), point, Math.min(distances[i], nearest))) {
+                if (isBeyond(CurveContacts.hull(curve), point, Math.max(Math.min(distances[i], nearest), slack))) {
                     continue;
                 }
                 Nearest on = curve.nearest(point);
