@@ -7,4 +7,5 @@ module org.oaktag.blocks {
     exports org.oaktag.blocks;
     exports org.oaktag.body;
     exports org.oaktag.adjustments;
+    exports org.oaktag.lay;
 }

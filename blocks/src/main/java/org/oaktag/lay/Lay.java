@@ -1,0 +1,141 @@
+package org.oaktag.lay;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.oaktag.PatternException;
+import org.oaktag.garment.Allowances;
+import org.oaktag.garment.Cloth;
+import org.oaktag.garment.CutList;
+import org.oaktag.geometry.Bounds;
+import org.oaktag.geometry.Outline;
+import org.oaktag.geometry.Transform;
+import org.oaktag.measure.Length;
+import org.oaktag.measure.Percent;
+
+/**
+ * Everything that is cut from one cloth, laid on it. Immutable.
+ *
+ * @param cloth the cloth
+ * @param spread how it is spread
+ * @param pieces the pieces in their places, those at the beginning of the cloth first
+ */
+public record Lay(Cloth cloth, Spread spread, List<LaidPiece> pieces) {
+
+    /** Copies the list. */
+    public Lay {
+        pieces = List.copyOf(pieces);
+    }
+
+    /**
+     * Lays everything that the list has of a cloth.
+     *
+     * <p>No two pieces come nearer to each other than the gap, none lies over the edge of the cloth, and every grainline
+     * runs along it, top up where the cloth has a nap. Half pieces lie on the fold, or are opened out on a single layer;
+     * of a mirrored pair both are cut at once where there are two layers. On folded cloth a piece that has no mirror is
+     * cut from the upper layer alone, and what lies below it is not used.
+     *
+     * @throws PatternException if the list has nothing of the cloth, a piece is wider than the cloth, a half piece cannot
+     *     lie on the fold because its fold does not run with the grain, or an allowance does not fit its piece
+     */
+    public static Lay of(CutList list, Cloth cloth, Allowances allowances, Spread spread, Effort effort) {
+        List<Part> parts = list.from(cloth).stream()
+                .flatMap(item -> Part.of(item, allowances, spread).stream())
+                .toList();
+        if (parts.isEmpty()) {
+            throw PatternException.of(
+                    "lay of '" + cloth.use() + "'",
+                    "must have at least one piece",
+                    "none",
+                    "lay one of "
+                            + list.cloths().stream()
+                                    .map(each -> each.use().value())
+                                    .toList());
+        }
+        double inset = spread.gap().mm() / 2;
+        double left = spread.folded() ? 0 : -inset;
+        double width = spread.tableWidth().mm() + inset - left;
+        parts.forEach(part -> checkFits(part, width, spread));
+        Packing packing = new Packing(parts, width);
+        return new Lay(cloth, spread, placed(parts, packing, LaySearch.best(packing, parts, effort), left));
+    }
+
+    /** Returns how much of the length of the cloth the pieces take. */
+    public Length length() {
+        return Length.mm(pieces.stream()
+                .mapToDouble(piece -> piece.outline().bounds().maxY())
+                .max()
+                .orElse(0));
+    }
+
+    /** Returns how much of the cloth to buy; see {@link Spread#toBuy}. */
+    public Length lengthToBuy() {
+        return spread.toBuy(length());
+    }
+
+    /** Returns the area of cloth in the pieces, all layers counted, mm². */
+    public double area() {
+        return pieces.stream().mapToDouble(LaidPiece::area).sum();
+    }
+
+    /** Returns how much of the cloth that the lay takes is in the pieces: their area over its length and width. */
+    public Percent use() {
+        return Percent.percent(
+                100 * area() / (length().mm() * spread.shrunkWidth().mm()));
+    }
+
+    /** Returns a length below which no lay can come: the area over the width, or the longest piece. */
+    public Length lowerBound() {
+        double longest = pieces.stream()
+                .mapToDouble(piece -> piece.outline().bounds().height())
+                .max()
+                .orElse(0);
+        return Length.mm(Math.max(longest, area() / spread.shrunkWidth().mm()));
+    }
+
+    private static void checkFits(Part part, double width, Spread spread) {
+        double widest = part.shapes().stream().mapToDouble(Shape::width).max().orElseThrow();
+        if (widest > width) {
+            throw PatternException.of(
+                    "lay of piece '" + part.item().piece().name() + "'",
+                    "must fit between the " + (spread.folded() ? "fold and the selvages" : "selvages") + ", "
+                            + spread.tableWidth().roundedDown().text(),
+                    Length.mm(widest - spread.gap().mm()).roundedUp().text(),
+                    spread.folded() ? "spread the cloth in a single layer, or take a wider one" : "take a wider cloth");
+        }
+    }
+
+    private static List<LaidPiece> placed(List<Part> parts, Packing packing, Packing.Result result, double left) {
+        List<LaidPiece> laid = new ArrayList<>();
+        for (int i = 0; i < parts.size(); i++) {
+            Packing.Seat seat = result.seats().get(i);
+            Shape shape = packing.shapes().get(seat.shape());
+            laid.add(laid(
+                    parts.get(i),
+                    shape.orientation().then(Transform.translation(left + seat.column() * Packing.PITCH, seat.y()))));
+        }
+        double top = laid.stream()
+                .map(piece -> piece.outline().bounds())
+                .mapToDouble(Bounds::minY)
+                .min()
+                .orElseThrow();
+        return laid.stream()
+                .map(piece -> moved(piece, -top))
+                .sorted(Comparator.comparingDouble(
+                                (LaidPiece piece) -> piece.outline().bounds().minY())
+                        .thenComparingDouble(piece -> piece.outline().bounds().minX())
+                        .thenComparingInt(piece -> piece.item().number()))
+                .toList();
+    }
+
+    private static LaidPiece laid(Part part, Transform motion) {
+        return new LaidPiece(part.item(), part.through(), motion, part.outline().transformed(motion));
+    }
+
+    /** Moves a piece along the cloth. */
+    private static LaidPiece moved(LaidPiece piece, double dy) {
+        Transform shift = Transform.translation(0, dy);
+        Outline outline = piece.outline().transformed(shift);
+        return new LaidPiece(piece.item(), piece.through(), piece.motion().then(shift), outline);
+    }
+}

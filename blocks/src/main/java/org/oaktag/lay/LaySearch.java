@@ -1,0 +1,67 @@
+package org.oaktag.lay;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+
+/**
+ * Tries one order of the parts after another: first the greatest first, by several measures, then small changes of what
+ * was good. A change is taken up where it is no worse than what was taken up some tries before (late acceptance: Burke and
+ * Bykov, "The late acceptance hill-climbing heuristic", European Journal of Operational Research 258 (2017), 70 to 78).
+ *
+ * <p>Its random numbers come from a fixed seed, and it stops after so many tries and not after a time, so that the same
+ * parts give the same lay everywhere.
+ */
+final class LaySearch {
+
+    private static final long SEED = 20_260_101L;
+
+    /** How many tries back a plan is compared with. */
+    private static final int MEMORY = 25;
+
+    private LaySearch() {}
+
+    static Packing.Result best(Packing packing, List<Part> parts, Effort effort) {
+        List<Plan> first = firstPlans(parts);
+        Plan plan = first.get(0);
+        Packing.Result current = packing.lay(plan);
+        for (Plan each : first.subList(1, Math.min(first.size(), effort.tries()))) {
+            Packing.Result result = packing.lay(each);
+            if (result.isBetterThan(current)) {
+                plan = each;
+                current = result;
+            }
+        }
+        Packing.Result best = current;
+        SplittableRandom random = new SplittableRandom(SEED);
+        List<Packing.Result> memory = new ArrayList<>();
+        for (int i = 0; i < MEMORY; i++) {
+            memory.add(current);
+        }
+        for (int i = first.size(); i < effort.tries(); i++) {
+            Plan varied = plan.varied(random);
+            Packing.Result result = packing.lay(varied);
+            int late = i % MEMORY;
+            if (!current.isBetterThan(result) || !memory.get(late).isBetterThan(result)) {
+                plan = varied;
+                current = result;
+            }
+            memory.set(late, current);
+            if (current.isBetterThan(best)) {
+                best = current;
+            }
+        }
+        return best;
+    }
+
+    private static List<Plan> firstPlans(List<Part> parts) {
+        return List.of(
+                Plan.greatestFirst(parts, part -> part.outline().area()),
+                Plan.greatestFirst(parts, part -> part.shapes().get(0).height()),
+                Plan.greatestFirst(parts, part -> part.shapes().get(0).width()),
+                Plan.greatestFirst(
+                        parts,
+                        part -> part.shapes().get(0).height()
+                                * part.shapes().get(0).width()));
+    }
+}
