@@ -15,6 +15,7 @@ import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Derived;
 import org.oaktag.export.drawing.FreeText;
 import org.oaktag.garment.Change;
+import org.oaktag.garment.CutList;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Moved;
@@ -22,6 +23,7 @@ import org.oaktag.garment.Name;
 import org.oaktag.garment.Note;
 import org.oaktag.garment.Piece;
 import org.oaktag.garment.WalkedSeam;
+import org.oaktag.lay.Lay;
 import org.oaktag.measure.Angle;
 import org.oaktag.measure.Length;
 
@@ -47,10 +49,12 @@ final class Account {
      *
      * @param body for whom
      * @param played the steps as they were played
+     * @param plan what is cut from which cloth
      * @param folder where the files are, as the reader shall see it
      * @param files the names of the files
      */
-    static String of(BodyMeasurements body, List<Recipe.Played> played, String folder, List<String> files) {
+    static String of(
+            BodyMeasurements body, List<Recipe.Played> played, CuttingPlan plan, String folder, List<String> files) {
         Garment garment = played.get(played.size() - 1).after();
         Account account = new Account();
         account.body(body, garment);
@@ -59,7 +63,8 @@ final class Account {
         account.seams(garment);
         account.finished(garment);
         account.fit(garment);
-        account.cutting(garment);
+        account.cutting(plan.list());
+        account.cloths(plan.lays());
         account.cautions(garment);
         account.files(folder, files);
         return String.join("\n", account.lines) + "\n";
@@ -219,16 +224,44 @@ final class Account {
         }
     }
 
-    private void cutting(Garment garment) {
+    private void cutting(CutList list) {
         head("Cutting");
-        Columns table = Columns.of("  ", "lll");
-        for (Piece piece : garment.pieces()) {
+        Columns table = Columns.of("  ", "rlll");
+        for (CutList.Item item : list.items()) {
+            Piece piece = item.piece();
             table.row(
+                    "" + item.number(),
                     piece.name().value(),
                     piece.cut().instruction(),
                     piece.cloth().use() + ": " + FreeText.shown(piece.cloth().description()));
         }
         add(table);
+    }
+
+    private void cloths(List<Lay> lays) {
+        head("Cloth to buy");
+        Columns table = Columns.of("  ", "lrrlrrr");
+        table.row("cloth", "buy", "width", "laid", "takes, mm", "at least", "used");
+        for (Lay lay : lays) {
+            table.row(
+                    lay.cloth().use().value(),
+                    String.format(Locale.ROOT, "%.2f m", lay.lengthToBuy().mm() / 1000),
+                    String.format(Locale.ROOT, "%.0f cm", lay.spread().width().cm()),
+                    (lay.spread().folded() ? "folded" : "single")
+                            + (lay.spread().nap() ? ", with nap" : ", without nap"),
+                    tenths(lay.length()),
+                    tenths(lay.lowerBound()),
+                    lay.use().text());
+        }
+        add(table);
+        for (Lay lay : lays) {
+            if (lay.spread().shrinksAlong().percent() > 0) {
+                wrapped(
+                        "  ",
+                        "wash the " + lay.cloth().use() + " before it is cut: it is bought longer by the "
+                                + lay.spread().shrinksAlong().text() + " that it is taken to shrink");
+            }
+        }
     }
 
     private void cautions(Garment garment) {

@@ -25,6 +25,7 @@ import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Ease;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Garment;
+import org.oaktag.lay.Spread;
 
 /**
  * The warm layer of the night crew: a hooded top to be worn over a shirt in an unheated dome.
@@ -76,5 +77,18 @@ public final class HoodedTop {
                 ribCuff(cm(7), RIB),
                 drawstring ? hood.withDrawstring() : hood,
                 lineHood(cm(4), LINING));
+    }
+
+    /**
+     * Returns how one of its cloths is sold and spread: the fleece 150 cm wide and with a pile that lies one way, the jersey
+     * washed before it is cut, the rib 100 cm wide.
+     */
+    public static Spread spread(Cloth cloth) {
+        if (cloth.use().equals(Cloth.LINING)) {
+            return Spread.single(cm(150)).shrinking(percent(5), percent(3));
+        }
+        return cloth.use().equals(Cloth.RIB)
+                ? Spread.single(cm(100))
+                : Spread.single(cm(150)).withNap();
     }
 }

@@ -101,18 +101,20 @@ public final class NightCrew implements Callable<Integer> {
                 .orElseGet(() -> file.bodies().get(0));
         List<Recipe.Played> played = HoodedTop.recipe(drawstring).play(HoodedTop.block(measured));
         Garment top = played.get(played.size() - 1).after();
-        Map<String, byte[]> files = files(top, played);
+        Allowances allowances = Allowances.industryKnit(top);
+        CuttingPlan plan = CuttingPlan.of(top, allowances);
+        Map<String, byte[]> files = files(top, allowances, plan, played);
         folder.write(files);
         spec.commandLine()
                 .getOut()
-                .print(Account.of(measured, played, out.toString(), new ArrayList<>(files.keySet())));
+                .print(Account.of(measured, played, plan, out.toString(), new ArrayList<>(files.keySet())));
         spec.commandLine().getOut().flush();
         return CommandLine.ExitCode.OK;
     }
 
-    private static Map<String, byte[]> files(Garment top, List<Recipe.Played> played) {
+    private static Map<String, byte[]> files(
+            Garment top, Allowances allowances, CuttingPlan plan, List<Recipe.Played> played) {
         Map<String, byte[]> files = new LinkedHashMap<>();
-        Allowances allowances = Allowances.industryKnit(top);
         files.put("pattern.svg", utf8(SvgSheet.pattern(top, allowances).text()));
         files.put("flat.svg", utf8(SvgSheet.flat(top).text()));
         Printout tiled = Printout.tiled(top, allowances, Tiling.on(Paper.A4));
@@ -123,7 +125,8 @@ public final class NightCrew implements Callable<Integer> {
         files.put("seams.csv", utf8(Reports.seams(top)));
         files.put("changes.csv", utf8(Reports.changes(top.history())));
         files.put("finished.csv", utf8(Reports.finished(top)));
-        files.put("cut-list.csv", utf8(Reports.cutList(top)));
+        files.put("cut-list.csv", utf8(Reports.cutList(plan.list())));
+        plan.files(top).forEach((name, text) -> files.put(name, utf8(text)));
         List<StepName> steps = StepName.of(top.history());
         int first = steps.size() - played.size();
         for (int i = 0; i < played.size(); i++) {

@@ -7,11 +7,10 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.oaktag.garment.Change;
-import org.oaktag.garment.Cut;
+import org.oaktag.garment.CutList;
 import org.oaktag.garment.FinishedMeasure;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Moved;
-import org.oaktag.garment.Piece;
 import org.oaktag.garment.WalkedSeam;
 import org.oaktag.measure.Length;
 
@@ -78,19 +77,19 @@ final class Reports {
     }
 
     /** Returns what to cut from which cloth. */
-    static String cutList(Garment garment) {
+    static String cutList(CutList list) {
         return table(
                 List.of("piece", "cloth", "count", "mirrored", "on_fold"),
-                garment.pieces().stream().map(Reports::cut).toList());
+                list.items().stream().map(Reports::cut).toList());
     }
 
-    private static List<String> cut(Piece piece) {
+    private static List<String> cut(CutList.Item item) {
         return List.of(
-                piece.name().value(),
-                piece.cloth().use().value(),
-                String.valueOf(piece.cut().count()),
-                String.valueOf(piece.cut() instanceof Cut.MirroredPair),
-                String.valueOf(piece.cut() instanceof Cut.OnFold));
+                item.piece().name().value(),
+                item.piece().cloth().use().value(),
+                String.valueOf(item.count()),
+                String.valueOf(item.isMirrored()),
+                String.valueOf(item.isOnFold()));
     }
 
     private static String mm(Optional<Length> length) {

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.oaktag.garment.CutList;
 import org.oaktag.garment.Garment;
 
 /** The tables, read back. */
@@ -22,7 +23,7 @@ class ReportsTest {
                         "seam,side_a,side_b,length_a_mm,length_b_mm,rule,expected_difference_mm,difference_mm,true\n");
         assertThat(Reports.changes(TOP.history())).startsWith("step,quantity,before_mm,after_mm\n");
         assertThat(Reports.finished(TOP)).startsWith("measure,body_mm,garment_mm,ease_mm\n");
-        assertThat(Reports.cutList(TOP)).startsWith("piece,cloth,count,mirrored,on_fold\n");
+        assertThat(Reports.cutList(CutList.of(TOP))).startsWith("piece,cloth,count,mirrored,on_fold\n");
     }
 
     @Test
@@ -76,7 +77,7 @@ class ReportsTest {
 
     @Test
     void the_cut_list_says_pairs_and_folds() {
-        List<Csv.Row> list = Csv.rows(Reports.cutList(TOP));
+        List<Csv.Row> list = Csv.rows(Reports.cutList(CutList.of(TOP)));
         assertThat(list).hasSameSizeAs(TOP.pieces());
         assertThat(list.get(0).cells().values()).containsExactly("front", "shell", "1", "false", "true");
         assertThat(list)

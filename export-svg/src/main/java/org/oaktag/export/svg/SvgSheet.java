@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import org.oaktag.adjust.Recipe;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Garment;
+import org.oaktag.lay.Lay;
 
 /**
  * A drawn sheet: an SVG document. Immutable.
@@ -44,6 +45,16 @@ public record SvgSheet(String text) {
      */
     public static SvgSheet step(int number, Recipe.Played played) {
         return new SvgSheet(StepSheet.draw(number, played));
+    }
+
+    /**
+     * Draws a lay reduced, with what to buy and what to cut.
+     *
+     * @param garment the garment that is cut
+     * @param lay where its pieces of one cloth lie
+     */
+    public static SvgSheet lay(Garment garment, Lay lay) {
+        return new SvgSheet(LaySheet.draw(garment, lay));
     }
 
     /**

@@ -1,0 +1,104 @@
+package org.oaktag.garment;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.oaktag.measure.Percent.percent;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.oaktag.PatternException;
+import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
+
+class CutListTest {
+
+    private static final Cloth SHELL = Cloth.knit("trial knit", percent(20));
+    private static final Cloth RIB = Cloth.rib("trial rib", percent(80));
+    private static final Name LEFT = Name.of("left");
+    private static final Name RIGHT = Name.of("right");
+    private static final List<Name> EDGES = List.of(EdgeNames.TOP, RIGHT, EdgeNames.BOTTOM, LEFT);
+
+    private static Piece square(String name, Cut cut, Cloth cloth) {
+        List<Point> corners = List.of(Point.of(0, 0), Point.of(100, 0), Point.of(100, 100), Point.of(0, 100));
+        List<Edge> edges = new ArrayList<>();
+        for (int i = 0; i < 4; i++) {
+            edges.add(new Edge(EDGES.get(i), Path.polyline(corners.get(i), corners.get((i + 1) % 4))));
+        }
+        return Piece.of(Name.of(name), edges, new Grainline(Point.of(50, 20), Point.of(50, 80)), cut, cloth);
+    }
+
+    private static Seam seam(String name, Piece a, Name edgeA, Piece b, Name edgeB) {
+        return Seam.of(
+                Name.of(name),
+                SeamSide.along(a.name(), edgeA),
+                SeamSide.against(b.name(), edgeB),
+                SeamRule.flat(),
+                "redraw it");
+    }
+
+    private static Garment garment(List<Piece> pieces, Seam... seams) {
+        return Garment.of("trial", Wearer.of("nobody", false, Map.of()), pieces, List.of(seams), List.of());
+    }
+
+    @Test
+    void every_piece_is_listed_once_and_numbered_under_its_cloth() {
+        Piece back = square("back", Cut.onFold(LEFT), SHELL);
+        Piece sleeve = square("sleeve", Cut.pair(), SHELL);
+        Piece cuff = square("cuff", Cut.pair(), RIB);
+        CutList list = CutList.of(garment(
+                List.of(back, cuff, sleeve),
+                seam("armhole", back, RIGHT, sleeve, EdgeNames.TOP),
+                seam("wrist", sleeve, EdgeNames.BOTTOM, cuff, EdgeNames.TOP)));
+        assertThat(list.items()).extracting(CutList.Item::numberText).containsExactly("1 of 3", "2 of 3", "3 of 3");
+        assertThat(list.cloths()).containsExactly(SHELL, RIB);
+        assertThat(list.from(SHELL))
+                .extracting(item -> item.piece().name().value())
+                .containsExactly("back", "sleeve");
+        assertThat(list.from(RIB)).singleElement().satisfies(item -> {
+            assertThat(item.count()).isEqualTo(2);
+            assertThat(item.isMirrored()).isTrue();
+            assertThat(item.isOnFold()).isFalse();
+        });
+        assertThat(list.from(SHELL.as(Cloth.LINING))).isEmpty();
+    }
+
+    @Test
+    void two_left_sleeves_are_refused() {
+        Piece back = square("back", Cut.onFold(LEFT), SHELL);
+        Piece sleeve = square("sleeve", new Cut.Single(2), SHELL);
+        Garment garment = garment(List.of(back, sleeve), seam("armhole", back, RIGHT, sleeve, EdgeNames.TOP));
+        assertThatThrownBy(() -> CutList.of(garment))
+                .isInstanceOf(PatternException.class)
+                .hasMessage(
+                        "cut of piece 'sleeve': must give as many left and right as 'back' (cut 1 on fold), to which it"
+                                + " is sewn in seam 'armhole'; got cut 2; cut it as a mirrored pair or on the fold, as many as"
+                                + " there are of the other");
+    }
+
+    @Test
+    void a_sleeve_that_lacks_its_other_is_refused_wherever_it_stands_in_the_seam() {
+        Piece back = square("back", Cut.onFold(LEFT), SHELL);
+        Piece sleeve = square("sleeve", Cut.single(), SHELL);
+        Piece cuff = square("cuff", Cut.pair(), RIB);
+        assertThatThrownBy(() ->
+                        CutList.of(garment(List.of(back, sleeve), seam("armhole", sleeve, EdgeNames.TOP, back, RIGHT))))
+                .hasMessageStartingWith("cut of piece 'sleeve'");
+        assertThatThrownBy(() -> CutList.of(
+                        garment(List.of(sleeve, cuff), seam("wrist", sleeve, EdgeNames.BOTTOM, cuff, EdgeNames.TOP))))
+                .hasMessageStartingWith("cut of piece 'sleeve'");
+    }
+
+    @Test
+    void a_back_drawn_whole_may_be_sewn_to_both_fronts() {
+        Piece back = square("back", Cut.single(), SHELL);
+        Piece front = square("front", Cut.pair(), SHELL);
+        assertThatCode(() -> CutList.of(garment(
+                        List.of(back, front),
+                        seam("left side", back, LEFT, front, RIGHT),
+                        seam("right side", back, RIGHT, front, RIGHT))))
+                .doesNotThrowAnyException();
+    }
+}

@@ -1,0 +1,221 @@
+package org.oaktag.export.svg;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.oaktag.export.drawing.Box;
+import org.oaktag.export.drawing.Figure;
+import org.oaktag.export.drawing.Fill;
+import org.oaktag.export.drawing.Font;
+import org.oaktag.export.drawing.FreeText;
+import org.oaktag.export.drawing.LineType;
+import org.oaktag.export.drawing.Stroke;
+import org.oaktag.export.drawing.Table;
+import org.oaktag.export.drawing.TextBlock;
+import org.oaktag.export.layout.LabelPlacer;
+import org.oaktag.export.sheet.Cloths;
+import org.oaktag.garment.CutList;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Grainline;
+import org.oaktag.geometry.Bounds;
+import org.oaktag.geometry.Outline;
+import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
+import org.oaktag.geometry.Transform;
+import org.oaktag.geometry.Vector;
+import org.oaktag.lay.LaidPiece;
+import org.oaktag.lay.Lay;
+import org.oaktag.lay.Spread;
+
+/** The pieces of one cloth on it, reduced: the cloth runs from left to right, its left selvage or its fold below. */
+final class LaySheet {
+
+    private static final double TABLE_WIDTH = 104;
+    private static final double BETWEEN = 22;
+    private static final double FOOT = 22;
+    private static final double ARROW = 3;
+
+    /** How far the fold is drawn past the ends of the cloth, mm. */
+    private static final double PAST = 4;
+
+    /** How long the arrow of the grain is at the most, on the page, mm. */
+    private static final double LONGEST_GRAIN = 16;
+
+    private final Lay lay;
+    private final Page page;
+    private final Transform onPage;
+    private final double reduction;
+
+    private LaySheet(Lay lay, Page page) {
+        this.lay = lay;
+        this.page = page;
+        double width = lay.spread().tableWidth().mm();
+        this.reduction = Page.reduction(
+                lay.length().mm(),
+                width,
+                Page.WIDTH - 2 * Page.MARGIN - BETWEEN - TABLE_WIDTH,
+                Page.HEIGHT - Page.top() - Page.MARGIN - FOOT);
+        // A quarter turn, so that the cloth runs to the right; a mirror would show every piece of the wrong hand.
+        this.onPage = new Transform(0, -1, 1, 0, 0, width).then(Page.reduced(reduction, Page.MARGIN, Page.top()));
+    }
+
+    static String draw(Garment garment, Lay lay) {
+        Page page = Page.titled(
+                "Lay of the " + lay.cloth().use() + ": "
+                        + FreeText.shown(lay.cloth().description()),
+                FreeText.shown(garment.title()) + ", for "
+                        + FreeText.shown(garment.wearer().name()) + "; " + spread(lay));
+        Cloths cloths = Cloths.of(garment);
+        LaySheet sheet = new LaySheet(lay, page);
+        sheet.cloth();
+        for (LaidPiece piece : lay.pieces()) {
+            sheet.piece(piece, cloths);
+        }
+        sheet.fold();
+        sheet.dimensions();
+        sheet.table();
+        page.scaleBar(sheet.reduction);
+        return page.end("The pieces on the cloth, reduced; the bar gives the scale.", cloths.used());
+    }
+
+    private static String spread(Lay lay) {
+        return (lay.spread().folded() ? "folded lengthwise" : "in a single layer, right side up")
+                + (lay.spread().nap() ? ", with nap: every top lies to the left" : ", without nap");
+    }
+
+    private void cloth() {
+        double width = lay.spread().tableWidth().mm();
+        double length = lay.length().mm();
+        Path rim = Fill.rim(new Bounds(0, 0, width, length)).transformed(onPage);
+        page.figure().add(Stroke.of(LineType.RULE, rim));
+    }
+
+    private void fold() {
+        if (lay.spread().folded()) {
+            Point beyond = at(0, lay.length().mm()).plus(Vector.of(PAST, 0));
+            page.figure().add(Stroke.line(LineType.FOLD, at(0, 0).plus(Vector.of(-PAST, 0)), beyond));
+        }
+    }
+
+    private void piece(LaidPiece piece, Cloths cloths) {
+        Outline outline = piece.outline().transformed(onPage);
+        page.figure().add(new Fill(cloths.of(lay.cloth()).paint(), outline.path()));
+        page.figure().add(Stroke.of(LineType.CUT, outline.path()));
+        LabelPlacer placer = LabelPlacer.inside(outline);
+        label(piece, outline, placer);
+        grain(piece, outline, placer);
+    }
+
+    private void label(LaidPiece piece, Outline outline, LabelPlacer placer) {
+        String number = "" + piece.item().number();
+        String name = piece.item().piece().name().value();
+        for (TextBlock block : List.of(
+                TextBlock.of(number + "  " + name, Font.HEAD).above(TextBlock.of(hand(piece), Font.SMALL)),
+                TextBlock.wrapped(number + "  " + name, Font.SMALL, 30).above(TextBlock.of(hand(piece), Font.SMALL)),
+                TextBlock.of(number + "  " + name, Font.SMALL),
+                // The dot tells a 6 from a 9 that is read from the wrong side.
+                TextBlock.of(number + ".", Font.SMALL))) {
+            for (double angle : new double[] {0, -Math.PI / 2}) {
+                Optional<Box> room =
+                        placer.nearest(outline.centroid(), outline.bounds(), block.width(), block.height(), angle);
+                if (room.isPresent()) {
+                    page.figure().add(block.in(room.get()));
+                    return;
+                }
+            }
+        }
+    }
+
+    /** An arrow towards the top of the piece, as near to its middle as there is room. */
+    private void grain(LaidPiece piece, Outline outline, LabelPlacer placer) {
+        Grainline grain = piece.item().piece().grainline();
+        Vector up = onPage.apply(piece.motion().apply(grain.top().minus(grain.bottom())))
+                .unit();
+        Bounds bounds = outline.bounds();
+        for (double length : new double[] {LONGEST_GRAIN, LONGEST_GRAIN / 2, ARROW + 1}) {
+            Optional<Box> room = placer.nearest(outline.centroid(), bounds, length, ARROW / 2, up.angle());
+            if (room.isPresent()) {
+                Vector half = up.times(length / 2);
+                Point tip = room.get().center().plus(half);
+                page.figure()
+                        .add(Stroke.line(LineType.GRAIN, room.get().center().plus(half.negated()), tip));
+                page.figure().add(Fill.arrowhead(tip, up, ARROW, LineType.GRAIN.colour()));
+                return;
+            }
+        }
+    }
+
+    private static String hand(LaidPiece piece) {
+        return switch (piece.through()) {
+            case ON_FOLD -> "on the fold";
+            case BOTH_LAYERS -> "through both layers";
+            case ONE_LAYER ->
+                piece.item().isMirrored()
+                        ? (piece.motion().reverses() ? "mirrored" : "as drawn")
+                        : piece.item().isOnFold() ? "opened out" : "as drawn";
+        };
+    }
+
+    private void dimensions() {
+        double width = lay.spread().tableWidth().mm();
+        double length = lay.length().mm();
+        Figure figure = page.figure();
+        LabelPlacer placer = LabelPlacer.on(new Bounds(0, 0, Page.WIDTH, Page.HEIGHT));
+        placer.avoid(Box.from(
+                Fill.rim(new Bounds(0, 0, width, length)).transformed(onPage).bounds()));
+        List<DimensionLine> lines = List.of(
+                DimensionLine.between(at(0, length), at(0, 0), lay.length().text()),
+                DimensionLine.between(
+                        at(width, length),
+                        at(0, length),
+                        lay.spread().tableWidth().text()));
+        lines.forEach(line -> line.drawLines(figure, placer));
+        lines.forEach(line -> line.drawText(figure, placer));
+    }
+
+    private void table() {
+        double x = Page.WIDTH - Page.MARGIN - TABLE_WIDTH;
+        double y = page.write(TextBlock.of("Buy " + metres(lay.lengthToBuy().mm()), Font.NAME), x, Page.top()) + 2;
+        for (String text : facts()) {
+            y = page.write(TextBlock.wrapped(text, Font.SMALL, TABLE_WIDTH), x, y);
+        }
+        List<List<String>> rows = new ArrayList<>();
+        List<CutList.Item> items =
+                lay.pieces().stream().map(LaidPiece::item).distinct().toList();
+        items.stream()
+                .sorted((a, b) -> Integer.compare(a.number(), b.number()))
+                .forEach(item -> rows.add(List.of(
+                        item.number() + "  " + item.piece().name(),
+                        item.piece().cut().instruction())));
+        new Table(List.of("piece", "cut"), rows).draw(page.figure(), x, y + 5, TABLE_WIDTH);
+    }
+
+    private List<String> facts() {
+        List<String> facts = new ArrayList<>();
+        Spread spread = lay.spread();
+        facts.add(spread.width().text() + " wide"
+                + (spread.shrunkWidth().equals(spread.width())
+                        ? ""
+                        : ", " + spread.shrunkWidth().text() + " after washing"));
+        facts.add("the lay takes " + lay.length().roundedUp().text() + ", "
+                + lay.use().text() + " of it in the pieces");
+        if (spread.shrinksAlong().percent() > 0) {
+            facts.add("wash the cloth before cutting: it shrinks by "
+                    + spread.shrinksAlong().text() + " in length");
+        }
+        if (spread.repeat().mm() > 0) {
+            facts.add("whole repeats of " + spread.repeat().text() + ", and one more for matching");
+        }
+        facts.add("sold in steps of " + spread.soldBy().text());
+        return facts;
+    }
+
+    private static String metres(double mm) {
+        return String.format(Locale.ROOT, "%.2f m", mm / 1000);
+    }
+
+    private Point at(double across, double along) {
+        return onPage.apply(Point.of(across, along));
+    }
+}
