@@ -8,4 +8,5 @@ module org.oaktag.blocks {
     exports org.oaktag.body;
     exports org.oaktag.adjustments;
     exports org.oaktag.lay;
+    exports org.oaktag.sewing;
 }

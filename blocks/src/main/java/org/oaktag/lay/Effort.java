@@ -11,7 +11,7 @@ import org.oaktag.PatternException;
 public record Effort(int tries) {
 
     private static final int MOST = 1_000_000;
-    private static final int STANDARD = 600;
+    private static final int STANDARD = 2000;
 
     /**
      * Checks the number.

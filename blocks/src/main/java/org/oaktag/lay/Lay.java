@@ -52,12 +52,10 @@ public record Lay(Cloth cloth, Spread spread, List<LaidPiece> pieces) {
                                     .map(each -> each.use().value())
                                     .toList());
         }
-        double inset = spread.gap().mm() / 2;
-        double left = spread.folded() ? 0 : -inset;
-        double width = spread.tableWidth().mm() + inset - left;
-        parts.forEach(part -> checkFits(part, width, spread));
-        Packing packing = new Packing(parts, width);
-        return new Lay(cloth, spread, placed(parts, packing, LaySearch.best(packing, parts, effort), left));
+        parts.forEach(part -> checkFits(part, spread));
+        Packing packing =
+                new Packing(parts, spread.tableWidth().mm(), spread.gap().mm());
+        return new Lay(cloth, spread, placed(parts, packing, LaySearch.best(packing, parts, effort)));
     }
 
     /** Returns how much of the length of the cloth the pieces take. */
@@ -93,26 +91,26 @@ public record Lay(Cloth cloth, Spread spread, List<LaidPiece> pieces) {
         return Length.mm(Math.max(longest, area() / spread.shrunkWidth().mm()));
     }
 
-    private static void checkFits(Part part, double width, Spread spread) {
+    private static void checkFits(Part part, Spread spread) {
         double widest = part.shapes().stream().mapToDouble(Shape::width).max().orElseThrow();
-        if (widest > width) {
+        if (widest > spread.tableWidth().mm()) {
             throw PatternException.of(
                     "lay of piece '" + part.item().piece().name() + "'",
                     "must fit between the " + (spread.folded() ? "fold and the selvages" : "selvages") + ", "
                             + spread.tableWidth().roundedDown().text(),
-                    Length.mm(widest - spread.gap().mm()).roundedUp().text(),
+                    Length.mm(widest).roundedUp().text(),
                     spread.folded() ? "spread the cloth in a single layer, or take a wider one" : "take a wider cloth");
         }
     }
 
-    private static List<LaidPiece> placed(List<Part> parts, Packing packing, Packing.Result result, double left) {
+    private static List<LaidPiece> placed(List<Part> parts, Packing packing, Packing.Result result) {
         List<LaidPiece> laid = new ArrayList<>();
         for (int i = 0; i < parts.size(); i++) {
             Packing.Seat seat = result.seats().get(i);
             Shape shape = packing.shapes().get(seat.shape());
             laid.add(laid(
                     parts.get(i),
-                    shape.orientation().then(Transform.translation(left + seat.column() * Packing.PITCH, seat.y()))));
+                    shape.orientation().then(Transform.translation(seat.column() * Packing.PITCH, seat.y()))));
         }
         double top = laid.stream()
                 .map(piece -> piece.outline().bounds())

@@ -1,6 +1,6 @@
 package org.oaktag.lay;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 
@@ -19,34 +19,48 @@ final class LaySearch {
     /** How many tries back a plan is compared with. */
     private static final int MEMORY = 25;
 
+    /** After so many tries the search sets out again from an order drawn by lot. */
+    private static final int WALK = 250;
+
     private LaySearch() {}
 
     static Packing.Result best(Packing packing, List<Part> parts, Effort effort) {
         List<Plan> first = firstPlans(parts);
-        Plan plan = first.get(0);
-        Packing.Result current = packing.lay(plan);
+        Plan start = first.get(0);
+        Packing.Result best = packing.lay(start);
         for (Plan each : first.subList(1, Math.min(first.size(), effort.tries()))) {
             Packing.Result result = packing.lay(each);
-            if (result.isBetterThan(current)) {
-                plan = each;
-                current = result;
+            if (result.isBetterThan(best)) {
+                start = each;
+                best = result;
             }
         }
-        Packing.Result best = current;
         SplittableRandom random = new SplittableRandom(SEED);
-        List<Packing.Result> memory = new ArrayList<>();
-        for (int i = 0; i < MEMORY; i++) {
-            memory.add(current);
+        for (int left = effort.tries() - first.size(); left > 0; left -= WALK) {
+            Packing.Result result = walk(packing, start, random, Math.min(left, WALK));
+            if (result.isBetterThan(best)) {
+                best = result;
+            }
+            start = start.shuffled(random);
         }
-        for (int i = first.size(); i < effort.tries(); i++) {
+        return best;
+    }
+
+    private static Packing.Result walk(Packing packing, Plan start, SplittableRandom random, int tries) {
+        Plan plan = start;
+        Packing.Result current = packing.lay(start);
+        Packing.Result best = current;
+        Packing.Result[] memory = new Packing.Result[MEMORY];
+        Arrays.fill(memory, current);
+        for (int i = 0; i < tries; i++) {
             Plan varied = plan.varied(random);
             Packing.Result result = packing.lay(varied);
             int late = i % MEMORY;
-            if (!current.isBetterThan(result) || !memory.get(late).isBetterThan(result)) {
+            if (!current.isBetterThan(result) || !memory[late].isBetterThan(result)) {
                 plan = varied;
                 current = result;
             }
-            memory.set(late, current);
+            memory[late] = current;
             if (current.isBetterThan(best)) {
                 best = current;
             }

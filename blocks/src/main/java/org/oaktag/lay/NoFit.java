@@ -6,13 +6,15 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Where one shape may not lie beside another: their no-fit polygon, cut by upright lines a pitch apart.
+ * Where one shape may not lie beside another: their no-fit polygon, grown by the room that they must keep and cut by upright
+ * lines a pitch apart.
  *
  * <p>For each number of pitches by which the second shape lies to the right of the first, it holds the open intervals of
- * its distance below the first in which the two would overlap. For two trapezoids that share a stretch of x the distances
- * at which they overlap are an interval at every x, whose ends are linear in x; so their union is an interval whose ends
- * are found at the ends of the stretch. The slices are therefore exact for polygons, holes and hollows of the no-fit
- * polygon included; only x is bound to the grid.
+ * its distance below the first in which the two would come too near. Two trapezoids overlap where the displacement of one
+ * from the other lies in a convex polygon, whose upper and lower bounds are found at each distance to the right from the ends
+ * of the stretch of x that they share. The room is a square, within which the disc of that radius lies: over a band of
+ * distances as wide as it, a bound is greatest at an end of the band or where corner comes under corner. The slices are
+ * therefore exact for polygons, and take in the hollows of the no-fit polygon; only x is bound to the grid.
  *
  * <p>The no-fit polygon is that of Adamowicz and Albano, "Nesting two-dimensional shapes in rectangular modules",
  * Computer-Aided Design 8 (1976), 27 to 33.
@@ -29,13 +31,18 @@ final class NoFit {
         this.slices = slices;
     }
 
-    /** Returns the slices of every number of pitches at which the shapes share a stretch of x. */
-    static NoFit of(Shape fixed, Shape moving, double pitch) {
-        int reachLeft = (int) Math.ceil(moving.width() / pitch);
-        int reachRight = (int) Math.ceil(fixed.width() / pitch);
+    /**
+     * Returns the slices of every number of pitches at which the shapes come near each other.
+     *
+     * @param room the room between the two, mm
+     */
+    static NoFit of(Shape fixed, Shape moving, double pitch, double room) {
+        double radius = room + fixed.error() + moving.error();
+        int reachLeft = (int) Math.ceil((moving.width() + radius) / pitch);
+        int reachRight = (int) Math.ceil((fixed.width() + radius) / pitch);
         double[][] slices = new double[reachLeft + reachRight + 1][];
         for (int i = 0; i < slices.length; i++) {
-            slices[i] = slice(fixed.slabs().trapezoids(), moving.slabs().trapezoids(), (i - reachLeft) * pitch);
+            slices[i] = slice(fixed.slabs().trapezoids(), moving.slabs().trapezoids(), (i - reachLeft) * pitch, radius);
         }
         return new NoFit(reachLeft, slices);
     }
@@ -59,26 +66,43 @@ final class NoFit {
         return new NoFit(slices.length - 1 - reachLeft, back);
     }
 
-    private static double[] slice(List<Slabs.Trapezoid> fixed, List<Slabs.Trapezoid> moving, double dx) {
+    private static double[] slice(List<Slabs.Trapezoid> fixed, List<Slabs.Trapezoid> moving, double dx, double radius) {
         List<double[]> intervals = new ArrayList<>();
         int first = 0;
         for (Slabs.Trapezoid a : fixed) {
-            while (first < moving.size() && moving.get(first).right() + dx <= a.left()) {
+            while (first < moving.size() && moving.get(first).right() + dx + radius <= a.left()) {
                 first++;
             }
-            for (int j = first; j < moving.size() && moving.get(j).left() + dx < a.right(); j++) {
+            for (int j = first; j < moving.size() && moving.get(j).left() + dx - radius < a.right(); j++) {
                 Slabs.Trapezoid b = moving.get(j);
-                double left = Math.max(a.left(), b.left() + dx);
-                double right = Math.min(a.right(), b.right() + dx);
-                if (right > left) {
-                    add(
-                            intervals,
-                            Math.min(a.topAt(left) - b.bottomAt(left - dx), a.topAt(right) - b.bottomAt(right - dx)),
-                            Math.max(a.bottomAt(left) - b.topAt(left - dx), a.bottomAt(right) - b.topAt(right - dx)));
-                }
+                double from = Math.max(dx - radius, a.left() - b.right());
+                double to = Math.min(dx + radius, a.right() - b.left());
+                double[] interval = {Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY};
+                widen(interval, a, b, from);
+                widen(interval, a, b, to);
+                widenWithin(interval, a, b, a.left() - b.left(), from, to);
+                widenWithin(interval, a, b, a.right() - b.right(), from, to);
+                add(intervals, interval[0] - radius, interval[1] + radius);
             }
         }
         return merged(intervals);
+    }
+
+    private static void widenWithin(
+            double[] interval, Slabs.Trapezoid a, Slabs.Trapezoid b, double dx, double from, double to) {
+        if (dx > from && dx < to) {
+            widen(interval, a, b, dx);
+        }
+    }
+
+    /** Takes in the distances at which the trapezoids overlap when the second lies so far to the right. */
+    private static void widen(double[] interval, Slabs.Trapezoid a, Slabs.Trapezoid b, double dx) {
+        double left = Math.max(a.left(), b.left() + dx);
+        double right = Math.max(left, Math.min(a.right(), b.right() + dx));
+        interval[0] = Math.min(
+                interval[0], Math.min(a.topAt(left) - b.bottomAt(left - dx), a.topAt(right) - b.bottomAt(right - dx)));
+        interval[1] = Math.max(
+                interval[1], Math.max(a.bottomAt(left) - b.topAt(left - dx), a.bottomAt(right) - b.topAt(right - dx)));
     }
 
     /** Neighbouring trapezoids mostly forbid the same distances, so the interval before mostly grows. */

@@ -24,6 +24,7 @@ final class Packing {
     private final int[][] shapeOf;
     private final int[] lastColumn;
     private final @Nullable NoFit[][] noFits;
+    private final double gap;
 
     /**
      * Where a part lies.
@@ -53,10 +54,12 @@ final class Packing {
      * Prepares the shapes of all parts.
      *
      * @param parts what is to be laid; every shape fits into the width
-     * @param width the room for grown shapes, mm
+     * @param width the width of the table that the cloth covers, mm
+     * @param gap the room between two shapes, mm
      */
-    Packing(List<Part> parts, double width) {
+    Packing(List<Part> parts, double width, double gap) {
         this.parts = parts;
+        this.gap = gap;
         this.shapes = parts.stream()
                 .flatMap(part -> part.shapes().stream())
                 .distinct()
@@ -144,7 +147,7 @@ final class Packing {
     private NoFit noFit(int fixed, int moving) {
         NoFit known = noFits[fixed][moving];
         if (known == null) {
-            known = NoFit.of(shapes.get(fixed), shapes.get(moving), PITCH);
+            known = NoFit.of(shapes.get(fixed), shapes.get(moving), PITCH, gap);
             noFits[fixed][moving] = known;
             if (fixed != moving) {
                 noFits[moving][fixed] = known.reversed();

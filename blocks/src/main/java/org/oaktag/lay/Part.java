@@ -19,12 +19,11 @@ import org.oaktag.geometry.Vector;
  *
  * @param item the piece
  * @param through how many layers it is cut through, and whether they are joined at the fold
- * @param mirrored whether the upper layer has the other hand of the piece
  * @param outline the cut line in the piece's own millimetres, opened out where a half piece is
  *     cut from a single layer
  * @param shapes the ways in which it may be laid; shapes of other parts that are equal are the very same
  */
-record Part(CutList.Item item, LaidPiece.Through through, boolean mirrored, Outline outline, List<Shape> shapes) {
+record Part(CutList.Item item, LaidPiece.Through through, Outline outline, List<Shape> shapes) {
 
     /** How far from parallel to the grain a fold may run: a hundredth of a millimetre in a metre. */
     private static final double PARALLEL = 1e-5;
@@ -40,70 +39,52 @@ record Part(CutList.Item item, LaidPiece.Through through, boolean mirrored, Outl
     static List<Part> of(CutList.Item item, Allowances allowances, Spread spread) {
         Piece piece = item.piece();
         CutLine cut = CutLine.of(piece, allowances);
-        double margin = spread.gap().mm() / 2;
         Transform upright = upright(piece.grainline());
         if (piece.cut() instanceof Cut.OnFold fold) {
-            Outline opened = OpenedOut.of(piece, fold, cut);
             return spread.folded()
-                    ? onFold(item, fold, opened, cut.outline(), upright, margin, spread.nap())
-                    : copies(item, opened, upright, margin, spread, fold.count(), LaidPiece.Through.ONE_LAYER, false);
+                    ? onFold(item, fold, cut.outline(), upright, spread.nap())
+                    : copies(
+                            item,
+                            OpenedOut.of(piece, fold, cut),
+                            upright,
+                            spread,
+                            fold.count(),
+                            LaidPiece.Through.ONE_LAYER);
         }
         Outline outline = cut.outline();
         if (piece.cut() instanceof Cut.MirroredPair pair) {
             if (spread.folded()) {
-                return copies(
-                        item, outline, upright, margin, spread, pair.pairs(), LaidPiece.Through.BOTH_LAYERS, false);
+                return copies(item, outline, upright, spread, pair.pairs(), LaidPiece.Through.BOTH_LAYERS);
             }
-            List<Part> both = new ArrayList<>(
-                    copies(item, outline, upright, margin, spread, pair.pairs(), LaidPiece.Through.ONE_LAYER, false));
+            List<Part> both =
+                    new ArrayList<>(copies(item, outline, upright, spread, pair.pairs(), LaidPiece.Through.ONE_LAYER));
             both.addAll(copies(
                     item,
                     outline,
                     upright.then(Transform.mirrorX(0)),
-                    margin,
                     spread,
                     pair.pairs(),
-                    LaidPiece.Through.ONE_LAYER,
-                    true));
+                    LaidPiece.Through.ONE_LAYER));
             return both;
         }
-        return copies(item, outline, upright, margin, spread, piece.cut().count(), LaidPiece.Through.ONE_LAYER, false);
-    }
-
-    /** Returns the area of cloth that it uses up, both layers counted, mm². */
-    double area() {
-        return through == LaidPiece.Through.ONE_LAYER ? outline.area() : 2 * outline.area();
+        return copies(item, outline, upright, spread, piece.cut().count(), LaidPiece.Through.ONE_LAYER);
     }
 
     private static List<Part> copies(
-            CutList.Item item,
-            Outline outline,
-            Transform laid,
-            double margin,
-            Spread spread,
-            int count,
-            LaidPiece.Through through,
-            boolean mirrored) {
+            CutList.Item item, Outline outline, Transform laid, Spread spread, int count, LaidPiece.Through through) {
         List<Shape> shapes = new ArrayList<>();
-        shapes.add(Shape.free(outline, laid, margin));
+        shapes.add(Shape.of(outline, laid, false));
         if (!spread.nap()) {
-            shapes.add(Shape.free(outline, laid.then(HALF_TURN), margin));
+            shapes.add(Shape.of(outline, laid.then(HALF_TURN), false));
         }
         List<Part> copies = new ArrayList<>();
         for (int i = 0; i < count; i++) {
-            copies.add(new Part(item, through, mirrored, outline, shapes));
+            copies.add(new Part(item, through, outline, shapes));
         }
         return copies;
     }
 
-    private static List<Part> onFold(
-            CutList.Item item,
-            Cut.OnFold fold,
-            Outline opened,
-            Outline half,
-            Transform upright,
-            double margin,
-            boolean nap) {
+    private static List<Part> onFold(CutList.Item item, Cut.OnFold fold, Outline half, Transform upright, boolean nap) {
         Path edge = item.piece().path(fold.edge());
         Vector along = upright.apply(edge.end().minus(edge.start()));
         if (Math.abs(along.x()) > PARALLEL * Math.abs(along.y())) {
@@ -117,16 +98,15 @@ record Part(CutList.Item item, LaidPiece.Through through, boolean mirrored, Outl
         boolean leftOfFold = half.transformed(upright).centroid().x()
                 < upright.apply(edge.start()).x();
         Transform laid = leftOfFold ? upright.then(Transform.mirrorX(0)) : upright;
-        double line = laid.apply(edge.start()).x();
         List<Shape> shapes = new ArrayList<>();
-        shapes.add(Shape.onFold(opened, laid, margin, line));
+        shapes.add(Shape.of(half, laid, true));
         if (!nap) {
             // Both halves are alike, so that turned by half a turn is the same as turned upside down.
-            shapes.add(Shape.onFold(opened, laid.then(UPSIDE_DOWN), margin, line));
+            shapes.add(Shape.of(half, laid.then(UPSIDE_DOWN), true));
         }
         List<Part> parts = new ArrayList<>();
         for (int i = 0; i < fold.count(); i++) {
-            parts.add(new Part(item, LaidPiece.Through.ON_FOLD, false, half, shapes));
+            parts.add(new Part(item, LaidPiece.Through.ON_FOLD, half, shapes));
         }
         return parts;
     }

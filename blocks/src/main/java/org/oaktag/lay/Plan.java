@@ -52,15 +52,27 @@ final class Plan {
         return copy;
     }
 
+    /** Returns a plan of the same parts in an order drawn by lot (Fisher and Yates). */
+    Plan shuffled(SplittableRandom random) {
+        Plan copy = new Plan(order.clone(), way.clone(), fromRight.clone());
+        Arrays.fill(copy.way, EITHER);
+        for (int i = order.length - 1; i > 0; i--) {
+            copy.exchange(i, random.nextInt(i + 1));
+        }
+        return copy;
+    }
+
+    private void exchange(int a, int b) {
+        int part = order[a];
+        order[a] = order[b];
+        order[b] = part;
+    }
+
     private void vary(SplittableRandom random) {
         int a = random.nextInt(order.length);
         int b = random.nextInt(order.length);
         switch (random.nextInt(5)) {
-            case 0, 1 -> {
-                int part = order[a];
-                order[a] = order[b];
-                order[b] = part;
-            }
+            case 0, 1 -> exchange(a, b);
             case 2 -> {
                 int part = order[a];
                 int step = a < b ? 1 : -1;

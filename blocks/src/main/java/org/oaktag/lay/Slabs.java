@@ -38,10 +38,9 @@ final class Slabs {
      * Cuts a closed polygon.
      *
      * @param corners the corners in order, the first not repeated
-     * @param from what lies to the left of this is left out
      */
-    static Slabs of(List<Point> corners, double from) {
-        double[] lines = lines(corners, from);
+    static Slabs of(List<Point> corners) {
+        double[] lines = lines(corners);
         List<Trapezoid> trapezoids = new ArrayList<>();
         for (int i = 1; i < lines.length; i++) {
             add(trapezoids, corners, lines[i - 1], lines[i]);
@@ -65,15 +64,11 @@ final class Slabs {
                 .toList());
     }
 
-    private static double[] lines(List<Point> corners, double from) {
-        double[] sorted = corners.stream().mapToDouble(Point::x).sorted().toArray();
-        double[] lines = new double[sorted.length + 1];
+    private static double[] lines(List<Point> corners) {
+        double[] lines = corners.stream().mapToDouble(Point::x).sorted().toArray();
         int count = 0;
-        if (from > sorted[0] && from < sorted[sorted.length - 1]) {
-            lines[count++] = from;
-        }
-        for (double x : sorted) {
-            if (x >= from && (count == 0 || x - lines[count - 1] > SAME)) {
+        for (double x : lines) {
+            if (count == 0 || x - lines[count - 1] > SAME) {
                 lines[count++] = x;
             }
         }

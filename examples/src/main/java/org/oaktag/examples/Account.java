@@ -26,6 +26,8 @@ import org.oaktag.garment.WalkedSeam;
 import org.oaktag.lay.Lay;
 import org.oaktag.measure.Angle;
 import org.oaktag.measure.Length;
+import org.oaktag.sewing.AssemblyOrder;
+import org.oaktag.sewing.Operation;
 
 /** Tells a reader at a terminal what was made: plain text, at most a hundred columns wide. */
 final class Account {
@@ -36,6 +38,7 @@ final class Account {
 
     private static final String NO_BREAK = "\u00A0";
     private static final int MOST_MOVED = 6;
+    private static final int MOST_NOTCHES = 2;
 
     /** What lines that tell of a step begin with. */
     private static final String STEP = "      ";
@@ -65,6 +68,7 @@ final class Account {
         account.fit(garment);
         account.cutting(plan.list());
         account.cloths(plan.lays());
+        account.assembly(AssemblyOrder.of(garment));
         account.cautions(garment);
         account.files(folder, files);
         return String.join("\n", account.lines) + "\n";
@@ -262,6 +266,33 @@ final class Account {
                                 + lay.spread().shrinksAlong().text() + " that it is taken to shrink");
             }
         }
+    }
+
+    private void assembly(AssemblyOrder order) {
+        head("Sewing order: in the round, small parts first; stitches of ISO 4915, seam classes of ISO 4916");
+        Columns table = Columns.of("  ", "rlllrl");
+        table.row("", "seam", "rule", "stitch", "class", "notches to match");
+        for (Operation operation : order.operations()) {
+            table.row(
+                    "" + operation.number(),
+                    operation.name() + (operation.inTheRound() ? ", in the round" : ""),
+                    operation.work() instanceof Operation.Join join
+                            ? join.rule().word()
+                            : "turned up",
+                    operation.stitchText(),
+                    "" + operation.seamClass().number(),
+                    notches(operation));
+        }
+        add(table);
+    }
+
+    /** The names of the first notches, as many as there is room for. */
+    private static String notches(Operation operation) {
+        List<String> names = operation.notches().stream().map(Name::value).toList();
+        return names.size() <= MOST_NOTCHES
+                ? String.join(", ", names)
+                : String.join(", ", names.subList(0, MOST_NOTCHES - 1)) + " and " + (names.size() - MOST_NOTCHES + 1)
+                        + " more";
     }
 
     private void cautions(Garment garment) {

@@ -24,6 +24,7 @@ import org.oaktag.export.svg.HtmlPages;
 import org.oaktag.export.svg.SvgSheet;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Garment;
+import org.oaktag.sewing.AssemblyOrder;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -126,6 +127,7 @@ public final class NightCrew implements Callable<Integer> {
         files.put("changes.csv", utf8(Reports.changes(top.history())));
         files.put("finished.csv", utf8(Reports.finished(top)));
         files.put("cut-list.csv", utf8(Reports.cutList(plan.list())));
+        files.put("assembly.csv", utf8(Reports.assembly(AssemblyOrder.of(top))));
         plan.files(top).forEach((name, text) -> files.put(name, utf8(text)));
         List<StepName> steps = StepName.of(top.history());
         int first = steps.size() - played.size();

@@ -11,8 +11,11 @@ import org.oaktag.garment.CutList;
 import org.oaktag.garment.FinishedMeasure;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Moved;
+import org.oaktag.garment.Name;
 import org.oaktag.garment.WalkedSeam;
 import org.oaktag.measure.Length;
+import org.oaktag.sewing.AssemblyOrder;
+import org.oaktag.sewing.Operation;
 
 /** The results as tables for other programs: comma-separated, millimetres to 1e-4, a dot for decimals. */
 final class Reports {
@@ -90,6 +93,39 @@ final class Reports {
                 String.valueOf(item.count()),
                 String.valueOf(item.isMirrored()),
                 String.valueOf(item.isOnFold()));
+    }
+
+    /** Returns the seams in the order in which they are sewn, with stitch, seam class and notches. */
+    static String assembly(AssemblyOrder order) {
+        return table(
+                List.of(
+                        "step",
+                        "seam",
+                        "side_a",
+                        "side_b",
+                        "rule",
+                        "in_the_round",
+                        "stitch_iso_4915",
+                        "seam_class_iso_4916",
+                        "notches"),
+                order.operations().stream().map(Reports::operation).toList());
+    }
+
+    private static List<String> operation(Operation operation) {
+        Optional<Operation.Join> join =
+                operation.work() instanceof Operation.Join joined ? Optional.of(joined) : Optional.empty();
+        return List.of(
+                String.valueOf(operation.number()),
+                operation.name().value(),
+                operation.work() instanceof Operation.Hem hem
+                        ? hem.edge().id()
+                        : join.map(each -> each.a().text()).orElse(""),
+                join.map(each -> each.b().text()).orElse(""),
+                join.map(each -> each.rule().word()).orElse("turned up"),
+                String.valueOf(operation.inTheRound()),
+                operation.stitchText(),
+                String.valueOf(operation.seamClass().number()),
+                operation.notches().stream().map(Name::hyphenated).collect(Collectors.joining(" ")));
     }
 
     private static String mm(Optional<Length> length) {

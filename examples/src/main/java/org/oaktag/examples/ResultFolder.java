@@ -26,7 +26,7 @@ import org.oaktag.PatternException;
 final class ResultFolder {
 
     private static final Pattern OURS = Pattern.compile(
-            "(pattern|flat)\\.svg|pattern-(a4|copy-shop)\\.pdf|pattern-a4\\.html|lay-[^/]+\\.svg|(seams|changes|finished|cut-list)\\.csv|steps(/\\d\\d-[^/]*\\.svg)?");
+            "(pattern|flat)\\.svg|pattern-(a4|copy-shop)\\.pdf|pattern-a4\\.html|lay-[^/]+\\.svg|(seams|changes|finished|cut-list|assembly)\\.csv|steps(/\\d\\d-[^/]*\\.svg)?");
 
     private final Path folder;
 

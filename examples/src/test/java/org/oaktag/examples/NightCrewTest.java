@@ -68,7 +68,7 @@ class NightCrewTest {
                         "changes.csv",
                         "finished.csv",
                         "cut-list.csv")
-                .contains("lay-shell.svg", "lay-contrast.svg", "lay-lining.svg", "lay-rib.svg")
+                .contains("assembly.csv", "lay-shell.svg", "lay-contrast.svg", "lay-lining.svg", "lay-rib.svg")
                 .filteredOn(name -> name.matches("steps/\\d\\d-[a-z-]+\\.svg"))
                 .hasSize(12);
         List<Csv.Row> seams = Csv.rows(files.getOrDefault("seams.csv", ""));

@@ -30,7 +30,7 @@ record HouseRules(String root) {
             List.of(".measure.."),
             List.of(".garment.."),
             List.of(".adjust.."),
-            List.of(".body..", ".blocks..", ".adjustments..", ".lay.."),
+            List.of(".body..", ".blocks..", ".adjustments..", ".lay..", ".sewing.."),
             List.of(".export..", ".recipe.."),
             List.of(".examples.."));
 

@@ -2,43 +2,34 @@ package org.oaktag.lay;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.oaktag.geometry.CornerStyle;
 import org.oaktag.geometry.Cubic;
 import org.oaktag.geometry.Curve;
 import org.oaktag.geometry.Outline;
-import org.oaktag.geometry.OutlineOffset;
 import org.oaktag.geometry.Point;
 
-/**
- * A polygon that holds an outline and everything within a margin of it, and errs outwards by at most about
- * {@link #CHORD} at smooth places: the exact parallel curve a chord's error further out, its curves replaced by chords.
- */
-final class Flattened {
+/** An outline as a polygon whose corners lie on it. Nothing that is drawn, measured or cut is made of it. */
+final class Chords {
 
     /** The greatest distance of a chord from its curve, mm. */
-    static final double CHORD = 0.15;
+    private static final double TOLERANCE = 0.15;
 
-    private static final double OFFSET_TOLERANCE = 0.01;
-
-    /** Tips are cut off not much further out than the margin, and without an arc. */
-    private static final CornerStyle CORNERS = CornerStyle.mitre(1.5);
-
-    private Flattened() {}
+    private Chords() {}
 
     /** Returns the corners in order, the first not repeated. */
-    static List<Point> around(Outline outline, double margin) {
-        double distance = margin + CHORD + OFFSET_TOLERANCE;
+    static List<Point> of(Outline outline) {
         List<Point> corners = new ArrayList<>();
-        for (Curve curve : OutlineOffset.outward(outline, distance, CORNERS, OFFSET_TOLERANCE)
-                .outline()
-                .path()
-                .curves()) {
+        for (Curve curve : outline.path().curves()) {
             int parts = curve instanceof Cubic cubic ? parts(cubic) : 1;
             for (int i = 0; i < parts; i++) {
                 corners.add(curve.pointAt((double) i / parts));
             }
         }
         return corners;
+    }
+
+    /** Returns the greatest distance of the polygon from the outline, mm: none where all is straight. */
+    static double error(Outline outline) {
+        return outline.path().curves().stream().anyMatch(Cubic.class::isInstance) ? TOLERANCE : 0;
     }
 
     /**
@@ -49,7 +40,7 @@ final class Flattened {
         double bend = Math.max(
                 bend(cubic.start(), cubic.control1(), cubic.control2()),
                 bend(cubic.control1(), cubic.control2(), cubic.end()));
-        return (int) Math.max(1, Math.ceil(Math.sqrt(6 * bend / (8 * CHORD))));
+        return (int) Math.max(1, Math.ceil(Math.sqrt(6 * bend / (8 * TOLERANCE))));
     }
 
     private static double bend(Point a, Point b, Point c) {

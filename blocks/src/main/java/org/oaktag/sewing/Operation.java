@@ -1,0 +1,59 @@
+package org.oaktag.sewing;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.oaktag.garment.EdgeRef;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.SeamRule;
+import org.oaktag.garment.SeamSide;
+
+/**
+ * One thing to be sewn: a seam, or a hem that is turned up. Immutable.
+ *
+ * @param number its place in the order, counted from 1
+ * @param name the name of the seam, or of the piece whose hem it is
+ * @param work what is sewn
+ * @param inTheRound whether it closes on itself when it is sewn
+ * @param stitches the stitches suggested for the cloth, the one that holds first
+ * @param seamClass the class of the seam
+ * @param notches the notches that meet, in the order in which they come up
+ */
+public record Operation(
+        int number,
+        Name name,
+        Work work,
+        boolean inTheRound,
+        List<Stitch> stitches,
+        SeamClass seamClass,
+        List<Name> notches) {
+
+    /** What is sewn. */
+    public sealed interface Work {}
+
+    /**
+     * Two sides joined.
+     *
+     * @param a the side that stays as it is
+     * @param b the side that is made to fit it
+     * @param rule how b fits a
+     */
+    public record Join(SeamSide a, SeamSide b, SeamRule rule) implements Work {}
+
+    /**
+     * A free edge turned up.
+     *
+     * @param edge the edge
+     */
+    public record Hem(EdgeRef edge) implements Work {}
+
+    /** Copies the lists. */
+    public Operation {
+        stitches = List.copyOf(stitches);
+        notches = List.copyOf(notches);
+    }
+
+    /** Returns the numbers of the stitches, {@code "301 + 504"}. */
+    public String stitchText() {
+        return stitches.stream().map(Stitch::number).collect(Collectors.joining(" + "));
+    }
+}

@@ -1,0 +1,181 @@
+package org.oaktag.sewing;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.oaktag.PatternException;
+import org.oaktag.garment.Cut;
+import org.oaktag.garment.Edge;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.EdgeRef;
+import org.oaktag.garment.End;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Piece;
+import org.oaktag.garment.Seam;
+import org.oaktag.garment.SeamRule;
+import org.oaktag.garment.SeamSide;
+
+/** Puts the seams of a garment in order. Used once, by one thread. */
+final class Sequence {
+    private final Garment garment;
+    private final Glue glue;
+    private final List<Rings.Ring> rings;
+    private final Map<Seam, Set<Seam>> needed = new HashMap<>();
+    private final Set<Seam> sewn = new LinkedHashSet<>();
+    private final Map<Name, Set<Name>> units = new HashMap<>();
+    private final List<Operation> operations = new ArrayList<>();
+
+    Sequence(Garment garment) {
+        this.garment = garment;
+        this.glue = Glue.of(garment);
+        this.rings = Rings.of(garment, glue);
+        for (Piece piece : garment.pieces()) {
+            units.put(piece.name(), new HashSet<>(Set.of(piece.name())));
+        }
+        garment.seams().forEach(seam -> needed.put(seam, needed(seam)));
+    }
+
+    List<Operation> operations() {
+        while (sewn.size() < garment.seams().size()) {
+            Seam next = smallest(true)
+                    .or(() -> smallest(false))
+                    .orElseThrow(() -> PatternException.of(
+                            "assembly of '" + garment.title() + "'",
+                            "each seam must come after those that join its edges",
+                            "seams that wait for each other: "
+                                    + garment.seams().stream()
+                                            .filter(seam -> !sewn.contains(seam))
+                                            .map(seam -> seam.name().value())
+                                            .toList(),
+                            "part one of their sides into two seams"));
+            sew(next);
+        }
+        hems();
+        return operations;
+    }
+
+    /** What cannot be otherwise: the seams that make a side of several edges whole, and those that are lapped over. */
+    private Set<Seam> needed(Seam seam) {
+        Set<Seam> before = new LinkedHashSet<>();
+        for (SeamSide side : List.of(seam.a(), seam.b())) {
+            for (int i = 1; i < side.runs().size(); i++) {
+                Corner from = Corner.of(garment, side.runs().get(i - 1), End.END);
+                Corner to = Corner.of(garment, side.runs().get(i), End.START);
+                glue.between(from, to, Set.of(seam)).ifPresent(before::addAll);
+            }
+        }
+        if (seam.rule() instanceof SeamRule.Lapped) {
+            for (End end : End.values()) {
+                before.addAll(glue.endingAt(Corner.ofA(garment, seam, end)));
+            }
+            before.remove(seam);
+            before.removeIf(each -> each.rule() instanceof SeamRule.Lapped);
+        }
+        return before;
+    }
+
+    /** Returns the seam that is ready and makes the smallest unit, the first of them in the garment's own order. */
+    private Optional<Seam> smallest(boolean inTheRound) {
+        @Nullable Seam best = null;
+        int least = Integer.MAX_VALUE;
+        for (Seam seam : garment.seams()) {
+            if (!sewn.contains(seam)
+                    && sewn.containsAll(needed.getOrDefault(seam, Set.of()))
+                    && (!inTheRound || closing(seam).stream().allMatch(sewn::contains))) {
+                int size = unit(seam).size();
+                if (size < least) {
+                    best = seam;
+                    least = size;
+                }
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    private Set<Seam> closing(Seam seam) {
+        Set<Seam> closing = new LinkedHashSet<>();
+        rings.stream().filter(ring -> ring.seams().contains(seam)).forEach(ring -> closing.addAll(ring.closedBy()));
+        return closing;
+    }
+
+    private Set<Name> unit(Seam seam) {
+        Set<Name> unit = new HashSet<>();
+        for (EdgeRef edge : edges(seam)) {
+            unit.addAll(units.getOrDefault(edge.piece(), Set.of()));
+        }
+        return unit;
+    }
+
+    private void sew(Seam seam) {
+        Set<Name> unit = unit(seam);
+        unit.forEach(piece -> units.put(piece, unit));
+        Set<Seam> closing = closing(seam);
+        boolean held = seam.a().runs().stream().allMatch(run -> isSewnAgain(seam, run.edge()));
+        operations.add(new Operation(
+                operations.size() + 1,
+                seam.name(),
+                new Operation.Join(seam.a(), seam.b(), seam.rule()),
+                !closing.isEmpty() && sewn.containsAll(closing),
+                Stitches.join(isKnit(edges(seam)), held),
+                SeamClass.SUPERIMPOSED,
+                notches(seam)));
+        sewn.add(seam);
+    }
+
+    private boolean isSewnAgain(Seam seam, EdgeRef edge) {
+        return garment.seams().stream()
+                .anyMatch(other -> !other.equals(seam) && !sewn.contains(other) && other.has(edge));
+    }
+
+    private void hems() {
+        for (Piece piece : garment.pieces()) {
+            EdgeRef hem = EdgeRef.of(piece.name(), EdgeNames.HEM);
+            if (piece.hasEdge(EdgeNames.HEM) && garment.seams().stream().noneMatch(seam -> seam.has(hem))) {
+                operations.add(new Operation(
+                        operations.size() + 1,
+                        piece.name().with("hem"),
+                        new Operation.Hem(hem),
+                        isClosed(piece),
+                        Stitches.hem(isKnit(Set.of(hem))),
+                        SeamClass.EDGE_FINISHING,
+                        List.of()));
+            }
+        }
+    }
+
+    /** At either end the hem runs on over a seam, or into its other half at the fold of the cloth. */
+    private boolean isClosed(Piece piece) {
+        return List.of(piece.before(EdgeNames.HEM), piece.after(EdgeNames.HEM)).stream()
+                .map(Edge::name)
+                .allMatch(edge ->
+                        (piece.cut() instanceof Cut.OnFold fold && fold.edge().equals(edge))
+                                || garment.seams().stream().anyMatch(seam -> seam.has(EdgeRef.of(piece.name(), edge))));
+    }
+
+    private boolean isKnit(Set<EdgeRef> edges) {
+        return edges.stream()
+                .anyMatch(edge -> garment.piece(edge.piece()).cloth().stretch().percent() > 0);
+    }
+
+    private List<Name> notches(Seam seam) {
+        return garment.walkSeams().seams().stream()
+                .filter(walked -> walked.seam().equals(seam))
+                .flatMap(walked -> walked.spans().stream().skip(1))
+                .map(span -> Name.of(span.from()))
+                .toList();
+    }
+
+    private static Set<EdgeRef> edges(Seam seam) {
+        Set<EdgeRef> edges = new LinkedHashSet<>();
+        seam.a().runs().forEach(run -> edges.add(run.edge()));
+        seam.b().runs().forEach(run -> edges.add(run.edge()));
+        return edges;
+    }
+}

@@ -1,0 +1,27 @@
+package org.oaktag.sewing;
+
+import java.util.List;
+
+/** Which stitches suit which cloth; common practice. */
+final class Stitches {
+
+    private Stitches() {}
+
+    /**
+     * Returns the stitches of a seam.
+     *
+     * @param knit whether one of the cloths stretches, so that the seam must
+     * @param held whether it only holds layers together that a later seam sews again
+     */
+    static List<Stitch> join(boolean knit, boolean held) {
+        if (held) {
+            return List.of(knit ? Stitch.OVEREDGE : Stitch.LOCKSTITCH);
+        }
+        return knit ? List.of(Stitch.SAFETY_OVEREDGE) : List.of(Stitch.LOCKSTITCH, Stitch.OVEREDGE);
+    }
+
+    /** Returns the stitches of a hem that is turned up. */
+    static List<Stitch> hem(boolean knit) {
+        return List.of(knit ? Stitch.COVER : Stitch.LOCKSTITCH);
+    }
+}

@@ -1,0 +1,152 @@
+package org.oaktag.laws.sewing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.oaktag.measure.Percent.percent;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.domains.Domain;
+import net.jqwik.api.domains.DomainContext;
+import org.oaktag.blocks.BandNames;
+import org.oaktag.blocks.HoodNames;
+import org.oaktag.blocks.KnitTop;
+import org.oaktag.blocks.TopNames;
+import org.oaktag.body.BodyMeasurements;
+import org.oaktag.body.Ease;
+import org.oaktag.examples.HoodedTop;
+import org.oaktag.garment.Cloth;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Seam;
+import org.oaktag.garment.SeamSide;
+import org.oaktag.sewing.AssemblyOrder;
+import org.oaktag.sewing.Operation;
+import org.oaktag.sewing.SeamClass;
+import org.oaktag.sewing.Stitch;
+import org.oaktag.testkit.bodies.Adults;
+
+/** The order in which the hooded top, and the plain block, are sewn. What makers do in this order is common practice. */
+@Domain(Adults.class)
+@Domain(DomainContext.Global.class)
+class AssemblyOrderProperties {
+
+    private static Garment top(BodyMeasurements body) {
+        return HoodedTop.recipe(false).applyTo(HoodedTop.block(body));
+    }
+
+    private static int place(AssemblyOrder order, Name seam) {
+        return operation(order, seam).number();
+    }
+
+    private static Operation operation(AssemblyOrder order, Name seam) {
+        return order.operations().stream()
+                .filter(each -> each.name().equals(seam))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Property(tries = 20)
+    void every_seam_is_sewn_once_and_in_a_numbered_order(@ForAll BodyMeasurements body) {
+        Garment top = top(body);
+        List<Operation> operations = AssemblyOrder.of(top).operations();
+        assertThat(operations)
+                .extracting(Operation::name)
+                .containsExactlyInAnyOrderElementsOf(
+                        top.seams().stream().map(Seam::name).toList());
+        assertThat(operations)
+                .extracting(Operation::number)
+                .containsExactlyElementsOf(
+                        IntStream.rangeClosed(1, operations.size()).boxed().toList());
+    }
+
+    /** Followed by hand, piece by piece, without looking at corners: what one side runs over hangs together already. */
+    @Property(tries = 20)
+    void a_side_is_in_one_piece_when_it_is_sewn(@ForAll BodyMeasurements body) {
+        List<Set<Name>> parts = new ArrayList<>();
+        top(body).pieces().forEach(piece -> parts.add(new HashSet<>(Set.of(piece.name()))));
+        for (Operation operation : AssemblyOrder.of(top(body)).operations()) {
+            Operation.Join join = (Operation.Join) operation.work();
+            for (SeamSide side : List.of(join.a(), join.b())) {
+                Set<Name> pieces = new HashSet<>();
+                side.runs().forEach(run -> pieces.add(run.edge().piece()));
+                assertThat(parts).as("%s", operation.name()).anyMatch(part -> part.containsAll(pieces));
+            }
+            Set<Name> joined = new HashSet<>();
+            for (SeamSide side : List.of(join.a(), join.b())) {
+                for (SeamSide.Run run : side.runs()) {
+                    parts.stream()
+                            .filter(part -> part.contains(run.edge().piece()))
+                            .forEach(joined::addAll);
+                }
+            }
+            parts.removeIf(joined::containsAll);
+            parts.add(joined);
+        }
+        assertThat(parts).as("one garment").hasSize(1);
+    }
+
+    @Property(tries = 10)
+    void the_sleeve_is_set_into_the_closed_armhole(@ForAll BodyMeasurements body) {
+        AssemblyOrder order = AssemblyOrder.of(top(body));
+        for (Name armhole : List.of(TopNames.FRONT_ARMHOLE_SEAM, TopNames.BACK_ARMHOLE_SEAM)) {
+            for (Name closing : List.of(TopNames.SHOULDER_SEAM, TopNames.SIDE_SEAM, TopNames.SLEEVE_SEAM)) {
+                assertThat(place(order, closing)).isLessThan(place(order, armhole));
+                assertThat(operation(order, closing).inTheRound())
+                        .as("%s", closing)
+                        .isFalse();
+            }
+            assertThat(operation(order, armhole).inTheRound()).isTrue();
+        }
+        assertThat(operation(order, TopNames.FRONT_ARMHOLE_SEAM).notches()).contains(TopNames.FRONT_NOTCH);
+    }
+
+    @Property(tries = 10)
+    void small_parts_are_finished_before_they_are_joined_to_larger_ones(@ForAll BodyMeasurements body) {
+        AssemblyOrder order = AssemblyOrder.of(top(body));
+        assertThat(List.of(BandNames.CUFF_SIDE_SEAM, BandNames.CUFF_FOLD_SEAM, BandNames.CUFF_SEAM))
+                .isSortedAccordingTo((a, b) -> place(order, a) - place(order, b));
+        assertThat(operation(order, BandNames.CUFF_SEAM).inTheRound()).isTrue();
+        assertThat(List.of(HoodNames.CROWN_SEAM, HoodNames.LINING_NECK_SEAM, HoodNames.NECK_SEAM))
+                .isSortedAccordingTo((a, b) -> place(order, a) - place(order, b));
+        assertThat(place(order, TopNames.SHOULDER_SEAM)).isLessThan(place(order, HoodNames.NECK_SEAM));
+        assertThat(place(order, TopNames.SIDE_SEAM)).isLessThan(place(order, BandNames.FRONT_HEM_SEAM));
+        assertThat(place(order, BandNames.FRONT_FOLD_SEAM)).isLessThan(place(order, BandNames.FRONT_HEM_SEAM));
+    }
+
+    @Property(tries = 10)
+    void a_knit_is_joined_by_514_and_hemmed_by_406(@ForAll BodyMeasurements body) {
+        AssemblyOrder order =
+                AssemblyOrder.of(KnitTop.draft(body, Ease.standard(), Cloth.knit("trial knit", percent(30))));
+        assertThat(operation(order, TopNames.SIDE_SEAM).stitches()).containsExactly(Stitch.SAFETY_OVEREDGE);
+        assertThat(operation(order, TopNames.SIDE_SEAM).stitchText()).isEqualTo("514");
+        List<Operation> hems = order.operations().stream()
+                .filter(each -> each.work() instanceof Operation.Hem)
+                .toList();
+        assertThat(hems).hasSize(3).allSatisfy(hem -> {
+            assertThat(hem.stitchText()).isEqualTo("406");
+            assertThat(hem.seamClass()).isEqualTo(SeamClass.EDGE_FINISHING);
+            assertThat(hem.inTheRound()).isTrue();
+            assertThat(hem.number()).isGreaterThan(order.operations().size() - 3);
+        });
+    }
+
+    @Property(tries = 10)
+    void a_woven_is_joined_by_301_and_its_edges_kept_by_504(@ForAll BodyMeasurements body) {
+        Garment top = top(body);
+        Garment woven = top.withPieces(top.pieces().stream()
+                .map(piece -> piece.withCloth(new Cloth(piece.cloth().use(), "trial woven", percent(0))))
+                .toList());
+        AssemblyOrder order = AssemblyOrder.of(woven);
+        assertThat(operation(order, TopNames.SIDE_SEAM).stitchText()).isEqualTo("301 + 504");
+        assertThat(order.operations())
+                .extracting(Operation::name)
+                .containsExactlyElementsOf(AssemblyOrder.of(top).operations().stream()
+                        .map(Operation::name)
+                        .toList());
+    }
+}
