@@ -108,9 +108,7 @@ public record Lay(Cloth cloth, Spread spread, List<LaidPiece> pieces) {
         for (int i = 0; i < parts.size(); i++) {
             Packing.Seat seat = result.seats().get(i);
             Shape shape = packing.shapes().get(seat.shape());
-            laid.add(laid(
-                    parts.get(i),
-                    shape.orientation().then(Transform.translation(seat.column() * Packing.PITCH, seat.y()))));
+            laid.add(laid(parts.get(i), shape.orientation().then(Transform.translation(seat.x(), seat.y()))));
         }
         double top = laid.stream()
                 .map(piece -> piece.outline().bounds())

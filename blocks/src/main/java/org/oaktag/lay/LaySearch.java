@@ -8,6 +8,7 @@ import java.util.SplittableRandom;
  * Tries one order of the parts after another: first the greatest first, by several measures, then small changes of what
  * was good. A change is taken up where it is no worse than what was taken up some tries before (late acceptance: Burke and
  * Bykov, "The late acceptance hill-climbing heuristic", European Journal of Operational Research 258 (2017), 70 to 78).
+ * Boxes on {@link Shelves} are taken where nothing is shorter.
  *
  * <p>Its random numbers come from a fixed seed, and it stops after so many tries and not after a time, so that the same
  * parts give the same lay everywhere.
@@ -43,7 +44,8 @@ final class LaySearch {
             }
             start = start.shuffled(random);
         }
-        return best;
+        Packing.Result onShelves = packing.onShelves();
+        return onShelves.isBetterThan(best) ? onShelves : best;
     }
 
     private static Packing.Result walk(Packing packing, Plan start, SplittableRandom random, int tries) {

@@ -24,16 +24,17 @@ final class Packing {
     private final int[][] shapeOf;
     private final int[] lastColumn;
     private final @Nullable NoFit[][] noFits;
+    private final double width;
     private final double gap;
 
     /**
      * Where a part lies.
      *
      * @param shape its shape, as an index of {@link #shapes()}
-     * @param column how many pitches it lies to the right
+     * @param x how far it lies from the left selvage or the fold, mm
      * @param y how far it lies from the beginning, mm
      */
-    record Seat(int shape, int column, double y) {}
+    record Seat(int shape, double x, double y) {}
 
     /**
      * What a try gives.
@@ -59,6 +60,7 @@ final class Packing {
      */
     Packing(List<Part> parts, double width, double gap) {
         this.parts = parts;
+        this.width = width;
         this.gap = gap;
         this.shapes = parts.stream()
                 .flatMap(part -> part.shapes().stream())
@@ -75,6 +77,11 @@ final class Packing {
 
     List<Shape> shapes() {
         return shapes;
+    }
+
+    /** Lays all parts on shelves. */
+    Result onShelves() {
+        return Shelves.of(parts, shapes, width, gap);
     }
 
     /** Lays all parts in the order of the plan. */
@@ -114,7 +121,7 @@ final class Packing {
             spread += best * taken.height() * taken.width();
         }
         List<Seat> seats = IntStream.range(0, count)
-                .mapToObj(part -> new Seat(shape[part], column[part], y[part]))
+                .mapToObj(part -> new Seat(shape[part], column[part] * PITCH, y[part]))
                 .toList();
         return new Result(seats, length, spread);
     }

@@ -11,7 +11,6 @@ import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.CutList;
 import org.oaktag.garment.Garment;
-import org.oaktag.geometry.Bounds;
 import org.oaktag.lay.Effort;
 import org.oaktag.lay.Lay;
 import org.oaktag.lay.Spread;
@@ -98,11 +97,8 @@ public class LayBenchmark {
     }
 
     private static String row(Lay lay, int tops, int tries) {
-        List<Bounds> boxes = lay.pieces().stream()
-                .map(piece -> piece.outline().bounds())
-                .toList();
         double width = lay.spread().tableWidth().mm();
-        double shelves = Shelves.length(boxes, width, GAP);
+        double shelves = Shelves.length(lay);
         return String.format(
                 Locale.ROOT,
                 "%4d  %6d  %5d  %3s  %9.0f  %8.0f  %10.0f  %5.1f  %14.1f",

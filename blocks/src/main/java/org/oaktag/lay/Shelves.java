@@ -1,0 +1,56 @@
+package org.oaktag.lay;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * Lays parts on shelves by the boxes round them, the tallest first, each on the last shelf or on a new one: "next fit
+ * decreasing height" of Coffman, Garey, Johnson and Tarjan, "Performance bounds for level-oriented two-dimensional packing
+ * algorithms", SIAM Journal on Computing 9 (1980), 808 to 826. What is packed by exact outlines has to beat it, so that no
+ * lay is longer than one that anybody could make with a ruler.
+ */
+final class Shelves {
+
+    private Shelves() {}
+
+    /**
+     * Returns the parts on their shelves, each in the first of its ways; one on the fold begins a shelf.
+     *
+     * @param parts what is to be laid; every shape fits into the width
+     * @param shapes the shapes by which seats name them
+     * @param width the width of the table, mm
+     * @param gap the room between two boxes, mm
+     */
+    static Packing.Result of(List<Part> parts, List<Shape> shapes, double width, double gap) {
+        List<Packing.Seat> seats = new ArrayList<>();
+        parts.forEach(part -> seats.add(new Packing.Seat(0, 0, 0)));
+        double shelf = 0;
+        double tall = 0;
+        double x = 0;
+        double spread = 0;
+        for (int part : tallestFirst(parts)) {
+            Shape shape = parts.get(part).shapes().get(0);
+            if (x > 0 && (shape.onFold() || x + shape.width() > width)) {
+                shelf += tall + gap;
+                tall = 0;
+                x = 0;
+            }
+            seats.set(part, new Packing.Seat(shapes.indexOf(shape), x, shelf));
+            tall = Math.max(tall, shape.height());
+            x += shape.width() + gap;
+            spread += (shelf + shape.height()) * shape.height() * shape.width();
+        }
+        return new Packing.Result(seats, shelf + tall, spread);
+    }
+
+    private static int[] tallestFirst(List<Part> parts) {
+        return IntStream.range(0, parts.size())
+                .boxed()
+                .sorted(Comparator.comparingDouble(
+                        i -> -parts.get(i).shapes().get(0).height()))
+                .mapToInt(i -> i)
+                .toArray();
+    }
+}
