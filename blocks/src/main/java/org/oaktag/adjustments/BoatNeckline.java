@@ -8,6 +8,7 @@ import org.oaktag.blocks.ShoulderSeam;
 import org.oaktag.blocks.TopBody;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopNeckline;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
@@ -51,7 +52,7 @@ public record BoatNeckline(Length shoulder, Length depth) implements Step {
         Garment redrawn = garment;
         List<Dimension> dimensions = new ArrayList<>();
         for (Name name : TopBody.HALVES) {
-            Piece piece = garment.piece(name);
+            Piece piece = TopPieces.half(garment, name, EdgeNames.CENTRE, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
             Path old = piece.path(EdgeNames.SHOULDER);
             Range.check(
                     "shoulder of the " + name,

@@ -24,6 +24,7 @@ public record BoxSides() implements Step {
 
     @Override
     public Reshaped reshape(Garment garment) {
+        StraightSides.checkUnderarms(garment);
         return StraightSides.drawn(
                 garment,
                 garment.piece(TopNames.FRONT).corner(EdgeNames.SIDE, End.START).x());

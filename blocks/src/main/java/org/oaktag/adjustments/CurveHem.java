@@ -9,6 +9,7 @@ import org.oaktag.adjust.Step;
 import org.oaktag.blocks.SideSeam;
 import org.oaktag.blocks.TopBody;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
@@ -47,7 +48,7 @@ public record CurveHem(Length rise) implements Step {
         List<Dimension> dimensions = new ArrayList<>();
         Map<Name, Path> sides = new HashMap<>();
         for (Name name : TopBody.HALVES) {
-            Piece piece = garment.piece(name);
+            Piece piece = TopPieces.half(garment, name, EdgeNames.SIDE, EdgeNames.HEM, EdgeNames.CENTRE);
             Path side = piece.path(EdgeNames.SIDE);
             Range.check(
                     "hem of the " + name,

@@ -12,6 +12,7 @@ import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.SplitPiece;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.blocks.Unknown;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
@@ -74,11 +75,7 @@ public record CutSleeve(double share, Length further) implements Step {
      */
     @Override
     public Reshaped reshape(Garment garment) {
-        Piece sleeve = garment.piece(TopNames.SLEEVE);
-        if (!sleeve.hasEdge(EdgeNames.HEM) || garment.hasPiece(TopNames.CUFF)) {
-            throw PatternException.of(
-                    "sleeve", "must be cut short before it is split or cuffed", "one that is", "cut it short first");
-        }
+        Piece sleeve = TopPieces.uncuffedSleeve(garment);
         Length whole = garment.finished(TopNames.SLEEVE_LENGTH);
         Length left = whole.times(share).plus(further);
         double top = sleeve.path(EdgeNames.CAP_FRONT).start().y();

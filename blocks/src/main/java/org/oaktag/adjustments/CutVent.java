@@ -7,6 +7,7 @@ import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.SideVent;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
@@ -52,8 +53,8 @@ public record CutVent(Length height, Length width) implements Step {
 
     @Override
     public Reshaped reshape(Garment garment) {
-        Piece front = cut(garment.piece(TopNames.FRONT));
-        Piece back = cut(garment.piece(TopNames.BACK));
+        Piece front = cut(TopPieces.half(garment, TopNames.FRONT, EdgeNames.SIDE, EdgeNames.HEM, EdgeNames.CENTRE));
+        Piece back = cut(TopPieces.half(garment, TopNames.BACK, EdgeNames.SIDE, EdgeNames.HEM, EdgeNames.CENTRE));
         Garment vented = Assembly.of(garment)
                 .put(front)
                 .put(back)

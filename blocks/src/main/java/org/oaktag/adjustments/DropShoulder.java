@@ -11,6 +11,7 @@ import org.oaktag.blocks.SleeveCap;
 import org.oaktag.blocks.SleeveEnd;
 import org.oaktag.blocks.TopArmhole;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
@@ -65,13 +66,13 @@ public record DropShoulder(Length by, Angle bend) implements Step {
         List<Dimension> dimensions = new ArrayList<>();
         Garment dropped = garment;
         for (Name name : List.of(TopNames.FRONT, TopNames.BACK)) {
-            Piece piece = garment.piece(name);
+            Piece piece = TopPieces.half(garment, name, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE);
             Path shoulder = ShoulderSeam.extended(name, piece.path(EdgeNames.SHOULDER), by, bend);
             dimensions.add(new Dimension(name, piece.path(EdgeNames.SHOULDER).end(), shoulder.end(), by.text()));
             dropped = dropped.withPiece(piece.redrawn(
                     Map.of(EdgeNames.SHOULDER, shoulder, EdgeNames.ARMHOLE, TopArmhole.withShoulder(piece, shoulder))));
         }
-        Piece sleeve = garment.piece(TopNames.SLEEVE);
+        Piece sleeve = TopPieces.sleeveWithCap(garment);
         SleeveCap cap = SleeveCap.of(sleeve);
         Length offCap = by.compareTo(cap.mostLowering()) > 0 ? cap.mostLowering() : by;
         Length offHem = by.minus(offCap);

@@ -9,6 +9,7 @@ import org.oaktag.blocks.ShoulderSeam;
 import org.oaktag.blocks.TopArmhole;
 import org.oaktag.blocks.TopBody;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
@@ -44,7 +45,7 @@ public record ExtendShoulder(Length by) implements Step {
         List<Dimension> dimensions = new ArrayList<>();
         Garment extended = garment;
         for (Name name : TopBody.HALVES) {
-            Piece piece = garment.piece(name);
+            Piece piece = TopPieces.half(garment, name, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE);
             Path old = piece.path(EdgeNames.SHOULDER);
             Path shoulder = ShoulderSeam.extended(name, old, by, Angle.degrees(0));
             dimensions.add(new Dimension(name, old.end(), shoulder.end(), by.text()));

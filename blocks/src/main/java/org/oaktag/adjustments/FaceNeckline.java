@@ -9,6 +9,7 @@ import org.oaktag.adjust.Step;
 import org.oaktag.blocks.FinishNames;
 import org.oaktag.blocks.Redraw;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Dimension;
@@ -100,7 +101,7 @@ public record FaceNeckline(Length width, Cloth cloth) implements Step {
 
     private Piece facing(Garment garment, Name shell, Name facing) {
         return new SeparateFacing(EdgeRef.of(shell, EdgeNames.NECKLINE), width, facing, cloth)
-                .facing(garment.piece(shell));
+                .facing(TopPieces.half(garment, shell, EdgeNames.CENTRE, EdgeNames.NECKLINE, EdgeNames.SHOULDER));
     }
 
     private static Piece endingOnShoulder(Piece facing, Piece shell, double along) {

@@ -9,6 +9,7 @@ import org.oaktag.adjust.Step;
 import org.oaktag.blocks.CapFit;
 import org.oaktag.blocks.SleeveCap;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.EdgeNames;
@@ -67,10 +68,12 @@ public record FitCap(Length ease, Optional<Length> height) implements Step {
     @Override
     public Reshaped reshape(Garment garment) {
         CapFit fit = CapFit.of(
-                garment.piece(TopNames.FRONT).path(EdgeNames.ARMHOLE),
-                garment.piece(TopNames.BACK).path(EdgeNames.ARMHOLE),
+                TopPieces.half(garment, TopNames.FRONT, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE)
+                        .path(EdgeNames.ARMHOLE),
+                TopPieces.half(garment, TopNames.BACK, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE)
+                        .path(EdgeNames.ARMHOLE),
                 ease);
-        SleeveCap cap = SleeveCap.of(garment.piece(TopNames.SLEEVE));
+        SleeveCap cap = SleeveCap.of(TopPieces.sleeveWithCap(garment));
         CapFit.Solved solved =
                 fit.atHeight(height.orElseGet(() -> possible(fit, cap)).mm());
         Garment fitted = NewCap.on(SleeveCap.easedBy(garment, ease), fit, solved);

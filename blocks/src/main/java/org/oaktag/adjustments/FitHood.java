@@ -9,6 +9,7 @@ import org.oaktag.adjust.Step;
 import org.oaktag.blocks.HoodPanel;
 import org.oaktag.blocks.HoodShape;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cloth;
@@ -98,8 +99,12 @@ public record FitHood(HoodShape shape, Length lap, boolean drawstring) implement
                     "a raglan, whose sleeves are part of the neckline",
                     "leave out the raglan or the hood");
         }
-        Length front = garment.piece(TopNames.FRONT).edge(EdgeNames.NECKLINE).length();
-        Length back = garment.piece(TopNames.BACK).edge(EdgeNames.NECKLINE).length();
+        Length front = TopPieces.body(garment, TopNames.FRONT, EdgeNames.NECKLINE)
+                .edge(EdgeNames.NECKLINE)
+                .length();
+        Length back = TopPieces.body(garment, TopNames.BACK, EdgeNames.NECKLINE)
+                .edge(EdgeNames.NECKLINE)
+                .length();
         if (lap.compareTo(front) > 0) {
             throw PatternException.of(
                     "lap of the hood",

@@ -8,6 +8,7 @@ import org.oaktag.blocks.TopBody;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Garment;
+import org.oaktag.garment.Piece;
 import org.oaktag.measure.Length;
 
 /**
@@ -31,7 +32,9 @@ public record FlareSides(Length out) implements Step {
 
     @Override
     public Reshaped reshape(Garment garment) {
-        double now = SideSeam.reach(garment.piece(TopNames.FRONT), TopBody.hemLevel(garment));
+        StraightSides.checkUnderarms(garment);
+        Piece front = garment.piece(TopNames.FRONT);
+        double now = SideSeam.reach(front, TopBody.hemLevel(garment));
         return StraightSides.drawn(garment, now + out.mm());
     }
 }

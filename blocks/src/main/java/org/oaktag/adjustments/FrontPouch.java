@@ -7,6 +7,7 @@ import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.FinishNames;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;
@@ -76,7 +77,7 @@ public record FrontPouch(Length width, Length height, Length aboveHem, Optional<
      */
     @Override
     public Reshaped reshape(Garment garment) {
-        Piece front = garment.piece(TopNames.FRONT);
+        Piece front = TopPieces.half(garment, TopNames.FRONT, EdgeNames.HEM, EdgeNames.CENTRE);
         Point foot = front.corner(EdgeNames.CENTRE, End.START).plus(Vector.of(0, -aboveHem.mm()));
         List<Point> at = List.of(
                 foot.plus(Vector.of(0, -height.mm())),

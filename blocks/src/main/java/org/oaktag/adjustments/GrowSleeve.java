@@ -9,8 +9,8 @@ import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.GrownSleeve;
-import org.oaktag.blocks.TopBody;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.blocks.Unknown;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.garment.Amount;
@@ -91,11 +91,17 @@ public record GrowSleeve(Length below, Angle bend, Optional<Length> gusset) impl
      */
     @Override
     public Reshaped reshape(Garment garment) {
-        requirePlain(garment);
+        TopPieces.uncuffedSleeve(garment);
         Length length = garment.finished(TopNames.SLEEVE_LENGTH);
         Length hem = garment.finished(TopNames.SLEEVE_HEM);
-        GrownSleeve front = grown(garment.piece(TopNames.FRONT), length);
-        GrownSleeve back = grown(garment.piece(TopNames.BACK), length);
+        GrownSleeve front = grown(
+                TopPieces.half(
+                        garment, TopNames.FRONT, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE, EdgeNames.HEM),
+                length);
+        GrownSleeve back = grown(
+                TopPieces.half(
+                        garment, TopNames.BACK, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE, EdgeNames.HEM),
+                length);
         Hem shared = Hem.shared(front, back, hem.mm());
         Piece drawnFront = checked(front.drawn(shared.front()));
         Piece drawnBack = checked(back.drawn(shared.back()));
@@ -109,7 +115,6 @@ public record GrowSleeve(Length below, Angle bend, Optional<Length> gusset) impl
     }
 
     private GrownSleeve grown(Piece piece, Length length) {
-        TopBody.checkSideMeetsHem(piece);
         double side = piece.path(EdgeNames.SIDE).length();
         if (gusset.isEmpty()) {
             Range.check(
@@ -170,16 +175,6 @@ public record GrowSleeve(Length below, Angle bend, Optional<Length> gusset) impl
                     "bend the arm less, or end the curve higher");
         }
         return drawn;
-    }
-
-    private static void requirePlain(Garment garment) {
-        if (!garment.piece(TopNames.SLEEVE).hasEdge(EdgeNames.HEM) || garment.hasPiece(TopNames.CUFF)) {
-            throw PatternException.of(
-                    "sleeve",
-                    "must be whole and without a cuff to be grown on",
-                    "a sleeve that is split or cuffed",
-                    "put this step before the split and the cuff");
-        }
     }
 
     private List<Note> notes(Garment before, Garment after) {

@@ -8,7 +8,7 @@ import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.GrownStand;
 import org.oaktag.blocks.TopNames;
-import org.oaktag.blocks.TopNeckline;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
@@ -55,10 +55,8 @@ public record GrowStand(Length height) implements Step {
 
     @Override
     public Reshaped reshape(Garment garment) {
-        Piece front = garment.piece(TopNames.FRONT);
-        Piece back = garment.piece(TopNames.BACK);
-        TopNeckline.checkMeetsShoulder(front);
-        TopNeckline.checkMeetsShoulder(back);
+        Piece front = TopPieces.half(garment, TopNames.FRONT, EdgeNames.CENTRE, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
+        Piece back = TopPieces.half(garment, TopNames.BACK, EdgeNames.CENTRE, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
         GrownStand stand = GrownStand.on(front, height.mm());
         Piece grownFront = stand.grownOn(front);
         Piece grownBack = stand.carried(front, back).grownOn(back);

@@ -8,6 +8,7 @@ import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.BandNames;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;
@@ -99,7 +100,8 @@ public record HemBand(Length depth, Length lap, Optional<Cloth> cloth) implement
     }
 
     private Piece band(Garment garment, Name body, Name name, Cloth from) {
-        Length hem = garment.piece(body).edge(EdgeNames.HEM).length();
+        Length hem =
+                TopPieces.body(garment, body, EdgeNames.HEM).edge(EdgeNames.HEM).length();
         if (lap.compareTo(hem) > 0) {
             throw PatternException.of(
                     "lap of the hem band",

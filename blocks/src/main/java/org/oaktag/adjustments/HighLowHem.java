@@ -8,6 +8,7 @@ import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.TopBody;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
@@ -47,7 +48,7 @@ public record HighLowHem(Length frontUp, Length backDown) implements Step {
         Map<Name, Point> centres = new HashMap<>();
         for (Name name : TopBody.HALVES) {
             Length down = name.equals(TopNames.FRONT) ? frontUp.negated() : backDown;
-            Piece piece = garment.piece(name);
+            Piece piece = TopPieces.half(garment, name, EdgeNames.SIDE, EdgeNames.HEM, EdgeNames.CENTRE);
             Point was = TopBody.centreEnd(piece);
             double underarm = piece.corner(EdgeNames.SIDE, End.START).y();
             Range.check(

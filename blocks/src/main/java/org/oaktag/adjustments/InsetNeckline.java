@@ -8,6 +8,7 @@ import org.oaktag.blocks.ShoulderSeam;
 import org.oaktag.blocks.TopBody;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopNeckline;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
@@ -52,7 +53,7 @@ public record InsetNeckline(Length width) implements Step {
         List<Dimension> dimensions = new ArrayList<>();
         Garment inset = garment;
         for (Name name : TopBody.HALVES) {
-            Piece piece = garment.piece(name);
+            Piece piece = TopPieces.half(garment, name, EdgeNames.CENTRE, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
             Range.check(
                     "band of the neckline",
                     "a shoulder of " + piece.edge(EdgeNames.SHOULDER).length().text() + " leaves room for a width of",

@@ -7,8 +7,10 @@ import org.oaktag.adjust.Step;
 import org.oaktag.blocks.BodyLine;
 import org.oaktag.blocks.TopBody;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
+import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Note;
@@ -41,15 +43,18 @@ public record LengthenAtLine(BodyLine line, Length by) implements Step {
         Garment lengthened = line.lengthened(garment, by.mm());
         List<Dimension> dimensions = new ArrayList<>();
         for (Name name : TopBody.HALVES) {
-            Piece piece = garment.piece(name);
+            Piece piece = TopPieces.half(garment, name, EdgeNames.SIDE, EdgeNames.HEM, EdgeNames.CENTRE);
             double level = line.level(garment, piece);
             double x = TopBody.centreEnd(piece).x();
             dimensions.add(new Dimension(name, Point.of(x, level), Point.of(x, level + by.mm()), by.text()));
         }
         Note rule = Note.rule("what lies below the " + line.label() + " moves down by " + by.text()
                 + ": centre back is now "
-                + lengthened.finished(TopNames.BACK_LENGTH).text() + ", the armhole "
-                + lengthened.finished(TopNames.ARMHOLE_GIRTH).text());
+                + lengthened.finished(TopNames.BACK_LENGTH).text()
+                + (line == BodyLine.ARMHOLE
+                        ? ", the armhole "
+                                + lengthened.finished(TopNames.ARMHOLE_GIRTH).text()
+                        : ""));
         return new Reshaped(lengthened, List.of(rule), dimensions);
     }
 }

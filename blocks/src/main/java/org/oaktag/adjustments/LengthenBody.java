@@ -7,8 +7,8 @@ import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.Redraw;
-import org.oaktag.blocks.TopBody;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
@@ -51,7 +51,7 @@ public record LengthenBody(Length by) implements Step {
         List<Dimension> dimensions = new ArrayList<>();
         Garment lengthened = garment;
         for (Name name : List.of(TopNames.FRONT, TopNames.BACK)) {
-            Piece piece = garment.piece(name);
+            Piece piece = TopPieces.half(garment, name, EdgeNames.SIDE, EdgeNames.HEM, EdgeNames.CENTRE);
             Path side = extended(piece);
             Path centre = piece.path(EdgeNames.CENTRE);
             Point centreHem = Point.of(centre.start().x(), centre.start().y() + by.mm());
@@ -68,7 +68,6 @@ public record LengthenBody(Length by) implements Step {
     }
 
     private Path extended(Piece piece) {
-        TopBody.checkSideMeetsHem(piece);
         Path side = piece.path(EdgeNames.SIDE);
         Curve last = side.curves().get(side.curves().size() - 1);
         double least = LEAST_SIDE - (last.end().y() - last.start().y());

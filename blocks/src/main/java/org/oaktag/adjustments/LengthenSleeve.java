@@ -6,6 +6,7 @@ import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.SleeveEnd;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
@@ -44,7 +45,8 @@ public record LengthenSleeve(Length by) implements Step {
     @Override
     public Reshaped reshape(Garment garment) {
         Name name = garment.hasPiece(TopNames.SLEEVE_LOWER) ? TopNames.SLEEVE_LOWER : TopNames.SLEEVE;
-        Piece sleeve = garment.piece(name);
+        Piece sleeve =
+                TopPieces.sleeve(garment, name, EdgeNames.UNDERARM_FRONT, EdgeNames.HEM, EdgeNames.UNDERARM_BACK);
         SleeveEnd end = SleeveEnd.of(sleeve);
         Range.check(
                 "length of the " + name,

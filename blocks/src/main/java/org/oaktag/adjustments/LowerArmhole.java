@@ -11,6 +11,7 @@ import org.oaktag.blocks.ArmholeShape;
 import org.oaktag.blocks.Redraw;
 import org.oaktag.blocks.TopBody;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
@@ -58,7 +59,7 @@ public record LowerArmhole(Length by, boolean sleeveFollows) implements Step {
         List<Dimension> dimensions = new ArrayList<>();
         Map<Name, Path> sides = new HashMap<>();
         for (Name name : List.of(TopNames.FRONT, TopNames.BACK)) {
-            Piece piece = garment.piece(name);
+            Piece piece = TopPieces.half(garment, name, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE);
             Path side = piece.path(EdgeNames.SIDE);
             check(piece, side);
             Point underarm = Point.of(side.start().x(), side.start().y() + by.mm());

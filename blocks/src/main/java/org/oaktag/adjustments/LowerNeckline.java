@@ -7,6 +7,7 @@ import org.oaktag.adjust.Step;
 import org.oaktag.blocks.TopBody;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopNeckline;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
@@ -55,7 +56,7 @@ public record LowerNeckline(Name piece, Length by) implements Step {
 
     @Override
     public Reshaped reshape(Garment garment) {
-        Piece before = garment.piece(piece);
+        Piece before = TopPieces.half(garment, piece, EdgeNames.CENTRE, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
         Path neckline = before.path(EdgeNames.NECKLINE);
         double depth = neckline.start().y() - neckline.end().y();
         double half = neckline.end().x() - neckline.start().x();

@@ -7,6 +7,7 @@ import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.ShoulderStrip;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
@@ -43,15 +44,16 @@ public record MoveShoulderSeam(Length forward) implements Step {
             return Reshaped.of(garment);
         }
         boolean ahead = forward.mm() > 0;
-        Piece giver = garment.piece(ahead ? TopNames.FRONT : TopNames.BACK);
-        Piece taker = garment.piece(ahead ? TopNames.BACK : TopNames.FRONT);
+        Piece giver = half(garment, ahead ? TopNames.FRONT : TopNames.BACK);
+        Piece taker = half(garment, ahead ? TopNames.BACK : TopNames.FRONT);
         checkEqual(giver, taker);
         ShoulderStrip strip = ShoulderStrip.of(giver, Math.abs(forward.mm()));
         Piece left = strip.left();
         Piece grown = strip.putTo(taker);
         Garment moved = garment.withPiece(left).withPiece(grown);
-        if (garment.hasPiece(TopNames.SLEEVE) && garment.piece(TopNames.SLEEVE).hasEdge(EdgeNames.CAP_FRONT)) {
-            moved = moved.withPiece(sleeve(garment.piece(TopNames.SLEEVE), strip.alongArmhole(), ahead));
+        if (garment.hasPiece(TopNames.SLEEVE)) {
+            Piece sleeve = TopPieces.sleeve(garment, TopNames.SLEEVE, EdgeNames.CAP_BACK, EdgeNames.CAP_FRONT);
+            moved = moved.withPiece(sleeve(sleeve, strip.alongArmhole(), ahead));
         }
         Note rule = Note.rule("the " + giver.name() + " loses "
                 + Length.mm(strip.alongNeckline()).text() + " of its neckline and "
@@ -62,6 +64,10 @@ public record MoveShoulderSeam(Length forward) implements Step {
                 + "; the shoulder point of the sleeve moves "
                 + (ahead ? "forward" : "back") + " along the cap by the same");
         return new Reshaped(moved, List.of(rule), List.of(dimension(giver, left), dimension(taker, grown)));
+    }
+
+    private static Piece half(Garment garment, Name name) {
+        return TopPieces.half(garment, name, EdgeNames.NECKLINE, EdgeNames.SHOULDER, EdgeNames.ARMHOLE);
     }
 
     private Dimension dimension(Piece before, Piece after) {

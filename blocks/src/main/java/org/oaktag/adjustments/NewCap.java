@@ -3,6 +3,7 @@ package org.oaktag.adjustments;
 import org.oaktag.blocks.CapFit;
 import org.oaktag.blocks.SleeveCap;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
@@ -29,17 +30,19 @@ final class NewCap {
                         EdgeNames.ARMHOLE,
                         End.END,
                         fit.back().notchFromUnderarm()));
-        Piece sleeve = SleeveCap.of(garment.piece(TopNames.SLEEVE)).fitted(fit, solved);
+        Piece sleeve = SleeveCap.of(TopPieces.sleeveWithCap(garment)).fitted(fit, solved);
         return garment.withPiece(front).withPiece(back).withPiece(sleeve);
     }
 
     /** Returns a cap prepared so that each half keeps the length that it has. */
     static CapFit ofItsLength(Garment garment) {
         CapFit fit = CapFit.of(
-                garment.piece(TopNames.FRONT).path(EdgeNames.ARMHOLE),
-                garment.piece(TopNames.BACK).path(EdgeNames.ARMHOLE),
+                TopPieces.half(garment, TopNames.FRONT, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE)
+                        .path(EdgeNames.ARMHOLE),
+                TopPieces.half(garment, TopNames.BACK, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE)
+                        .path(EdgeNames.ARMHOLE),
                 Length.ZERO);
-        Piece sleeve = garment.piece(TopNames.SLEEVE);
+        Piece sleeve = TopPieces.sleeveWithCap(garment);
         return new CapFit(
                 fit.front(),
                 fit.back(),

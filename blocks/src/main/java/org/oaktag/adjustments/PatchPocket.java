@@ -8,6 +8,7 @@ import org.oaktag.adjust.Step;
 import org.oaktag.blocks.BandNames;
 import org.oaktag.blocks.FinishNames;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;
@@ -76,7 +77,7 @@ public record PatchPocket(Length width, Length height, Length fromCentre, Length
      */
     @Override
     public Reshaped reshape(Garment garment) {
-        Piece front = garment.piece(TopNames.FRONT);
+        Piece front = TopPieces.half(garment, TopNames.FRONT, EdgeNames.CENTRE, EdgeNames.NECKLINE);
         double x = front.corner(EdgeNames.CENTRE, End.END).x() + fromCentre.mm();
         double y = front.corner(EdgeNames.NECKLINE, End.END).y() + belowSideNeck.mm();
         Point a = Point.of(x, y);

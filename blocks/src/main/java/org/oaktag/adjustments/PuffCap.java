@@ -10,6 +10,7 @@ import org.oaktag.adjust.Step;
 import org.oaktag.blocks.CapFit;
 import org.oaktag.blocks.SleeveCap;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.EdgeRef;
@@ -70,12 +71,14 @@ public record PuffCap(double ratio, Optional<Length> height) implements Step {
     @Override
     public Reshaped reshape(Garment garment) {
         CapFit plain = CapFit.of(
-                garment.piece(TopNames.FRONT).path(EdgeNames.ARMHOLE),
-                garment.piece(TopNames.BACK).path(EdgeNames.ARMHOLE),
+                TopPieces.half(garment, TopNames.FRONT, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE)
+                        .path(EdgeNames.ARMHOLE),
+                TopPieces.half(garment, TopNames.BACK, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE)
+                        .path(EdgeNames.ARMHOLE),
                 Length.ZERO);
         CapFit fit = new CapFit(plain.front(), plain.back(), plain.frontLength() * ratio, plain.backLength() * ratio);
         Length wanted = height.orElseGet(
-                () -> SleeveCap.of(garment.piece(TopNames.SLEEVE)).height());
+                () -> SleeveCap.of(TopPieces.sleeveWithCap(garment)).height());
         CapFit.Solved solved = fit.atHeight(wanted.mm());
         Garment puffed = NewCap.on(gathered(garment), fit, solved);
         Note rule = Note.rule(String.format(

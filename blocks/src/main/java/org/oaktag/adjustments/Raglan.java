@@ -10,6 +10,7 @@ import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.RaglanHalf;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
@@ -64,12 +65,12 @@ public record Raglan(Length onFront, Length onBack) implements Step {
      */
     @Override
     public Reshaped reshape(Garment garment) {
-        requirePlain(garment);
-        Piece sleeve = garment.piece(TopNames.SLEEVE);
-        checkOnNeckline(garment.piece(TopNames.FRONT), onFront);
-        checkOnNeckline(garment.piece(TopNames.BACK), onBack);
-        RaglanHalf front = RaglanHalf.front(garment.piece(TopNames.FRONT), sleeve, onFront);
-        RaglanHalf back = RaglanHalf.back(garment.piece(TopNames.BACK), sleeve, onBack);
+        Piece sleeve = TopPieces.uncuffedSleeve(garment);
+        Piece halfFront = half(garment, TopNames.FRONT, onFront);
+        Piece halfBack = half(garment, TopNames.BACK, onBack);
+        requireFreeNeckline(garment);
+        RaglanHalf front = RaglanHalf.front(halfFront, sleeve, onFront);
+        RaglanHalf back = RaglanHalf.back(halfBack, sleeve, onBack);
         Length reach = garment.finished(TopNames.NECK_TO_WRIST);
         Piece sleeveFront = checked(front.sleeve(TopNames.SLEEVE_FRONT, sleeve, reach));
         Piece sleeveBack = checked(back.sleeve(TopNames.SLEEVE_BACK, sleeve, reach));
@@ -103,27 +104,35 @@ public record Raglan(Length onFront, Length onBack) implements Step {
                         front.lineLength().text())));
     }
 
-    private static void requirePlain(Garment garment) {
-        boolean whole = garment.piece(TopNames.SLEEVE).hasEdge(EdgeNames.HEM) && !garment.hasPiece(TopNames.CUFF);
+    private static void requireFreeNeckline(Garment garment) {
         EdgeRef front = EdgeRef.of(TopNames.FRONT, EdgeNames.NECKLINE);
         EdgeRef back = EdgeRef.of(TopNames.BACK, EdgeNames.NECKLINE);
         boolean open = garment.seams().stream().noneMatch(seam -> seam.has(front) || seam.has(back));
-        if (!whole || !open || garment.piece(TopNames.FRONT).hasEdge(EdgeNames.STAND)) {
+        if (!open) {
             throw PatternException.of(
                     "raglan",
-                    "must be made of a whole sleeve and a plain neckline",
-                    whole ? "a neckline with a hood, band or stand" : "a sleeve that is split or cuffed",
-                    "put this step before them");
+                    "must be made on a neckline to which nothing is sewn",
+                    "one with a hood, band or facing",
+                    "put this step before it");
         }
     }
 
-    private static void checkOnNeckline(Piece piece, Length on) {
+    private static Piece half(Garment garment, Name name, Length on) {
+        Piece piece = TopPieces.half(
+                garment,
+                name,
+                EdgeNames.CENTRE,
+                EdgeNames.NECKLINE,
+                EdgeNames.SHOULDER,
+                EdgeNames.ARMHOLE,
+                EdgeNames.SIDE);
         Range.check(
                 "raglan line of the " + piece.name(),
                 "from the shoulder seam it can begin at",
                 on,
                 LEAST,
                 piece.path(EdgeNames.NECKLINE).length() - LEAST_NECKLINE);
+        return piece;
     }
 
     private Piece checked(Piece drawn) {

@@ -8,6 +8,7 @@ import org.oaktag.blocks.CapFit;
 import org.oaktag.blocks.SleeveCap;
 import org.oaktag.blocks.SleeveEnd;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Note;
@@ -41,9 +42,9 @@ public record RaiseCap(Length by) implements Step {
     @Override
     public Reshaped reshape(Garment garment) {
         CapFit fit = NewCap.ofItsLength(garment);
-        Length height = SleeveCap.of(garment.piece(TopNames.SLEEVE)).height();
+        Length height = SleeveCap.of(TopPieces.sleeveWithCap(garment)).height();
         double most =
-                SleeveEnd.of(garment.piece(TopNames.SLEEVE)).mostShortening().mm();
+                SleeveEnd.of(TopPieces.sleeveWithCap(garment)).mostShortening().mm();
         Range.check(
                 "sleeve cap " + height.text() + " high",
                 "at its length it can be raised (lowered: negative) by",

@@ -7,6 +7,7 @@ import org.oaktag.adjust.Step;
 import org.oaktag.blocks.NeckStyle;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopNeckline;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
@@ -47,7 +48,8 @@ public record ReshapeNeckline(Name piece, NeckStyle style) implements Step {
 
     @Override
     public Reshaped reshape(Garment garment) {
-        Garment reshaped = garment.withPiece(TopNeckline.inStyle(garment.piece(piece), style));
+        Garment reshaped = garment.withPiece(TopNeckline.inStyle(
+                TopPieces.half(garment, piece, EdgeNames.CENTRE, EdgeNames.NECKLINE, EdgeNames.SHOULDER), style));
         Path neckline = reshaped.piece(piece).path(EdgeNames.NECKLINE);
         double depth = neckline.start().y() - neckline.end().y();
         Note rule = Note.rule("a " + style.label() + " neckline "

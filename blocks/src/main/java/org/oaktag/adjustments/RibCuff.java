@@ -12,6 +12,7 @@ import org.oaktag.blocks.FitCheck;
 import org.oaktag.blocks.FitChecks;
 import org.oaktag.blocks.SleeveEnd;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cloth;
@@ -106,7 +107,9 @@ public record RibCuff(Length depth, Cloth rib, Optional<Length> girth, boolean b
     public Reshaped reshape(Garment garment) {
         Name sleeveName = garment.hasPiece(TopNames.SLEEVE_LOWER) ? TopNames.SLEEVE_LOWER : TopNames.SLEEVE;
         Length givesWay = givesWay(garment, sleeveName);
-        Piece sleeve = SleeveEnd.of(garment.piece(sleeveName)).shortenedBy(givesWay);
+        Piece sleeve = SleeveEnd.of(TopPieces.sleeve(
+                        garment, sleeveName, EdgeNames.UNDERARM_FRONT, EdgeNames.HEM, EdgeNames.UNDERARM_BACK))
+                .shortenedBy(givesWay);
         Length hem = sleeve.edge(EdgeNames.HEM).length();
         Length around = around(garment);
         double ratio = ratio(hem, around);
@@ -143,7 +146,10 @@ public record RibCuff(Length depth, Cloth rib, Optional<Length> girth, boolean b
         Length before = garment.findPiece(TopNames.CUFF)
                 .map(cuff -> cuff.edge(BandNames.SIDE_FRONT).length().times(0.5))
                 .orElse(Length.ZERO);
-        Length most = SleeveEnd.of(garment.piece(sleeveName)).mostShortening().plus(before);
+        Length most = SleeveEnd.of(TopPieces.sleeve(
+                        garment, sleeveName, EdgeNames.UNDERARM_FRONT, EdgeNames.HEM, EdgeNames.UNDERARM_BACK))
+                .mostShortening()
+                .plus(before);
         if (depth.compareTo(most) > 0) {
             throw PatternException.of(
                     "depth of the cuff",

@@ -11,6 +11,7 @@ import org.oaktag.blocks.FinishNames;
 import org.oaktag.blocks.FitCheck;
 import org.oaktag.blocks.FitChecks;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;
@@ -85,8 +86,12 @@ public record RibNeckband(Length depth, Cloth rib) implements Step {
             throw PatternException.of(
                     "neckband", "needs a free neckline", "a hood on it", "leave out the hood or the neckband");
         }
-        double front = garment.piece(TopNames.FRONT).path(EdgeNames.NECKLINE).length();
-        double back = garment.piece(TopNames.BACK).path(EdgeNames.NECKLINE).length();
+        double front = TopPieces.body(garment, TopNames.FRONT, EdgeNames.NECKLINE)
+                .path(EdgeNames.NECKLINE)
+                .length();
+        double back = TopPieces.body(garment, TopNames.BACK, EdgeNames.NECKLINE)
+                .path(EdgeNames.NECKLINE)
+                .length();
         double half = (front + back) * share();
         Piece band = FoldedBand.draw(
                         FinishNames.NECKBAND, half, depth.mm(), FinishNames.CENTRE_BACK, EdgeNames.CENTRE, rib)

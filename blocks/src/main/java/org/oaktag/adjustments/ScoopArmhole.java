@@ -7,6 +7,7 @@ import org.oaktag.adjust.Step;
 import org.oaktag.blocks.ArmholeShape;
 import org.oaktag.blocks.TopArmhole;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
@@ -45,7 +46,7 @@ public record ScoopArmhole(Length by, boolean sleeveFollows) implements Step {
 
     @Override
     public Reshaped reshape(Garment garment) {
-        Piece front = garment.piece(TopNames.FRONT);
+        Piece front = TopPieces.half(garment, TopNames.FRONT, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE);
         Point pitch = ArmholeShape.pitch(front.path(EdgeNames.ARMHOLE));
         Range.check(
                 "armhole of the front",

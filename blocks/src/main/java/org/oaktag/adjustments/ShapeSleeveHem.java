@@ -8,6 +8,7 @@ import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.SleeveEnd;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
@@ -63,11 +64,7 @@ public record ShapeSleeveHem(Length hem, Optional<Length> flareFrom) implements 
      */
     @Override
     public Reshaped reshape(Garment garment) {
-        Piece sleeve = garment.piece(TopNames.SLEEVE);
-        if (!sleeve.hasEdge(EdgeNames.HEM)) {
-            throw PatternException.of(
-                    "sleeve", "must not be split yet for its hem to be shaped", "a split sleeve", "shape it first");
-        }
+        Piece sleeve = TopPieces.sleeveToHem(garment);
         SleeveEnd end = SleeveEnd.of(sleeve);
         Piece shaped = flareFrom.isPresent() ? end.flaredTo(hem, flareFrom) : end.withHem(hem);
         Path edge = shaped.path(EdgeNames.HEM);

@@ -9,6 +9,7 @@ import org.oaktag.adjust.Step;
 import org.oaktag.blocks.BodyLine;
 import org.oaktag.blocks.SideSeam;
 import org.oaktag.blocks.TopBody;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
@@ -48,7 +49,7 @@ public record ShapeWaist(Length in) implements Step {
         Map<Name, Path> sides = new HashMap<>();
         double girth = 0;
         for (Name name : TopBody.HALVES) {
-            Piece piece = garment.piece(name);
+            Piece piece = TopPieces.half(garment, name, EdgeNames.SIDE, EdgeNames.HEM, EdgeNames.CENTRE);
             Point was = SideSeam.at(piece, BodyLine.WAIST.level(garment, piece));
             double half = was.x() - TopBody.centreEnd(piece).x();
             Range.check(

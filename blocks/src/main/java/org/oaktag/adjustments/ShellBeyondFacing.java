@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import org.oaktag.PatternException;
 import org.oaktag.blocks.Redraw;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
@@ -18,7 +19,16 @@ record ShellBeyondFacing(Piece rest) {
     private static final double ON_SHOULDER = 1e-6;
 
     static ShellBeyondFacing of(Garment garment, Name shell, Name facing) {
-        Piece whole = garment.piece(shell).withLines(List.of()).withMarks(List.of());
+        Piece whole = TopPieces.half(
+                        garment,
+                        shell,
+                        EdgeNames.CENTRE,
+                        EdgeNames.NECKLINE,
+                        EdgeNames.SHOULDER,
+                        EdgeNames.ARMHOLE,
+                        EdgeNames.SIDE)
+                .withLines(List.of())
+                .withMarks(List.of());
         return new ShellBeyondFacing(
                 garment.findPiece(facing).map(given -> less(whole, given)).orElse(whole));
     }

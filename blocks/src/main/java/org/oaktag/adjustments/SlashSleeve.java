@@ -14,6 +14,7 @@ import org.oaktag.adjust.SlashAndSpread;
 import org.oaktag.adjust.Spread;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.blocks.Unknown;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.EdgeNames;
@@ -104,11 +105,7 @@ public record SlashSleeve(Length by, Hinge hinge, Place onCap, Optional<Place> o
      */
     @Override
     public Reshaped reshape(Garment garment) {
-        Piece sleeve = garment.piece(TopNames.SLEEVE);
-        if (!sleeve.hasEdge(EdgeNames.HEM)) {
-            throw PatternException.of(
-                    "sleeve", "must not be split yet to be slashed", "a split sleeve", "slash it first");
-        }
+        Piece sleeve = TopPieces.sleeveToHem(garment);
         if (by.mm() == 0) {
             return Reshaped.of(garment);
         }

@@ -10,6 +10,7 @@ import org.oaktag.blocks.TopArmhole;
 import org.oaktag.blocks.TopBody;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopNeckline;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
@@ -42,7 +43,8 @@ final class SlopedShoulders {
         List<Dimension> dimensions = new ArrayList<>();
         Garment turned = garment;
         for (Name name : TopBody.HALVES) {
-            Piece piece = garment.piece(name);
+            Piece piece = TopPieces.half(
+                    garment, name, EdgeNames.NECKLINE, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE);
             Path old = piece.path(EdgeNames.SHOULDER);
             Path shoulder = ShoulderSeam.turned(old, turn.of(piece));
             check(name, slope(old), slope(shoulder));

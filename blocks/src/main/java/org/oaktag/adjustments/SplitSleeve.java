@@ -11,6 +11,7 @@ import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.SplitPiece;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.blocks.Unknown;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cloth;
@@ -54,11 +55,7 @@ public record SplitSleeve(Length aboveHem, Cloth below) implements Step {
 
     @Override
     public Reshaped reshape(Garment garment) {
-        Piece sleeve = garment.piece(TopNames.SLEEVE);
-        if (!sleeve.hasEdge(EdgeNames.HEM)) {
-            throw PatternException.of(
-                    "sleeve", "can be split once", "a sleeve that is split already", "leave one split out");
-        }
+        Piece sleeve = TopPieces.sleeveToHem(garment);
         double level = level(sleeve);
         Path front = sleeve.path(EdgeNames.UNDERARM_FRONT);
         Path back = sleeve.path(EdgeNames.UNDERARM_BACK);

@@ -8,6 +8,7 @@ import org.oaktag.adjust.Reshaped;
 import org.oaktag.blocks.SideSeam;
 import org.oaktag.blocks.TopBody;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
@@ -67,11 +68,12 @@ final class StraightSides {
     /**
      * Checks that the front's side seam can be copied to the back.
      *
-     * @throws PatternException if the underarm points do not lie at the same place
+     * @throws PatternException if the underarm points do not lie at the same place, or a side seam does not run down to a
+     *     hem
      */
     static void checkUnderarms(Garment garment) {
-        Point front = garment.piece(TopNames.FRONT).corner(EdgeNames.SIDE, End.START);
-        Point back = garment.piece(TopNames.BACK).corner(EdgeNames.SIDE, End.START);
+        Point front = underarm(garment, TopNames.FRONT);
+        Point back = underarm(garment, TopNames.BACK);
         if (!front.isCloseTo(back, SAME_POINT)) {
             throw PatternException.of(
                     "side seams",
@@ -80,5 +82,10 @@ final class StraightSides {
                     Length.mm(front.distanceTo(back)).text() + " apart",
                     "adjust both armholes by the same amount");
         }
+    }
+
+    private static Point underarm(Garment garment, Name name) {
+        return TopPieces.half(garment, name, EdgeNames.SIDE, EdgeNames.HEM, EdgeNames.CENTRE)
+                .corner(EdgeNames.SIDE, End.START);
     }
 }

@@ -8,6 +8,7 @@ import org.oaktag.adjust.Step;
 import org.oaktag.blocks.SideSeam;
 import org.oaktag.blocks.TopArmhole;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
@@ -37,9 +38,9 @@ public record StraightenSideSeams() implements Step {
 
     @Override
     public Reshaped reshape(Garment garment) {
-        Piece front = garment.piece(TopNames.FRONT);
-        Piece back = garment.piece(TopNames.BACK);
         StraightSides.checkUnderarms(garment);
+        Piece front = TopPieces.half(garment, TopNames.FRONT, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE);
+        Piece back = TopPieces.half(garment, TopNames.BACK, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE);
         Path side = SideSeam.straight(front);
         Garment straightened = garment.withPiece(withSide(front, side)).withPiece(withSide(back, side));
         List<Dimension> dimensions = new ArrayList<>();

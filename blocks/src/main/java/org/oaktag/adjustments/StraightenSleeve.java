@@ -2,10 +2,10 @@ package org.oaktag.adjustments;
 
 import java.util.List;
 import java.util.Map;
-import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
@@ -36,11 +36,7 @@ public record StraightenSleeve() implements Step {
 
     @Override
     public Reshaped reshape(Garment garment) {
-        Piece sleeve = garment.piece(TopNames.SLEEVE);
-        if (!sleeve.hasEdge(EdgeNames.HEM)) {
-            throw PatternException.of(
-                    "sleeve", "must not be split yet to be straightened", "a split sleeve", "straighten it first");
-        }
+        Piece sleeve = TopPieces.sleeveToHem(garment);
         Path hem = sleeve.path(EdgeNames.HEM);
         Point front = sleeve.corner(EdgeNames.CAP_FRONT, End.END);
         Point back = sleeve.corner(EdgeNames.CAP_BACK, End.START);

@@ -10,6 +10,7 @@ import org.oaktag.blocks.ArmholeShape;
 import org.oaktag.blocks.Redraw;
 import org.oaktag.blocks.TopBody;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
@@ -55,7 +56,7 @@ public record WidenArmhole(Length out, boolean sleeveFollows) implements Step {
         List<Dimension> dimensions = new ArrayList<>();
         Map<Name, Path> sides = new HashMap<>();
         for (Name name : TopBody.HALVES) {
-            Piece piece = garment.piece(name);
+            Piece piece = TopPieces.half(garment, name, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE);
             Path side = piece.path(EdgeNames.SIDE);
             double pitch = ArmholeShape.pitch(piece.path(EdgeNames.ARMHOLE)).x();
             Range.check(

@@ -8,6 +8,7 @@ import org.oaktag.adjust.Step;
 import org.oaktag.blocks.ShoulderSeam;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopNeckline;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
@@ -46,7 +47,7 @@ public record WidenNeckline(Length along) implements Step {
         List<Dimension> dimensions = new ArrayList<>();
         Garment widened = garment;
         for (Name name : List.of(TopNames.FRONT, TopNames.BACK)) {
-            Piece piece = garment.piece(name);
+            Piece piece = TopPieces.half(garment, name, EdgeNames.CENTRE, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
             Path shoulder = moved(piece);
             Point sideNeck = shoulder.start();
             dimensions.add(new Dimension(name, piece.path(EdgeNames.SHOULDER).start(), sideNeck, along.text()));

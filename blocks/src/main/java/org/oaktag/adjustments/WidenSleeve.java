@@ -9,6 +9,7 @@ import org.oaktag.blocks.CapFit;
 import org.oaktag.blocks.SleeveCap;
 import org.oaktag.blocks.SleeveEnd;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Note;
@@ -41,11 +42,11 @@ public record WidenSleeve(Length by) implements Step {
     @Override
     public Reshaped reshape(Garment garment) {
         CapFit fit = NewCap.ofItsLength(garment);
-        Length height = SleeveCap.of(garment.piece(TopNames.SLEEVE)).height();
+        Length height = SleeveCap.of(TopPieces.sleeveWithCap(garment)).height();
         Length width = garment.finished(TopNames.SLEEVE_WIDTH);
         double highest = Math.min(
                 fit.mostHeight(),
-                height.plus(SleeveEnd.of(garment.piece(TopNames.SLEEVE)).mostShortening())
+                height.plus(SleeveEnd.of(TopPieces.sleeveWithCap(garment)).mostShortening())
                         .mm());
         Optional<CapFit.Solved> found = fit.atWidth(width.plus(by).mm(), fit.leastHeight(), highest);
         CapFit.Solved solved = found.orElseThrow(() -> PatternException.of(

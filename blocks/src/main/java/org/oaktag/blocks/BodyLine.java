@@ -22,7 +22,8 @@ public enum BodyLine {
     ARMHOLE("armhole line") {
         @Override
         public double level(Garment garment, Piece piece) {
-            return ArmholeShape.pitch(piece.path(EdgeNames.ARMHOLE)).y();
+            Piece half = TopPieces.half(garment, piece.name(), EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE);
+            return ArmholeShape.pitch(half.path(EdgeNames.ARMHOLE)).y();
         }
 
         @Override
@@ -86,7 +87,8 @@ public enum BodyLine {
      * Returns the level of the line on a piece.
      *
      * @param piece a front or a back of the garment
-     * @throws PatternException if the line is the waist's, and the wearer's back waist length is not known
+     * @throws PatternException if the line is the waist's and the wearer's back waist length is not known, or it is the
+     *     armhole's and the piece has no whole armhole
      */
     public abstract double level(Garment garment, Piece piece);
 

@@ -37,7 +37,7 @@ public record ShoulderStrip(Piece giver, double width, double alongNeckline, dou
      *     upper part of the armhole
      */
     public static ShoulderStrip of(Piece giver, double width) {
-        TopNeckline.checkMeetsShoulder(giver);
+        TopPieces.require(giver, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
         Path shoulder = giver.path(EdgeNames.SHOULDER);
         if (shoulder.length() - shoulder.start().distanceTo(shoulder.end()) > STRAIGHT) {
             throw PatternException.of(

@@ -27,7 +27,7 @@ public final class SideSeam {
      * @throws PatternException if the side seam does not run down to the hem
      */
     public static Path straight(Piece piece) {
-        TopBody.checkSideMeetsHem(piece);
+        TopPieces.require(piece, EdgeNames.SIDE, EdgeNames.HEM);
         Path side = piece.path(EdgeNames.SIDE);
         if (isStraight(side)) {
             return side;

@@ -38,7 +38,7 @@ public final class SideVent {
      * @throws PatternException if the side seam does not run down to the hem, or the hem is not that wide
      */
     public static Piece cut(Piece piece, double height, double width) {
-        TopBody.checkSideMeetsHem(piece);
+        TopPieces.require(piece, EdgeNames.SIDE, EdgeNames.HEM);
         Path side = piece.path(EdgeNames.SIDE);
         Path sewn = side.splitAt(side.length() - height).before();
         Point corner = side.end();

@@ -3,8 +3,6 @@ package org.oaktag.blocks;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.oaktag.PatternException;
-import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
@@ -50,22 +48,6 @@ public final class TopBody {
         return redrawn(garment, Map.of(), centres);
     }
 
-    /**
-     * Checks that the side seam of a piece runs down to the hem.
-     *
-     * @throws PatternException if there is another edge between them
-     */
-    public static void checkSideMeetsHem(Piece piece) {
-        Edge next = piece.after(EdgeNames.SIDE);
-        if (!next.name().equals(EdgeNames.HEM)) {
-            throw PatternException.of(
-                    "side seam of the " + piece.name(),
-                    "must run down to the hem for this step",
-                    "edge '" + next.name() + "' between them",
-                    "put this step before the one that draws that edge");
-        }
-    }
-
     /** Returns the level at which an unraised hem of both pieces would lie: midway between the ends of their centres. */
     public static double hemLevel(Garment garment) {
         return HALVES.stream()
@@ -85,8 +67,8 @@ public final class TopBody {
      * @throws PatternException if a side seam does not run down to the hem
      */
     public static Garment redrawn(Garment garment, Map<Name, Path> sides, Map<Name, Point> centres) {
-        Half front = Half.of(garment.piece(TopNames.FRONT), sides, centres);
-        Half back = Half.of(garment.piece(TopNames.BACK), sides, centres);
+        Half front = Half.of(garment, TopNames.FRONT, sides, centres);
+        Half back = Half.of(garment, TopNames.BACK, sides, centres);
         boolean hemMoves = !centres.isEmpty() || front.endMoves() || back.endMoves();
         double drop = back.centre.y() - front.centre.y();
         double run = front.run() + back.run();
@@ -95,10 +77,12 @@ public final class TopBody {
     }
 
     /** A piece with the side seam and the lower end of the centre that it is to have. */
-    private record Half(Piece piece, Path side, Point centre) {
+    private record Half(Garment garment, Piece piece, Path side, Point centre) {
 
-        static Half of(Piece piece, Map<Name, Path> sides, Map<Name, Point> centres) {
+        static Half of(Garment garment, Name name, Map<Name, Path> sides, Map<Name, Point> centres) {
+            Piece piece = TopPieces.half(garment, name, EdgeNames.SIDE);
             return new Half(
+                    garment,
                     piece,
                     sides.getOrDefault(piece.name(), piece.path(EdgeNames.SIDE)),
                     centres.getOrDefault(piece.name(), centreEnd(piece)));
@@ -121,10 +105,11 @@ public final class TopBody {
         Piece redrawn(boolean hemMoves, double turn) {
             Map<Name, Path> edges = new HashMap<>(Map.of(EdgeNames.SIDE, side));
             if (startMoves()) {
+                TopPieces.half(garment, piece.name(), EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE);
                 edges.put(EdgeNames.ARMHOLE, TopArmhole.withUnderarm(piece, side));
             }
             if (hemMoves) {
-                checkSideMeetsHem(piece);
+                TopPieces.half(garment, piece.name(), EdgeNames.SIDE, EdgeNames.HEM, EdgeNames.CENTRE);
                 Path line = piece.path(EdgeNames.CENTRE);
                 edges.put(EdgeNames.HEM, HemShape.draw(side.end(), side.endDirection(), centre, turn));
                 edges.put(EdgeNames.CENTRE, Redraw.between(line, centre, line.end()));

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import org.oaktag.PatternException;
-import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Piece;
 import org.oaktag.geometry.CornerStyle;
@@ -48,7 +47,7 @@ public final class TopNeckline {
      * @throws PatternException if neckline and shoulder do not meet
      */
     public static Path path(Piece piece, Point centre, Path shoulder) {
-        checkMeetsShoulder(piece);
+        TopPieces.require(piece, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
         Path old = piece.path(EdgeNames.NECKLINE);
         NeckStyle style = NeckStyle.of(old);
         Vector oldAlong = piece.path(EdgeNames.SHOULDER).startDirection();
@@ -67,7 +66,7 @@ public final class TopNeckline {
      * @throws PatternException if neckline and shoulder do not meet
      */
     public static Piece inStyle(Piece piece, NeckStyle style) {
-        checkMeetsShoulder(piece);
+        TopPieces.require(piece, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
         Path old = piece.path(EdgeNames.NECKLINE);
         Path neckline = style.draw(BodyHalf.of(piece), old.start(), old.end(), old.endDirection());
         return with(piece, neckline, piece.path(EdgeNames.SHOULDER));
@@ -81,7 +80,7 @@ public final class TopNeckline {
      * @throws PatternException if neckline and shoulder do not meet
      */
     public static Piece boat(Piece piece, Point centre, Path shoulder) {
-        checkMeetsShoulder(piece);
+        TopPieces.require(piece, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
         Vector arriving = piece.path(EdgeNames.NECKLINE).endDirection();
         return with(piece, NeckShape.boat(centre, shoulder.start(), arriving), shoulder);
     }
@@ -94,7 +93,7 @@ public final class TopNeckline {
      * @throws PatternException if neckline and shoulder do not meet, or the moved neckline does not reach the shoulder
      */
     public static Piece movedIn(Piece piece, double by) {
-        checkMeetsShoulder(piece);
+        TopPieces.require(piece, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
         Path neckline = piece.path(EdgeNames.NECKLINE);
         Path shoulder = piece.path(EdgeNames.SHOULDER);
         Point centre = neckline.start();
@@ -127,22 +126,6 @@ public final class TopNeckline {
                         "must still meet centre and shoulder when it is moved in",
                         "a neckline that misses them",
                         "move it by less"));
-    }
-
-    /**
-     * Checks that neckline and shoulder meet at the side neck point.
-     *
-     * @throws PatternException if there is another edge between them
-     */
-    public static void checkMeetsShoulder(Piece piece) {
-        Edge next = piece.after(EdgeNames.NECKLINE);
-        if (!next.name().equals(EdgeNames.SHOULDER)) {
-            throw PatternException.of(
-                    "neckline of the " + piece.name(),
-                    "must meet the shoulder seam at the side neck point for this step",
-                    "edge '" + next.name() + "' between them",
-                    "put this step before the one that draws that edge");
-        }
     }
 
     /** Returns a piece with another neckline and shoulder; the centre reaches up or down to the neckline. */

@@ -3,11 +3,10 @@ package org.oaktag.laws.recipes;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Random;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.oaktag.adjust.Step;
@@ -41,7 +40,7 @@ class LongRunTest {
         Iterator<SurveyedBody> men = SurveyPopulation.of(Figure.MAN).draw(SEED).iterator();
         DrawnSteps drawn = new DrawnSteps();
         RecipeLaw law = new RecipeLaw();
-        SortedMap<String, Integer> broken = new TreeMap<>();
+        Tally broken = new Tally();
         for (int i = 0; i < count; i++) {
             SurveyedBody body = (i % 2 == 0 ? women : men).next();
             Ease ease = Ease.of(EASES.get(random.nextInt(EASES.size())));
@@ -52,16 +51,24 @@ class LongRunTest {
             try {
                 law.check(KnitTop.draft(body.measuredAs("drawn " + i), ease, CLOTH), steps);
             } catch (AssertionError | RuntimeException e) {
-                String first = String.valueOf(e.getMessage())
-                        .lines()
-                        .limit(1)
-                        .findFirst()
-                        .orElse("");
-                broken.merge(e.getClass().getSimpleName() + " " + first, 1, Integer::sum);
+                broken.count(cause(e), "recipe " + i + ": " + e.getMessage() + "\n      steps " + steps);
             }
         }
-        System.out.println(count + " recipes, " + law.done() + " steps done");
-        law.refusals().forEach((why, times) -> System.out.println(times + " refused, " + why));
-        assertThat(broken).as("recipes that broke the law, of %d", count).isEmpty();
+        System.out.println(count + " recipes, " + law.done() + " steps done, "
+                + law.refusals().total() + " refused:\n" + law.refusals());
+        System.out.println(broken.total() + " recipes broke the law:\n" + broken);
+        assertThat(broken.total()).as("recipes that broke the law, of %d", count).isZero();
+    }
+
+    /** Says what was thrown and by which lines of the library. */
+    private static String cause(Throwable thrown) {
+        return thrown.getClass().getSimpleName() + " "
+                + String.valueOf(thrown.getMessage()).lines().limit(1).findFirst().orElse("")
+                + " at "
+                + String.join(" < ", Arrays.stream(thrown.getStackTrace())
+                        .filter(frame -> frame.getClassName().startsWith("org.oaktag."))
+                        .limit(5)
+                        .map(frame -> frame.getFileName() + ":" + frame.getMethodName())
+                        .toList());
     }
 }

@@ -7,8 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Comparison;
@@ -32,7 +30,7 @@ final class RecipeLaw {
     /** How far, in mm, the history may lie off the measurement by another rule. */
     private static final double AGREES = 1e-4;
 
-    private final SortedMap<String, Integer> refusals = new TreeMap<>();
+    private final Tally refusals = new Tally();
     private int done;
 
     /** Plays the steps one after another, a refused one left out, and checks what each did. */
@@ -47,10 +45,7 @@ final class RecipeLaw {
                 assertThat(refused.thing()).as("%s", step).isNotBlank();
                 assertThat(refused.rule()).as("%s", step).isNotBlank();
                 assertThat(refused.given()).as("%s", step).isNotBlank();
-                refusals.merge(
-                        step.getClass().getSimpleName() + ": " + refused.rule().replaceAll("-?[0-9.]+", "#"),
-                        1,
-                        Integer::sum);
+                refusals.count(step.getClass().getSimpleName() + ": " + refused.rule(), refused.getMessage());
                 continue;
             }
             String told = told(after);
@@ -69,8 +64,8 @@ final class RecipeLaw {
         return done;
     }
 
-    /** Returns how often steps were refused, by kind and rule, the numbers in the rule left out. */
-    SortedMap<String, Integer> refusals() {
+    /** Returns how often steps were refused, by kind and rule. */
+    Tally refusals() {
         return refusals;
     }
 

@@ -1,0 +1,231 @@
+package org.oaktag.blocks;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.oaktag.PatternException;
+import org.oaktag.garment.Cut;
+import org.oaktag.garment.Edge;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.EdgeRef;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Piece;
+
+/**
+ * The pieces of a top as its steps expect them: front and back with their edges clockwise from neckline to centre, the
+ * sleeve with its own from the back of the cap round to the underarm, and those edges that a step works on one right after
+ * the other.
+ *
+ * <p>A general step may make any piece into something else: whole, turned over, parted, joined to another. A step of tops
+ * that would then move half of it, or the wrong way, is refused here, and told which step of the history it has to come
+ * before.
+ */
+public final class TopPieces {
+
+    private static final List<Name> ROUND_THE_BODY = List.of(
+            EdgeNames.NECKLINE,
+            EdgeNames.STAND,
+            EdgeNames.SHOULDER,
+            EdgeNames.RAGLAN,
+            EdgeNames.ARMHOLE,
+            EdgeNames.SIDE,
+            EdgeNames.HEM,
+            EdgeNames.CENTRE);
+
+    private static final List<Name> ROUND_THE_SLEEVE = List.of(
+            EdgeNames.CAP_BACK,
+            EdgeNames.CAP_FRONT,
+            EdgeNames.TOP,
+            EdgeNames.UNDERARM_FRONT,
+            EdgeNames.HEM,
+            EdgeNames.BOTTOM,
+            EdgeNames.UNDERARM_BACK);
+
+    private TopPieces() {}
+
+    /**
+     * Returns the front or the back as its half.
+     *
+     * @param run the edges that are needed, one right after the other clockwise
+     * @throws PatternException if it is not there, not drawn as its half, turned over, or lacks one of the edges or has
+     *     another between them; the message names the step to come before, where the history tells it
+     */
+    public static Piece half(Garment garment, Name name, Name... run) {
+        Piece piece = body(garment, name, run);
+        if (piece.cut() instanceof Cut.Single) {
+            throw refused(
+                    name,
+                    "must be drawn as its half for this step",
+                    "the whole, " + piece.cut().instruction(),
+                    TopOrigin.of(garment).gone(EdgeRef.of(name, EdgeNames.CENTRE)));
+        }
+        return piece;
+    }
+
+    /**
+     * Returns the front or the back, whether drawn as its half or whole.
+     *
+     * @param run the edges that are needed, one right after the other clockwise
+     * @throws PatternException as {@link #half}, except that the piece may be whole
+     */
+    public static Piece body(Garment garment, Name name, Name... run) {
+        return checked(garment, name, ROUND_THE_BODY, run);
+    }
+
+    /**
+     * Returns the sleeve or the lower part of a split one.
+     *
+     * @param run the edges that are needed, one right after the other clockwise
+     * @throws PatternException if it is not there, turned over, or lacks one of the edges or has another between them; the
+     *     message names the step to come before, where the history tells it
+     */
+    public static Piece sleeve(Garment garment, Name name, Name... run) {
+        return checked(garment, name, ROUND_THE_SLEEVE, run);
+    }
+
+    /**
+     * Returns the sleeve with its cap between both underarm edges, and one edge between them below, be it the hem or, where
+     * the sleeve is split, the style line.
+     *
+     * @throws PatternException as {@link #sleeve}
+     */
+    public static Piece sleeveWithCap(Garment garment) {
+        boolean split = garment.findPiece(TopNames.SLEEVE)
+                .filter(sleeve -> sleeve.hasEdge(EdgeNames.BOTTOM))
+                .isPresent();
+        return sleeveRound(garment, split ? EdgeNames.BOTTOM : EdgeNames.HEM);
+    }
+
+    /**
+     * Returns the sleeve from its cap down to its hem, not split yet.
+     *
+     * @throws PatternException as {@link #sleeve}
+     */
+    public static Piece sleeveToHem(Garment garment) {
+        return sleeveRound(garment, EdgeNames.HEM);
+    }
+
+    /**
+     * Returns the sleeve from its cap down to its hem, neither split nor cuffed yet.
+     *
+     * @throws PatternException as {@link #sleeve}, and if there is a cuff
+     */
+    public static Piece uncuffedSleeve(Garment garment) {
+        Piece sleeve = sleeveToHem(garment);
+        if (garment.hasPiece(TopNames.CUFF)) {
+            throw refused(
+                    TopNames.SLEEVE,
+                    "must be without a cuff for this step",
+                    "piece '" + TopNames.CUFF + "'",
+                    TopOrigin.of(garment).came(EdgeRef.of(TopNames.CUFF, EdgeNames.TOP)));
+        }
+        return sleeve;
+    }
+
+    private static Piece sleeveRound(Garment garment, Name lower) {
+        return sleeve(
+                garment,
+                TopNames.SLEEVE,
+                EdgeNames.UNDERARM_BACK,
+                EdgeNames.CAP_BACK,
+                EdgeNames.CAP_FRONT,
+                EdgeNames.UNDERARM_FRONT,
+                lower,
+                EdgeNames.UNDERARM_BACK);
+    }
+
+    /**
+     * Checks that a piece by itself has edges one right after the other.
+     *
+     * @throws PatternException if it lacks one, or has another between them
+     */
+    static void require(Piece piece, Name... run) {
+        broken(piece, run).ifPresent(fault -> {
+            throw refused(piece.name(), rule(run), fault.given, Optional.empty());
+        });
+    }
+
+    private static Piece checked(Garment garment, Name name, List<Name> round, Name... run) {
+        TopOrigin origin = TopOrigin.of(garment);
+        Piece piece = garment.findPiece(name)
+                .orElseThrow(() -> refused(
+                        name,
+                        "must be there for this step, with " + words(run),
+                        "the pieces "
+                                + garment.pieces().stream().map(Piece::name).toList(),
+                        origin.gone(name)));
+        if (!runsRound(piece, round)) {
+            throw refused(
+                    name,
+                    "must lie with its edges clockwise for this step",
+                    "a piece that was turned over",
+                    origin.mirrored(name));
+        }
+        broken(piece, run).ifPresent(fault -> {
+            EdgeRef edge = EdgeRef.of(name, fault.edge);
+            throw refused(name, rule(run), fault.given, fault.isMissing ? origin.gone(edge) : origin.came(edge));
+        });
+        return piece;
+    }
+
+    /** Tells whether those edges that the piece has come in their order, from wherever its outline begins. */
+    private static boolean runsRound(Piece piece, List<Name> round) {
+        List<Integer> places = piece.edges().stream()
+                .map(edge -> round.indexOf(edge.name()))
+                .filter(place -> place >= 0)
+                .toList();
+        int falls = 0;
+        for (int i = 0; i < places.size(); i++) {
+            if (places.get((i + 1) % places.size()) < places.get(i)) {
+                falls++;
+            }
+        }
+        return falls <= 1;
+    }
+
+    /** What is wrong with a run of edges: one that is missing, or one that lies between two of them. */
+    private record Fault(Name edge, boolean isMissing, String given) {}
+
+    private static Optional<Fault> broken(Piece piece, Name... run) {
+        for (Name edge : run) {
+            if (!piece.hasEdge(edge)) {
+                List<Name> edges = piece.edges().stream().map(Edge::name).toList();
+                return Optional.of(new Fault(edge, true, "the edges " + edges));
+            }
+        }
+        for (int i = 1; i < run.length; i++) {
+            Name next = piece.after(run[i - 1]).name();
+            if (!next.equals(run[i])) {
+                return Optional.of(
+                        new Fault(next, false, "edge '" + next + "' between " + run[i - 1] + " and " + run[i]));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static String rule(Name... run) {
+        return run.length == 1
+                ? "must have " + words(run) + " for this step"
+                : "must have " + words(run) + " meet one another in this order for this step";
+    }
+
+    private static String words(Name... run) {
+        List<String> names =
+                new ArrayList<>(Arrays.stream(run).map(name -> "'" + name + "'").toList());
+        String last = names.remove(names.size() - 1);
+        return names.isEmpty()
+                ? "edge " + last
+                : "edges " + names.stream().collect(Collectors.joining(", ")) + " and " + last;
+    }
+
+    private static PatternException refused(Name piece, String rule, String given, Optional<String> step) {
+        return PatternException.of(
+                "the " + piece,
+                rule,
+                given,
+                "take this step before " + step.orElse("the one that made the " + piece + " what it is"));
+    }
+}
