@@ -66,7 +66,7 @@ public record DropShoulder(Length by, Angle bend) implements Step {
         List<Dimension> dimensions = new ArrayList<>();
         Garment dropped = garment;
         for (Name name : List.of(TopNames.FRONT, TopNames.BACK)) {
-            Piece piece = TopPieces.half(garment, name, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE);
+            Piece piece = TopPieces.withArmhole(garment, name);
             Path shoulder = ShoulderSeam.extended(name, piece.path(EdgeNames.SHOULDER), by, bend);
             dimensions.add(new Dimension(name, piece.path(EdgeNames.SHOULDER).end(), shoulder.end(), by.text()));
             dropped = dropped.withPiece(piece.redrawn(

@@ -45,7 +45,7 @@ public record ExtendShoulder(Length by) implements Step {
         List<Dimension> dimensions = new ArrayList<>();
         Garment extended = garment;
         for (Name name : TopBody.HALVES) {
-            Piece piece = TopPieces.half(garment, name, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE);
+            Piece piece = TopPieces.withArmhole(garment, name);
             Path old = piece.path(EdgeNames.SHOULDER);
             Path shoulder = ShoulderSeam.extended(name, old, by, Angle.degrees(0));
             dimensions.add(new Dimension(name, old.end(), shoulder.end(), by.text()));

@@ -68,10 +68,8 @@ public record FitCap(Length ease, Optional<Length> height) implements Step {
     @Override
     public Reshaped reshape(Garment garment) {
         CapFit fit = CapFit.of(
-                TopPieces.half(garment, TopNames.FRONT, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE)
-                        .path(EdgeNames.ARMHOLE),
-                TopPieces.half(garment, TopNames.BACK, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE)
-                        .path(EdgeNames.ARMHOLE),
+                TopPieces.withArmhole(garment, TopNames.FRONT).path(EdgeNames.ARMHOLE),
+                TopPieces.withArmhole(garment, TopNames.BACK).path(EdgeNames.ARMHOLE),
                 ease);
         SleeveCap cap = SleeveCap.of(TopPieces.sleeveWithCap(garment));
         CapFit.Solved solved =

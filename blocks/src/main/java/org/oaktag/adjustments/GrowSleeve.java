@@ -16,6 +16,7 @@ import org.oaktag.body.BodyMeasure;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Note;
@@ -92,6 +93,8 @@ public record GrowSleeve(Length below, Angle bend, Optional<Length> gusset) impl
     @Override
     public Reshaped reshape(Garment garment) {
         TopPieces.uncuffedSleeve(garment);
+        TopPieces.requireFree(garment, EdgeRef.of(TopNames.FRONT, EdgeNames.ARMHOLE), TopNames.FRONT_ARMHOLE_SEAM);
+        TopPieces.requireFree(garment, EdgeRef.of(TopNames.BACK, EdgeNames.ARMHOLE), TopNames.BACK_ARMHOLE_SEAM);
         Length length = garment.finished(TopNames.SLEEVE_LENGTH);
         Length hem = garment.finished(TopNames.SLEEVE_HEM);
         GrownSleeve front = grown(

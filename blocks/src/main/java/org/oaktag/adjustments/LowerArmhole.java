@@ -59,7 +59,7 @@ public record LowerArmhole(Length by, boolean sleeveFollows) implements Step {
         List<Dimension> dimensions = new ArrayList<>();
         Map<Name, Path> sides = new HashMap<>();
         for (Name name : List.of(TopNames.FRONT, TopNames.BACK)) {
-            Piece piece = TopPieces.half(garment, name, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE);
+            Piece piece = TopPieces.withArmhole(garment, name);
             Path side = piece.path(EdgeNames.SIDE);
             check(piece, side);
             Point underarm = Point.of(side.start().x(), side.start().y() + by.mm());

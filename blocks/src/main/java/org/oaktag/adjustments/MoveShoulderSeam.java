@@ -67,7 +67,8 @@ public record MoveShoulderSeam(Length forward) implements Step {
     }
 
     private static Piece half(Garment garment, Name name) {
-        return TopPieces.half(garment, name, EdgeNames.NECKLINE, EdgeNames.SHOULDER, EdgeNames.ARMHOLE);
+        TopPieces.withArmhole(garment, name);
+        return TopPieces.half(garment, name, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
     }
 
     private Dimension dimension(Piece before, Piece after) {

@@ -37,10 +37,8 @@ final class NewCap {
     /** Returns a cap prepared so that each half keeps the length that it has. */
     static CapFit ofItsLength(Garment garment) {
         CapFit fit = CapFit.of(
-                TopPieces.half(garment, TopNames.FRONT, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE)
-                        .path(EdgeNames.ARMHOLE),
-                TopPieces.half(garment, TopNames.BACK, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE)
-                        .path(EdgeNames.ARMHOLE),
+                TopPieces.withArmhole(garment, TopNames.FRONT).path(EdgeNames.ARMHOLE),
+                TopPieces.withArmhole(garment, TopNames.BACK).path(EdgeNames.ARMHOLE),
                 Length.ZERO);
         Piece sleeve = TopPieces.sleeveWithCap(garment);
         return new CapFit(

@@ -71,10 +71,8 @@ public record PuffCap(double ratio, Optional<Length> height) implements Step {
     @Override
     public Reshaped reshape(Garment garment) {
         CapFit plain = CapFit.of(
-                TopPieces.half(garment, TopNames.FRONT, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE)
-                        .path(EdgeNames.ARMHOLE),
-                TopPieces.half(garment, TopNames.BACK, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE)
-                        .path(EdgeNames.ARMHOLE),
+                TopPieces.withArmhole(garment, TopNames.FRONT).path(EdgeNames.ARMHOLE),
+                TopPieces.withArmhole(garment, TopNames.BACK).path(EdgeNames.ARMHOLE),
                 Length.ZERO);
         CapFit fit = new CapFit(plain.front(), plain.back(), plain.frontLength() * ratio, plain.backLength() * ratio);
         Length wanted = height.orElseGet(

@@ -68,7 +68,6 @@ public record Raglan(Length onFront, Length onBack) implements Step {
         Piece sleeve = TopPieces.uncuffedSleeve(garment);
         Piece halfFront = half(garment, TopNames.FRONT, onFront);
         Piece halfBack = half(garment, TopNames.BACK, onBack);
-        requireFreeNeckline(garment);
         RaglanHalf front = RaglanHalf.front(halfFront, sleeve, onFront);
         RaglanHalf back = RaglanHalf.back(halfBack, sleeve, onBack);
         Length reach = garment.finished(TopNames.NECK_TO_WRIST);
@@ -104,28 +103,15 @@ public record Raglan(Length onFront, Length onBack) implements Step {
                         front.lineLength().text())));
     }
 
-    private static void requireFreeNeckline(Garment garment) {
-        EdgeRef front = EdgeRef.of(TopNames.FRONT, EdgeNames.NECKLINE);
-        EdgeRef back = EdgeRef.of(TopNames.BACK, EdgeNames.NECKLINE);
-        boolean open = garment.seams().stream().noneMatch(seam -> seam.has(front) || seam.has(back));
-        if (!open) {
-            throw PatternException.of(
-                    "raglan",
-                    "must be made on a neckline to which nothing is sewn",
-                    "one with a hood, band or facing",
-                    "put this step before it");
-        }
-    }
-
     private static Piece half(Garment garment, Name name, Length on) {
-        Piece piece = TopPieces.half(
-                garment,
-                name,
-                EdgeNames.CENTRE,
-                EdgeNames.NECKLINE,
-                EdgeNames.SHOULDER,
-                EdgeNames.ARMHOLE,
-                EdgeNames.SIDE);
+        Piece piece = TopPieces.half(garment, name, EdgeNames.CENTRE, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
+        TopPieces.withArmhole(garment, name);
+        for (Name edge : List.of(EdgeNames.NECKLINE, EdgeNames.SHOULDER, EdgeNames.ARMHOLE)) {
+            TopPieces.requireFree(
+                    garment,
+                    EdgeRef.of(name, edge),
+                    edge.equals(EdgeNames.SHOULDER) ? TopNames.SHOULDER_SEAM : armholeSeam(name));
+        }
         Range.check(
                 "raglan line of the " + piece.name(),
                 "from the shoulder seam it can begin at",
@@ -133,6 +119,10 @@ public record Raglan(Length onFront, Length onBack) implements Step {
                 LEAST,
                 piece.path(EdgeNames.NECKLINE).length() - LEAST_NECKLINE);
         return piece;
+    }
+
+    private static Name armholeSeam(Name piece) {
+        return piece.equals(TopNames.FRONT) ? TopNames.FRONT_ARMHOLE_SEAM : TopNames.BACK_ARMHOLE_SEAM;
     }
 
     private Piece checked(Piece drawn) {

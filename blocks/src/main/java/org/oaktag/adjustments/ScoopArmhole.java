@@ -46,7 +46,7 @@ public record ScoopArmhole(Length by, boolean sleeveFollows) implements Step {
 
     @Override
     public Reshaped reshape(Garment garment) {
-        Piece front = TopPieces.half(garment, TopNames.FRONT, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE);
+        Piece front = TopPieces.withArmhole(garment, TopNames.FRONT);
         Point pitch = ArmholeShape.pitch(front.path(EdgeNames.ARMHOLE));
         Range.check(
                 "armhole of the front",

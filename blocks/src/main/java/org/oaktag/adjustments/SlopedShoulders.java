@@ -43,8 +43,8 @@ final class SlopedShoulders {
         List<Dimension> dimensions = new ArrayList<>();
         Garment turned = garment;
         for (Name name : TopBody.HALVES) {
-            Piece piece = TopPieces.half(
-                    garment, name, EdgeNames.NECKLINE, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE);
+            Piece piece = TopPieces.half(garment, name, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
+            TopPieces.withArmhole(garment, name);
             Path old = piece.path(EdgeNames.SHOULDER);
             Path shoulder = ShoulderSeam.turned(old, turn.of(piece));
             check(name, slope(old), slope(shoulder));

@@ -39,8 +39,8 @@ public record StraightenSideSeams() implements Step {
     @Override
     public Reshaped reshape(Garment garment) {
         StraightSides.checkUnderarms(garment);
-        Piece front = TopPieces.half(garment, TopNames.FRONT, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE);
-        Piece back = TopPieces.half(garment, TopNames.BACK, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE);
+        Piece front = TopPieces.withArmhole(garment, TopNames.FRONT);
+        Piece back = TopPieces.withArmhole(garment, TopNames.BACK);
         Path side = SideSeam.straight(front);
         Garment straightened = garment.withPiece(withSide(front, side)).withPiece(withSide(back, side));
         List<Dimension> dimensions = new ArrayList<>();

@@ -1,9 +1,9 @@
 package org.oaktag.adjustments;
 
 import java.util.List;
-import java.util.Map;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
+import org.oaktag.blocks.SleeveEnd;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
@@ -42,10 +42,11 @@ public record StraightenSleeve() implements Step {
         Point back = sleeve.corner(EdgeNames.CAP_BACK, End.START);
         Point hemFront = Point.of(front.x(), hem.start().y());
         Point hemBack = Point.of(back.x(), hem.end().y());
-        Piece straight = sleeve.redrawn(Map.of(
-                EdgeNames.UNDERARM_FRONT, Path.of(new Line(front, hemFront)),
-                EdgeNames.HEM, Path.of(new Line(hemFront, hemBack)),
-                EdgeNames.UNDERARM_BACK, Path.of(new Line(hemBack, back))));
+        Piece straight = SleeveEnd.of(sleeve)
+                .redrawn(
+                        Path.of(new Line(hemFront, hemBack)),
+                        Path.of(new Line(front, hemFront)),
+                        Path.of(new Line(hemBack, back)));
         Length grown = Length.mm(straight.path(EdgeNames.HEM).length() - hem.length());
         Note rule = Note.rule("from the underarm points straight down: the hem grows by " + grown.text() + " to "
                 + straight.edge(EdgeNames.HEM).length().text()

@@ -56,7 +56,7 @@ public record WidenArmhole(Length out, boolean sleeveFollows) implements Step {
         List<Dimension> dimensions = new ArrayList<>();
         Map<Name, Path> sides = new HashMap<>();
         for (Name name : TopBody.HALVES) {
-            Piece piece = TopPieces.half(garment, name, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE);
+            Piece piece = TopPieces.withArmhole(garment, name);
             Path side = piece.path(EdgeNames.SIDE);
             double pitch = ArmholeShape.pitch(piece.path(EdgeNames.ARMHOLE)).x();
             Range.check(

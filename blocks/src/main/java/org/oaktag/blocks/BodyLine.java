@@ -22,7 +22,7 @@ public enum BodyLine {
     ARMHOLE("armhole line") {
         @Override
         public double level(Garment garment, Piece piece) {
-            Piece half = TopPieces.half(garment, piece.name(), EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE);
+            Piece half = TopPieces.withArmhole(garment, piece.name());
             return ArmholeShape.pitch(half.path(EdgeNames.ARMHOLE)).y();
         }
 
@@ -114,7 +114,11 @@ public enum BodyLine {
             Piece piece = garment.piece(name);
             double level = level(garment, piece);
             stretched = stretched.withPiece(stretched(piece, level, by));
-            sides.put(name, side(piece, level, by));
+            Path side = side(piece, level, by);
+            if (!side.startDirection().equals(piece.path(EdgeNames.SIDE).startDirection())) {
+                TopPieces.withArmhole(garment, name);
+            }
+            sides.put(name, side);
             Point centre = TopBody.centreEnd(piece);
             centres.put(name, Point.of(centre.x(), centre.y() + by));
         }

@@ -143,7 +143,7 @@ public final class CapHalf {
     private static PatternException noScoop(double turned) {
         return PatternException.of(
                 "sleeve cap",
-                "the armhole must turn by at least 50 degrees under the arm for the cap to be copied from it",
+                "the armhole must turn by at least 50° in its last curve, under the arm, for the cap to be copied from it",
                 Angle.degrees(turned).text(),
                 "scoop the armhole out below its pitch point");
     }

@@ -1,12 +1,16 @@
 package org.oaktag.blocks;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Grainline;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Notch;
 import org.oaktag.garment.Piece;
+import org.oaktag.geometry.Curve;
 import org.oaktag.geometry.Line;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
@@ -29,11 +33,15 @@ public record SleeveEnd(Piece part) {
         return new SleeveEnd(part);
     }
 
-    /** Returns by how much the lower end can be moved up: 20 mm below what it hangs from are left. */
+    /**
+     * Returns by how much the lower end can be moved up: 20 mm are left below what it hangs from, or below the last joint
+     * of an underarm edge of several curves, of which only the last is redrawn.
+     */
     public Length mostShortening() {
-        double upper = Math.max(
-                part.path(EdgeNames.UNDERARM_FRONT).start().y(),
-                part.path(EdgeNames.UNDERARM_BACK).end().y());
+        List<Curve> front = part.path(EdgeNames.UNDERARM_FRONT).curves();
+        Curve back = part.path(EdgeNames.UNDERARM_BACK).curves().get(0);
+        double upper =
+                Math.max(front.get(front.size() - 1).start().y(), back.end().y());
         if (part.hasEdge(EdgeNames.TOP)) {
             upper = Math.max(upper, part.path(EdgeNames.TOP).bounds().maxY());
         }
@@ -57,19 +65,16 @@ public record SleeveEnd(Piece part) {
         double growth =
                 (lower.bounds().maxY() - top) / (lowerEdge().path().bounds().maxY() - top);
         Grainline grain = part.grainline();
-        return part.redrawn(Map.of(
-                        lowerEdge().name(),
+        return redrawn(
                         lower,
-                        EdgeNames.UNDERARM_FRONT,
                         Redraw.between(
                                 part.path(EdgeNames.UNDERARM_FRONT),
                                 part.path(EdgeNames.UNDERARM_FRONT).start(),
                                 lower.start()),
-                        EdgeNames.UNDERARM_BACK,
                         Redraw.between(
                                 part.path(EdgeNames.UNDERARM_BACK),
                                 lower.end(),
-                                part.path(EdgeNames.UNDERARM_BACK).end())))
+                                part.path(EdgeNames.UNDERARM_BACK).end()))
                 .withGrainline(new Grainline(within(grain.top(), top, growth), within(grain.bottom(), top, growth)));
     }
 
@@ -109,13 +114,7 @@ public record SleeveEnd(Piece part) {
         Path lower = drawn.half().then(drawn.half().transformed(mirror).reversed());
         Path back = drawn.underarm().transformed(mirror).reversed();
         Point backUnderarm = part.path(EdgeNames.UNDERARM_BACK).end();
-        return part.redrawn(Map.of(
-                lowerEdge().name(),
-                lower,
-                EdgeNames.UNDERARM_FRONT,
-                drawn.underarm(),
-                EdgeNames.UNDERARM_BACK,
-                Redraw.between(back, lower.end(), backUnderarm)));
+        return redrawn(lower, drawn.underarm(), Redraw.between(back, lower.end(), backUnderarm));
     }
 
     /** Returns the straight distance between both underarm points. */
@@ -130,6 +129,21 @@ public record SleeveEnd(Piece part) {
                 .start()
                 .midpoint(part.path(EdgeNames.UNDERARM_BACK).end())
                 .x();
+    }
+
+    /** Returns the piece with another lower edge and other underarm edges; notches below stay at their share of the edge. */
+    public Piece redrawn(Path lower, Path underarmFront, Path underarmBack) {
+        Name edge = lowerEdge().name();
+        double growth = lower.length() / lowerEdge().path().length();
+        Piece bare = part.withoutNotchesOn(edge)
+                .redrawn(Map.of(
+                        edge, lower, EdgeNames.UNDERARM_FRONT, underarmFront, EdgeNames.UNDERARM_BACK, underarmBack));
+        for (Notch notch : part.notches()) {
+            if (notch.edge().equals(edge)) {
+                bare = bare.withNotch(notch.at(Length.mm(notch.distance() * growth)));
+            }
+        }
+        return bare;
     }
 
     private Edge lowerEdge() {

@@ -35,6 +35,11 @@ public final class TopBody {
      * @throws PatternException if a side seam does not run down to the hem, as when a vent is cut
      */
     public static Garment withSides(Garment garment, Map<Name, Path> sides) {
+        sides.forEach((name, side) -> {
+            if (startMoves(garment.piece(name), side)) {
+                TopPieces.withArmhole(garment, name);
+            }
+        });
         return redrawn(garment, sides, Map.of());
     }
 
@@ -76,6 +81,11 @@ public final class TopBody {
         return garment.withPiece(front.redrawn(hemMoves, turn)).withPiece(back.redrawn(hemMoves, -turn));
     }
 
+    private static boolean startMoves(Piece piece, Path side) {
+        Path old = piece.path(EdgeNames.SIDE);
+        return !side.start().equals(old.start()) || !side.startDirection().equals(old.startDirection());
+    }
+
     /** A piece with the side seam and the lower end of the centre that it is to have. */
     private record Half(Garment garment, Piece piece, Path side, Point centre) {
 
@@ -92,11 +102,6 @@ public final class TopBody {
             return side.end().x() - centre.x();
         }
 
-        boolean startMoves() {
-            Path old = piece.path(EdgeNames.SIDE);
-            return !side.start().equals(old.start()) || !side.startDirection().equals(old.startDirection());
-        }
-
         boolean endMoves() {
             Path old = piece.path(EdgeNames.SIDE);
             return !side.end().equals(old.end()) || !side.endDirection().equals(old.endDirection());
@@ -104,7 +109,7 @@ public final class TopBody {
 
         Piece redrawn(boolean hemMoves, double turn) {
             Map<Name, Path> edges = new HashMap<>(Map.of(EdgeNames.SIDE, side));
-            if (startMoves()) {
+            if (startMoves(piece, side)) {
                 TopPieces.half(garment, piece.name(), EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE);
                 edges.put(EdgeNames.ARMHOLE, TopArmhole.withUnderarm(piece, side));
             }

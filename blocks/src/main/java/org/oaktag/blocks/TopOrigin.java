@@ -36,6 +36,19 @@ record TopOrigin(List<Change> history) {
                         moved.quantity().equals(edge.id()) && moved.before().isEmpty()));
     }
 
+    /** Returns the last step that changed the length of the edge. */
+    Optional<String> moved(EdgeRef edge) {
+        return last(change ->
+                change.moved().stream().anyMatch(moved -> moved.quantity().equals(edge.id())));
+    }
+
+    /** Returns the last step that sewed the seam where there was none. */
+    Optional<String> sewn(Name seam) {
+        return last(change -> change.moved().stream()
+                .anyMatch(moved -> moved.quantity().equals("seam " + seam + ", error")
+                        && moved.before().isEmpty()));
+    }
+
     /** Returns the last step that turned the piece over. */
     Optional<String> mirrored(Name piece) {
         String phrase = new MirrorPiece(piece).name();

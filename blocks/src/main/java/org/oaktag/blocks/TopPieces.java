@@ -13,6 +13,10 @@ import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
+import org.oaktag.geometry.Cubic;
+import org.oaktag.geometry.Curve;
+import org.oaktag.geometry.Vector;
+import org.oaktag.measure.Length;
 
 /**
  * The pieces of a top as its steps expect them: front and back with their edges clockwise from neckline to centre, the
@@ -44,6 +48,9 @@ public final class TopPieces {
             EdgeNames.BOTTOM,
             EdgeNames.UNDERARM_BACK);
 
+    /** The cosine of how far off upright an armhole may run at its pitch point: 20 degrees, as after a slash. */
+    private static final double LEAST_UPRIGHT = Math.cos(Math.toRadians(20));
+
     private TopPieces() {}
 
     /**
@@ -62,6 +69,18 @@ public final class TopPieces {
                     "the whole, " + piece.cut().instruction(),
                     TopOrigin.of(garment).gone(EdgeRef.of(name, EdgeNames.CENTRE)));
         }
+        return piece;
+    }
+
+    /**
+     * Returns the front or the back as its half, its armhole whole: from the shoulder to its pitch point, and from there in
+     * one curve to the side.
+     *
+     * @throws PatternException as {@link #half}, and where the armhole runs otherwise
+     */
+    public static Piece withArmhole(Garment garment, Name name) {
+        Piece piece = half(garment, name, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE);
+        checkArmhole(piece, TopOrigin.of(garment));
         return piece;
     }
 
@@ -144,7 +163,7 @@ public final class TopPieces {
      */
     static void require(Piece piece, Name... run) {
         broken(piece, run).ifPresent(fault -> {
-            throw refused(piece.name(), rule(run), fault.given, Optional.empty());
+            throw refused(piece.name(), fault.rule, fault.given, Optional.empty());
         });
     }
 
@@ -166,9 +185,45 @@ public final class TopPieces {
         }
         broken(piece, run).ifPresent(fault -> {
             EdgeRef edge = EdgeRef.of(name, fault.edge);
-            throw refused(name, rule(run), fault.given, fault.isMissing ? origin.gone(edge) : origin.came(edge));
+            throw refused(name, fault.rule, fault.given, fault.isMissing ? origin.gone(edge) : origin.came(edge));
         });
         return piece;
+    }
+
+    /** The pitch point is where the last curve begins, upright, unless the end of the armhole was drawn anew. */
+    private static void checkArmhole(Piece piece, TopOrigin origin) {
+        List<Curve> curves = piece.path(EdgeNames.ARMHOLE).curves();
+        Curve last = curves.get(curves.size() - 1);
+        boolean fromPitch = curves.size() > 1
+                && last instanceof Cubic
+                && last.directionAt(0).dot(Vector.of(0, 1)) > LEAST_UPRIGHT;
+        if (!fromPitch) {
+            throw refused(
+                    piece.name(),
+                    "must have an armhole that runs in one curve from its pitch point to the underarm point for this step",
+                    "one whose last " + (last instanceof Cubic ? "curve" : "line") + " is "
+                            + Length.mm(last.length()).text() + " long",
+                    origin.moved(EdgeRef.of(piece.name(), EdgeNames.ARMHOLE)));
+        }
+    }
+
+    /**
+     * Checks that an edge is sewn in no other seam than this one.
+     *
+     * @param seam the seam that the step takes care of
+     * @throws PatternException if it is; the message names the seam and the step to come before
+     */
+    public static void requireFree(Garment garment, EdgeRef edge, Name seam) {
+        garment.seams().stream()
+                .filter(each -> each.has(edge) && !each.name().equals(seam))
+                .findFirst()
+                .ifPresent(sewn -> {
+                    throw refused(
+                            edge.piece(),
+                            "must have nothing else sewn to its " + edge.edge() + " for this step",
+                            "seam '" + sewn.name() + "'",
+                            TopOrigin.of(garment).sewn(sewn.name()));
+                });
     }
 
     /** Tells whether those edges that the piece has come in their order, from wherever its outline begins. */
@@ -187,34 +242,32 @@ public final class TopPieces {
     }
 
     /** What is wrong with a run of edges: one that is missing, or one that lies between two of them. */
-    private record Fault(Name edge, boolean isMissing, String given) {}
+    private record Fault(Name edge, boolean isMissing, String rule, String given) {}
 
     private static Optional<Fault> broken(Piece piece, Name... run) {
         for (Name edge : run) {
             if (!piece.hasEdge(edge)) {
                 List<Name> edges = piece.edges().stream().map(Edge::name).toList();
-                return Optional.of(new Fault(edge, true, "the edges " + edges));
+                return Optional.of(
+                        new Fault(edge, true, "must have " + words(run) + " for this step", "the edges " + edges));
             }
         }
         for (int i = 1; i < run.length; i++) {
             Name next = piece.after(run[i - 1]).name();
             if (!next.equals(run[i])) {
-                return Optional.of(
-                        new Fault(next, false, "edge '" + next + "' between " + run[i - 1] + " and " + run[i]));
+                return Optional.of(new Fault(
+                        next,
+                        false,
+                        "must have '" + run[i - 1] + "' and '" + run[i] + "' meet for this step",
+                        "edge '" + next + "' between them"));
             }
         }
         return Optional.empty();
     }
 
-    private static String rule(Name... run) {
-        return run.length == 1
-                ? "must have " + words(run) + " for this step"
-                : "must have " + words(run) + " meet one another in this order for this step";
-    }
-
     private static String words(Name... run) {
-        List<String> names =
-                new ArrayList<>(Arrays.stream(run).map(name -> "'" + name + "'").toList());
+        List<String> names = new ArrayList<>(
+                Arrays.stream(run).distinct().map(name -> "'" + name + "'").toList());
         String last = names.remove(names.size() - 1);
         return names.isEmpty()
                 ? "edge " + last

@@ -52,8 +52,8 @@ public record CutOnFacing(EdgeRef edge, Length width) implements Step {
     /**
      * Cuts the facing on to a piece by itself.
      *
-     * @throws PatternException if the edge is not straight or lies on the fold of the cloth, or an edge beside it does not
-     *     reach as far in as the facing is wide
+     * @throws PatternException if the edge is not straight, lies on the fold of the cloth or ends there, or an edge beside
+     *     it does not reach as far in as the facing is wide
      */
     public Piece face(Piece before) {
         Name own = edge.edge();
@@ -64,6 +64,7 @@ public record CutOnFacing(EdgeRef edge, Length width) implements Step {
                     "edge '" + own + "', " + before.cut().instruction(),
                     "cut the piece as a mirrored pair first");
         }
+        requireOffFold(before);
         StraightFold.require(before, own, "as the facing is folded in along it");
         if (!(width.mm() > 0)) {
             throw PatternException.of(name(), "must be wider than 0 mm", width.text(), "");
@@ -93,6 +94,18 @@ public record CutOnFacing(EdgeRef edge, Length width) implements Step {
                     name(), "must not make the outline cross itself", width.text(), "make the facing narrower");
         }
         return faced;
+    }
+
+    private void requireOffFold(Piece before) {
+        if (before.cut() instanceof Cut.OnFold fold
+                && (before.before(edge.edge()).name().equals(fold.edge())
+                        || before.after(edge.edge()).name().equals(fold.edge()))) {
+            throw PatternException.of(
+                    name(),
+                    "must not end on the fold of the cloth, where no edge is free to be mirrored",
+                    "edge '" + fold.edge() + "' beside it, " + before.cut().instruction(),
+                    "give the edge an allowance that is folded back, or a facing of its own");
+        }
     }
 
     /** What of a neighbour, from the edge on, lies within the width of the facing. */
@@ -126,6 +139,12 @@ public record CutOnFacing(EdgeRef edge, Length width) implements Step {
         Piece after = face(before);
         EdgeChanges changes = new EdgeChanges();
         changes.became(edge, List.of());
+        changes.lowest(
+                edge,
+                before.corner(edge.edge(), End.START).y()
+                                > before.corner(edge.edge(), End.END).y()
+                        ? End.START
+                        : End.END);
         changes.moved(
                 new Corner(edge, End.START),
                 Corner.at(edge.piece(), before.before(edge.edge()).name(), End.END));

@@ -15,6 +15,7 @@ import org.oaktag.geometry.Curve;
 import org.oaktag.geometry.Outline;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
+import org.oaktag.measure.Length;
 
 /**
  * A piece cut in two along a line and not yet put together again.
@@ -110,7 +111,8 @@ record Divided(Piece piece, LaidLine line, Path cut, List<Fragment> left, List<F
                 throw PatternException.of(
                         thing(piece),
                         "must not meet the outline between its ends",
-                        "a meeting at " + crossing.point(),
+                        "a meeting " + Length.mm(crossing.point().x()).text() + " right and "
+                                + Length.mm(crossing.point().y()).text() + " down",
                         "choose other ends, or a line that runs inside the piece");
             }
         }

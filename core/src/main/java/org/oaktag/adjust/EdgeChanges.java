@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.End;
@@ -34,6 +35,7 @@ final class EdgeChanges {
     private final Map<EdgeRef, List<EdgeRef>> runs = new LinkedHashMap<>();
     private final Map<Corner, Corner> corners = new LinkedHashMap<>();
     private final Set<Name> turned = new LinkedHashSet<>();
+    private final Map<EdgeRef, Corner> lowest = new LinkedHashMap<>();
 
     /** Says that an edge is now these edges, in the order in which it ran. */
     void became(EdgeRef old, List<EdgeRef> now) {
@@ -43,6 +45,11 @@ final class EdgeChanges {
     /** Says that a corner is now another one's end. */
     void moved(Corner old, Corner now) {
         corners.put(old, now);
+    }
+
+    /** Says which of its corners lies lowest on a straight edge that is gone. */
+    void lowest(EdgeRef gone, End end) {
+        lowest.put(gone, new Corner(gone, end));
     }
 
     /** Says that the edges of a piece run the other way round now. */
@@ -159,9 +166,7 @@ final class EdgeChanges {
             return List.of(new FromLine(now(line.corner()), now(line.from()), now(line.to())));
         }
         if (quantity instanceof Fall fall) {
-            List<EdgeRef> lowest =
-                    fall.to().stream().flatMap(edge -> now(edge).stream()).toList();
-            return lowest.isEmpty() ? List.of() : List.of(new Fall(now(fall.from()), lowest));
+            return fall(fall);
         }
         FromEdge from = (FromEdge) quantity;
         Corner start = now(new Corner(from.edge(), End.START));
@@ -169,5 +174,19 @@ final class EdgeChanges {
         boolean whole = start.edge().equals(end.edge()) && now(from.edge()).size() == 1;
         return List.of(
                 whole ? new FromEdge(now(from.corner()), start.edge()) : new FromLine(now(from.corner()), start, end));
+    }
+
+    /** Where every edge is gone, the fall is that to the lowest corner of the last of them, if it is known. */
+    private List<Quantity> fall(Fall fall) {
+        List<EdgeRef> now =
+                fall.to().stream().flatMap(edge -> now(edge).stream()).toList();
+        if (!now.isEmpty()) {
+            return List.of(new Fall(now(fall.from()), now));
+        }
+        return fall.to().stream()
+                .filter(lowest::containsKey)
+                .<Quantity>map(edge -> new Drop(now(fall.from()), now(Objects.requireNonNull(lowest.get(edge)))))
+                .limit(1)
+                .toList();
     }
 }

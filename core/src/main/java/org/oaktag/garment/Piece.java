@@ -15,6 +15,7 @@ import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Transform;
 import org.oaktag.geometry.Vector;
 import org.oaktag.measure.Angle;
+import org.oaktag.measure.Length;
 
 /**
  * One piece of a pattern: a closed outline made of named edges in order, clockwise on paper, and what is marked on it.
@@ -309,9 +310,9 @@ public record Piece(
             if (!last.path().end().equals(edge.path().start())) {
                 throw PatternException.of(
                         "piece '" + piece + "'",
-                        "edge '" + edge.name() + "' must begin where '" + last.name() + "' ends, at "
-                                + last.path().end(),
-                        "" + edge.path().start(),
+                        "edge '" + edge.name() + "' must begin where '" + last.name() + "' ends",
+                        Length.mm(last.path().end().distanceTo(edge.path().start()))
+                                        .text() + " between them",
                         "redraw both edges to the same point");
             }
             last = edge;
@@ -325,7 +326,7 @@ public record Piece(
                     "notch '" + notch.name() + "' of piece '" + piece + "'",
                     "must lie on edge '" + edge.name() + "' (0 to "
                             + edge.length().text() + ")",
-                    org.oaktag.measure.Length.mm(notch.distance()).text(),
+                    Length.mm(notch.distance()).text(),
                     "");
         }
     }

@@ -57,18 +57,26 @@ class LongRunTest {
         System.out.println(count + " recipes, " + law.done() + " steps done, "
                 + law.refusals().total() + " refused:\n" + law.refusals());
         System.out.println(broken.total() + " recipes broke the law:\n" + broken);
-        assertThat(broken.total()).as("recipes that broke the law, of %d", count).isZero();
+        assertThat(broken.total())
+                .as("recipes that broke the law, of %d", count)
+                .isZero();
     }
 
     /** Says what was thrown and by which lines of the library. */
     private static String cause(Throwable thrown) {
         return thrown.getClass().getSimpleName() + " "
-                + String.valueOf(thrown.getMessage()).lines().limit(1).findFirst().orElse("")
+                + String.valueOf(thrown.getMessage())
+                        .lines()
+                        .limit(1)
+                        .findFirst()
+                        .orElse("")
                 + " at "
-                + String.join(" < ", Arrays.stream(thrown.getStackTrace())
-                        .filter(frame -> frame.getClassName().startsWith("org.oaktag."))
-                        .limit(5)
-                        .map(frame -> frame.getFileName() + ":" + frame.getMethodName())
-                        .toList());
+                + String.join(
+                        " < ",
+                        Arrays.stream(thrown.getStackTrace())
+                                .filter(frame -> frame.getClassName().startsWith("org.oaktag."))
+                                .limit(5)
+                                .map(frame -> frame.getFileName() + ":" + frame.getMethodName())
+                                .toList());
     }
 }
