@@ -3,6 +3,7 @@ package org.oaktag.blocks;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.oaktag.PatternException;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
@@ -32,7 +33,8 @@ public final class TopBody {
      * redrawn below its pitch point; where one ends so, both hems are.
      *
      * @param sides the side seams by the name of their piece, from the underarm point down
-     * @throws PatternException if a side seam does not run down to the hem, as when a vent is cut
+     * @throws PatternException if a side seam does not run down to the hem, as when a vent is cut, or an armhole that is
+     *     redrawn is not whole
      */
     public static Garment withSides(Garment garment, Map<Name, Path> sides) {
         sides.forEach((name, side) -> {
