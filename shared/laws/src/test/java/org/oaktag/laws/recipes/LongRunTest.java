@@ -51,7 +51,7 @@ class LongRunTest {
             try {
                 law.check(KnitTop.draft(body.measuredAs("drawn " + i), ease, CLOTH), steps);
             } catch (AssertionError | RuntimeException e) {
-                broken.count(cause(e), "recipe " + i + ": " + e.getMessage() + "\n      steps " + steps);
+                broken.count(cause(e), "recipe " + i + ": " + e + "\n      steps " + steps);
             }
         }
         System.out.println(count + " recipes, " + law.done() + " steps done, "

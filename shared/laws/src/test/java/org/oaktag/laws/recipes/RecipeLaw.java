@@ -45,7 +45,7 @@ final class RecipeLaw {
                 assertThat(refused.thing()).as("%s", step).isNotBlank();
                 assertThat(refused.rule()).as("%s", step).isNotBlank();
                 assertThat(refused.given()).as("%s", step).isNotBlank();
-                refusals.count(step.getClass().getSimpleName() + ": " + refused.rule(), refused.getMessage());
+                refusals.count(step.getClass().getSimpleName() + ": " + refused.rule(), refused.toString());
                 continue;
             }
             String told = told(after);
