@@ -1,6 +1,7 @@
 package org.oaktag.adjustments;
 
 import java.util.Optional;
+import org.oaktag.adjust.NotchSeams;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Name;
 import org.oaktag.measure.Length;
@@ -80,5 +81,10 @@ public final class Finishes {
      */
     public static PatchPocket patchPocket(Length width, Length height, Length fromCentre, Length belowSideNeck) {
         return new PatchPocket(width, height, fromCentre, belowSideNeck, Optional.empty());
+    }
+
+    /** Returns the step that sets notches on every seam whose edges could be mistaken for those of another. */
+    public static NotchSeams notchSeams() {
+        return new NotchSeams();
     }
 }

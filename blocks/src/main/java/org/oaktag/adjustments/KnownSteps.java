@@ -14,6 +14,7 @@ import org.oaktag.adjust.JoinPieces;
 import org.oaktag.adjust.MirrorPiece;
 import org.oaktag.adjust.MoveDart;
 import org.oaktag.adjust.MovePoint;
+import org.oaktag.adjust.NotchSeams;
 import org.oaktag.adjust.OpenDart;
 import org.oaktag.adjust.SeparateFacing;
 import org.oaktag.adjust.SlashAndSpread;
@@ -131,6 +132,7 @@ public final class KnownSteps {
                         .usually("down", -10, 10)
                         .usually("reach", 30, 120),
                 kind(ExtendEdge.class).usually("by", 5, 50),
+                kind(NotchSeams.class),
                 kind(CutOnFacing.class).usually("width", 20, 60),
                 kind(SeparateFacing.class).usually("width", 25, 70).usually("cloth stretch", 0, 80),
                 kind(TrueCorner.class)

@@ -2,9 +2,11 @@ package org.oaktag.adjust;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.Garment;
-import org.oaktag.garment.Notch;
 import org.oaktag.garment.Piece;
 
 /**
@@ -16,41 +18,8 @@ import org.oaktag.garment.Piece;
  */
 record MatchingNotch(double share, int count) {
 
-    /** Edges and notches that lie this near to each other, in millimetres, look alike to whoever pins them. */
-    private static final double ALIKE = 4;
-
     private static final List<Double> SHARES = List.of(1.0 / 3, 0.25, 0.4, 0.2, 0.28, 0.37, 0.15, 0.44);
     private static final int MOST_CUTS = 3;
-
-    private record Pattern(double length, List<Mark> marks) {
-
-        private record Mark(double at, int count) {}
-
-        static Pattern of(Piece piece, Edge edge) {
-            double length = edge.path().length();
-            List<Mark> marks = new ArrayList<>();
-            for (Notch notch : piece.notches()) {
-                if (notch.edge().equals(edge.name())) {
-                    marks.add(new Mark(notch.fromStart(length), notch.count()));
-                }
-            }
-            return new Pattern(length, marks);
-        }
-
-        boolean fits(Pattern other) {
-            return Math.abs(length - other.length) <= ALIKE
-                    && marks.size() == other.marks.size()
-                    && (agrees(other, false) || agrees(other, true));
-        }
-
-        private boolean agrees(Pattern other, boolean reversed) {
-            return marks.stream()
-                    .allMatch(mark -> other.marks.stream().anyMatch(theirs -> {
-                        double at = reversed ? other.length - theirs.at : theirs.at;
-                        return mark.count == theirs.count && Math.abs(mark.at - at) <= ALIKE;
-                    }));
-        }
-    }
 
     /**
      * Returns the first choice that fits nothing else; where every choice does, which takes two dozen seams of one length,
@@ -60,20 +29,34 @@ record MatchingNotch(double share, int count) {
      * @param length the length of the new edges in millimetres
      */
     static MatchingNotch of(Garment garment, double length) {
-        List<Pattern> others = new ArrayList<>();
+        List<EdgePattern> others = new ArrayList<>();
         for (Piece piece : garment.pieces()) {
             for (Edge edge : piece.edges()) {
-                others.add(Pattern.of(piece, edge));
+                others.add(EdgePattern.of(piece, edge));
             }
         }
-        for (int count = 1; count <= MOST_CUTS; count++) {
-            for (double share : SHARES) {
-                Pattern pattern = new Pattern(length, List.of(new Pattern.Mark(share * length, count)));
-                if (others.stream().noneMatch(pattern::fits)) {
-                    return new MatchingNotch(share, count);
-                }
-            }
-        }
-        return new MatchingNotch(SHARES.get(0), 1);
+        return first(1, choice -> fitsNone(choice.on(length), others)).orElse(new MatchingNotch(SHARES.get(0), 1));
+    }
+
+    /**
+     * Returns the first choice that is distinct.
+     *
+     * @param count how many cuts side by side are tried first
+     */
+    static Optional<MatchingNotch> first(int count, Predicate<MatchingNotch> distinct) {
+        return IntStream.range(0, MOST_CUTS)
+                .map(more -> (count - 1 + more) % MOST_CUTS + 1)
+                .boxed()
+                .flatMap(cuts -> SHARES.stream().map(share -> new MatchingNotch(share, cuts)))
+                .filter(distinct)
+                .findFirst();
+    }
+
+    private EdgePattern on(double length) {
+        return new EdgePattern(length, List.of(new EdgePattern.Mark(share * length, count)));
+    }
+
+    static boolean fitsNone(EdgePattern edge, List<EdgePattern> others) {
+        return others.stream().noneMatch(edge::fits);
     }
 }

@@ -5,6 +5,7 @@ import static org.oaktag.adjustments.Bands.hemBand;
 import static org.oaktag.adjustments.Bands.ribCuff;
 import static org.oaktag.adjustments.Bodies.lengthenBody;
 import static org.oaktag.adjustments.Bodies.straightenSideSeams;
+import static org.oaktag.adjustments.Finishes.notchSeams;
 import static org.oaktag.adjustments.Hoods.hood;
 import static org.oaktag.adjustments.Hoods.lineHood;
 import static org.oaktag.adjustments.Necklines.widenNeckline;
@@ -76,7 +77,8 @@ public final class HoodedTop {
                 hemBand(cm(6), cm(3)).cutFrom(CONTRAST),
                 ribCuff(cm(7), RIB),
                 drawstring ? hood.withDrawstring() : hood,
-                lineHood(cm(4), LINING));
+                lineHood(cm(4), LINING),
+                notchSeams());
     }
 
     /**

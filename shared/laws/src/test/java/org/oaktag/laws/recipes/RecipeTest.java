@@ -31,9 +31,9 @@ class RecipeTest {
         assertThat(HOODED.insertingAfter(WIDEN, deeper).steps().get(1)).isEqualTo(deeper);
         assertThat(HOODED.insertingAfter(WIDEN, deeper).leavingOut(deeper.name()))
                 .isEqualTo(HOODED);
-        assertThat(HOODED.movingAfter(WIDEN, "line the hood").place(WIDEN))
+        assertThat(HOODED.movingAfter(WIDEN, "notch the seams").place(WIDEN))
                 .isEqualTo(HOODED.steps().size() - 1);
-        assertThat(HOODED.movingAfter(WIDEN, "line the hood")
+        assertThat(HOODED.movingAfter(WIDEN, "notch the seams")
                         .movingBefore(WIDEN, HOODED.phrases().get(1)))
                 .isEqualTo(HOODED);
     }
@@ -88,7 +88,7 @@ class RecipeTest {
                 .containsExactly(
                         "changed, step 1: widen the neckline, along 8 mm to 12 mm",
                         "moved from step 3 to step 2: lower the armhole",
-                        "added as step 12: lower the front neckline",
+                        "added as step 13: lower the front neckline",
                         "left out, step 12: line the hood");
     }
 

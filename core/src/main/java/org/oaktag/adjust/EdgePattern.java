@@ -1,0 +1,60 @@
+package org.oaktag.adjust;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.oaktag.garment.Edge;
+import org.oaktag.garment.Notch;
+import org.oaktag.garment.Piece;
+
+/**
+ * What whoever pins an edge goes by: how long it is and where its notches lie.
+ *
+ * @param length its length in millimetres
+ * @param marks its notches
+ */
+record EdgePattern(double length, List<Mark> marks) {
+
+    /** Edges this near to each other in length, in millimetres, are sewn to each other without a thought: a knit gives. */
+    static final double ALIKE_LENGTH = 10;
+
+    /** Notches this near to each other, in millimetres, look as if they should meet. */
+    private static final double ALIKE_NOTCH = 5;
+
+    /**
+     * A notch.
+     *
+     * @param at how far it lies from the start of the edge, in millimetres
+     * @param count how many cuts side by side
+     */
+    record Mark(double at, int count) {}
+
+    EdgePattern {
+        marks = List.copyOf(marks);
+    }
+
+    static EdgePattern of(Piece piece, Edge edge) {
+        double length = edge.path().length();
+        List<Mark> marks = new ArrayList<>();
+        for (Notch notch : piece.notches()) {
+            if (notch.edge().equals(edge.name())) {
+                marks.add(new Mark(notch.fromStart(length), notch.count()));
+            }
+        }
+        return new EdgePattern(length, marks);
+    }
+
+    /** Tells whether the other could be taken for this one, either way round. */
+    boolean fits(EdgePattern other) {
+        return Math.abs(length - other.length) <= ALIKE_LENGTH
+                && marks.size() == other.marks.size()
+                && (agrees(other, false) || agrees(other, true));
+    }
+
+    private boolean agrees(EdgePattern other, boolean reversed) {
+        return marks.stream()
+                .allMatch(mark -> other.marks.stream().anyMatch(theirs -> {
+                    double at = reversed ? other.length - theirs.at : theirs.at;
+                    return mark.count == theirs.count && Math.abs(mark.at - at) <= ALIKE_NOTCH;
+                }));
+    }
+}
