@@ -65,12 +65,19 @@ record FacedPanel(Piece side, Path.Split crown, Path.Split neck) {
                         side.edge(HoodNames.CROWN),
                         side.edge(HoodNames.NECK),
                         new Edge(HoodNames.FACING_NECK, facingNeck)))
-                .withLines(List.of(new InnerLine(HoodNames.FOLD, InnerLine.Use.FOLD, Path.polyline(front, top))));
+                .withLines(lines(Path.polyline(front, top)));
         return side.notch(HoodNames.NECK, HoodNames.CENTRE_FRONT_NOTCH)
                 .filter(notch -> notch.distance() < facingNeck.length() - CLEAR)
                 .map(notch -> faced.withNotch(
                         Notch.single(HoodNames.CENTRE_FRONT_NOTCH, HoodNames.FACING_NECK, End.START, notch.distance())))
                 .orElse(faced);
+    }
+
+    private List<InnerLine> lines(Path fold) {
+        List<InnerLine> lines = new ArrayList<>(side.lines());
+        lines.removeIf(line -> line.name().equals(HoodNames.FOLD));
+        lines.add(new InnerLine(HoodNames.FOLD, InnerLine.Use.FOLD, fold));
+        return lines;
     }
 
     /** Returns the lining. */

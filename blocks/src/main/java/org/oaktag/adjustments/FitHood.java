@@ -6,6 +6,7 @@ import java.util.Set;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
+import org.oaktag.blocks.HoodNames;
 import org.oaktag.blocks.HoodPanel;
 import org.oaktag.blocks.HoodShape;
 import org.oaktag.blocks.TopNames;
@@ -32,8 +33,12 @@ import org.oaktag.measure.Length;
  */
 public record FitHood(HoodShape shape, Length lap, boolean drawstring) implements Step {
 
-    private static final Set<Name> HOOD =
-            Set.of(TopNames.HOOD_SIDE, TopNames.HOOD_CENTRE, TopNames.HOOD_SIDE_LINING, TopNames.HOOD_CENTRE_LINING);
+    private static final Set<Name> HOOD = Set.of(
+            TopNames.HOOD_SIDE,
+            TopNames.HOOD_CENTRE,
+            TopNames.HOOD_SIDE_LINING,
+            TopNames.HOOD_CENTRE_LINING,
+            HoodNames.EYELET_PATCH);
 
     /**
      * Checks the lap.
@@ -124,6 +129,7 @@ public record FitHood(HoodShape shape, Length lap, boolean drawstring) implement
                 .put(hood.centre())
                 .sew(hood.neckSeam())
                 .sew(hood.crownSeam());
+        hood.eyeletPatch().ifPresent(assembly::put);
         HoodPieces.measures().forEach(assembly::measure);
         return new Reshaped(assembly.done(), notes(panel, garment, again), hood.dimensions());
     }
@@ -138,6 +144,9 @@ public record FitHood(HoodShape shape, Length lap, boolean drawstring) implement
         notes.add(Note.rule("the strip over the middle is as long as the crown of a side panel, "
                 + Length.mm(panel.crown().length()).text()));
         if (drawstring) {
+            notes.add(Note.rule(
+                    "a patch is laid behind each eyelet before it is set; cut it without allowance where it is"
+                            + " fused"));
             notes.add(DrawstringRule.cordCaution());
         }
         if (garment.wearer().child()) {

@@ -2,6 +2,8 @@ package org.oaktag.adjustments;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.oaktag.blocks.BandNames;
 import org.oaktag.blocks.HoodNames;
 import org.oaktag.blocks.HoodPanel;
 import org.oaktag.blocks.TopNames;
@@ -14,6 +16,7 @@ import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.End;
 import org.oaktag.garment.FinishedMeasure;
 import org.oaktag.garment.Grainline;
+import org.oaktag.garment.InnerLine;
 import org.oaktag.garment.Mark;
 import org.oaktag.garment.Notch;
 import org.oaktag.garment.Piece;
@@ -23,7 +26,9 @@ import org.oaktag.garment.SeamRule;
 import org.oaktag.garment.SeamSide;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
+import org.oaktag.geometry.Vector;
 import org.oaktag.measure.Length;
+import org.oaktag.measure.Percent;
 
 /**
  * The pieces of a hood, made from the drawing of its side panel, with their seams and measures.
@@ -44,6 +49,9 @@ record HoodPieces(HoodPanel panel, Length stripWidth, Length lap, boolean eyelet
     private static final double CROWN_BACK = 0.70;
     private static final double EYELET_FROM_FACE = 15;
     private static final double EYELET_ABOVE_NECK = 40;
+    /** The side of the square that is laid behind an eyelet: inside the face, and twice as wide as an eyelet's rim. */
+    private static final double PATCH = 24;
+
     private static final double GRAIN_SHARE = 0.45;
 
     /** Returns the side panel. */
@@ -70,7 +78,46 @@ record HoodPieces(HoodPanel panel, Length stripWidth, Length lap, boolean eyelet
                         Cut.pair(),
                         cloth)
                 .withNotches(notches)
-                .withMarks(eyelets ? List.of(new Mark(HoodNames.EYELET, eyelet)) : List.of());
+                .withLines(eyelets ? List.of(patch(eyelet)) : List.of())
+                .withMarks(eyelets ? List.of(new Mark(HoodNames.EYELET, Mark.Use.EYELET, eyelet)) : List.of());
+    }
+
+    private static InnerLine patch(Point eyelet) {
+        Point corner = eyelet.plus(Vector.of(-PATCH / 2, -PATCH / 2));
+        List<Path> sides = patchSides(corner);
+        return new InnerLine(
+                HoodNames.EYELET_PATCH,
+                InnerLine.Use.PLACEMENT,
+                sides.get(0).then(sides.get(1)).then(sides.get(2)).then(sides.get(3)));
+    }
+
+    private static List<Path> patchSides(Point topLeft) {
+        Point topRight = topLeft.plus(Vector.of(PATCH, 0));
+        Point bottomRight = topRight.plus(Vector.of(0, PATCH));
+        Point bottomLeft = topLeft.plus(Vector.of(0, PATCH));
+        return List.of(
+                Path.polyline(topLeft, topRight),
+                Path.polyline(topRight, bottomRight),
+                Path.polyline(bottomRight, bottomLeft),
+                Path.polyline(bottomLeft, topLeft));
+    }
+
+    /** Returns what is laid behind the eyelets, one for either side; empty where there are none. */
+    Optional<Piece> eyeletPatch() {
+        if (!eyelets) {
+            return Optional.empty();
+        }
+        List<Path> sides = patchSides(Point.ORIGIN);
+        return Optional.of(Piece.of(
+                HoodNames.EYELET_PATCH,
+                List.of(
+                        new Edge(EdgeNames.TOP, sides.get(0)),
+                        new Edge(BandNames.SIDE_BACK, sides.get(1)),
+                        new Edge(EdgeNames.BOTTOM, sides.get(2)),
+                        new Edge(BandNames.SIDE_FRONT, sides.get(3))),
+                upright(PATCH / 2, PATCH),
+                Cut.pair(),
+                new Cloth(Cloth.INTERFACING, "firm interfacing", Percent.percent(0))));
     }
 
     /** Returns the strip over the middle. */

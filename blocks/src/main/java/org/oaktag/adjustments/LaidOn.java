@@ -38,7 +38,7 @@ record LaidOn(Name part, Path line, List<Point> corners) {
         List<Mark> marks = new ArrayList<>(shell.marks());
         marks.removeIf(each -> names.contains(each.name()));
         for (int i = 0; i < corners.size(); i++) {
-            marks.add(new Mark(names().get(i), corners.get(i)));
+            marks.add(new Mark(names().get(i), Mark.Use.DRILL, corners.get(i)));
         }
         return shell.withLines(lines).withMarks(marks);
     }

@@ -59,6 +59,9 @@ public final class HoodNames {
     /** The place of an eyelet for a drawstring. */
     public static final Name EYELET = Name.of("eyelet");
 
+    /** What is laid behind an eyelet so that it does not tear out. */
+    public static final Name EYELET_PATCH = Name.of("eyelet patch");
+
     /** From the front end of the neck edge along the face to the crown. */
     public static final Name FACE_HEIGHT = Name.of("hood face height");
 

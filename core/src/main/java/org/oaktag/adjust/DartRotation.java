@@ -163,7 +163,7 @@ final class DartRotation {
             }
         }
         List<Mark> marks = before.marks().stream()
-                .map(mark -> new Mark(mark.name(), moved(mark.point(), divided.isLeft(mark.point()))))
+                .map(mark -> mark.at(moved(mark.point(), divided.isLeft(mark.point()))))
                 .toList();
         List<Name> names = edges.stream().map(Edge::name).toList();
         return new Piece(

@@ -111,7 +111,7 @@ final class Joining {
                 .forEach(line -> lines.add(
                         new InnerLine(line.name(), line.use(), line.path().transformed(motion))));
         List<Mark> marks = new ArrayList<>(first.marks());
-        second.marks().forEach(mark -> marks.add(new Mark(mark.name(), motion.apply(mark.point()))));
+        second.marks().forEach(mark -> marks.add(mark.at(motion.apply(mark.point()))));
         List<CarriedNotches.Carried> notches = new ArrayList<>();
         first.notches().stream()
                 .filter(notch -> !notch.edge().equals(firstEdge))

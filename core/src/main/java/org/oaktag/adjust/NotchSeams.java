@@ -76,7 +76,9 @@ public record NotchSeams() implements Step {
             Piece marked = piece;
             for (Notch notch : piece.notches()) {
                 if (notch.edge().equals(a.edge().edge())) {
-                    End end = a.backwards() == b.backwards() ? notch.from() : notch.from().opposite();
+                    End end = a.backwards() == b.backwards()
+                            ? notch.from()
+                            : notch.from().opposite();
                     marked = marked.withNotch(
                             new Notch(notch.name(), b.edge().edge(), end, notch.distance(), notch.count()));
                 }
@@ -103,8 +105,8 @@ public record NotchSeams() implements Step {
 
         private Garment notched(Garment garment, SeamSide.Run run, double at, int count) {
             Piece piece = garment.piece(run.edge().piece());
-            return garment.withPiece(piece.withNotch(
-                    new Notch(notch(), run.edge().edge(), run.cornerAt(from), at, count)));
+            return garment.withPiece(
+                    piece.withNotch(new Notch(notch(), run.edge().edge(), run.cornerAt(from), at, count)));
         }
     }
 
@@ -125,15 +127,17 @@ public record NotchSeams() implements Step {
         List<String> seams = new ArrayList<>();
         for (Seam seam : garment.seams()) {
             Optional<Sewn> sewn = Sewn.of(garment, seam);
-            if (sewn.isEmpty() || sewn.get().isFolded(garment) || length(garment, sewn.get().a()) < SHORTEST || isDistinct(notched, sewn.get())) {
+            if (sewn.isEmpty()
+                    || sewn.get().isFolded(garment)
+                    || length(garment, sewn.get().a()) < SHORTEST
+                    || isDistinct(notched, sewn.get())) {
                 continue;
             }
             Garment before = notched;
-            Optional<MatchingNotch> choice =
-                    MatchingNotch.first(cuts(seam), each -> {
-                        Garment tried = sewn.get().notched(before, each);
-                        return isClear(tried, sewn.get()) && isDistinct(tried, sewn.get());
-                    });
+            Optional<MatchingNotch> choice = MatchingNotch.first(cuts(seam), each -> {
+                Garment tried = sewn.get().notched(before, each);
+                return isClear(tried, sewn.get()) && isDistinct(tried, sewn.get());
+            });
             if (choice.isPresent()) {
                 notched = sewn.get().notched(before, choice.get());
                 seams.add(seam.name().value());
@@ -162,7 +166,8 @@ public record NotchSeams() implements Step {
 
     /** One cut tells a front, two a back. */
     private static int cuts(Seam seam) {
-        String words = " " + seam.name() + " " + seam.a().text() + " " + seam.b().text() + " ";
+        String words =
+                " " + seam.name() + " " + seam.a().text() + " " + seam.b().text() + " ";
         return words.matches(".*\\bback\\b.*") && !words.matches(".*\\bfront\\b.*") ? 2 : 1;
     }
 

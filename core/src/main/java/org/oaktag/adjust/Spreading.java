@@ -122,7 +122,7 @@ final class Spreading {
     }
 
     private Mark moved(Mark mark) {
-        return new Mark(mark.name(), moved(mark.point(), divided.isLeft(mark.point())));
+        return mark.at(moved(mark.point(), divided.isLeft(mark.point())));
     }
 
     /** The grainline keeps its direction and goes with the part that holds its middle. */

@@ -103,12 +103,12 @@ public record UnfoldPiece(Name piece) implements Step {
         for (Mark mark : half.marks()) {
             Point image = mirror.apply(mark.point());
             if (!image.isCloseTo(mark.point(), ON_FOLD)) {
-                marks.add(new Mark(mirrored(mark.name()), image));
+                marks.add(mark.renamed(mirrored(mark.name())).at(image));
             }
         }
         half.notches().stream()
                 .filter(notch -> notch.edge().equals(fold))
-                .forEach(notch -> marks.add(new Mark(notch.name(), half.pointOf(notch))));
+                .forEach(notch -> marks.add(Mark.of(notch.name(), half.pointOf(notch))));
         return marks;
     }
 

@@ -24,9 +24,14 @@ import org.oaktag.measure.Length;
  * @param standard the allowance of every edge that is not named
  * @param byName the allowance of every edge of that name, in alphabetical order
  * @param byEdge the allowance of one edge of one piece, which goes before that of its name
+ * @param notches how notches are cut into it
  */
 public record Allowances(
-        String name, Length standard, SortedMap<Name, Allowance> byName, SortedMap<EdgeRef, Allowance> byEdge) {
+        String name,
+        Length standard,
+        SortedMap<Name, Allowance> byName,
+        SortedMap<EdgeRef, Allowance> byEdge,
+        NotchCut notches) {
 
     // Common practice in the making of knits: necklines are narrow so that they lie flat, hems 20 to 30 mm.
     private static final Length KNIT_SEAM = Length.mm(10);
@@ -50,13 +55,13 @@ public record Allowances(
      * @throws PatternException if it is not 0 to 100 mm
      */
     public static Allowances of(String name, Length standard) {
-        return new Allowances(name, standard, new TreeMap<>(), new TreeMap<>());
+        return new Allowances(name, standard, new TreeMap<>(), new TreeMap<>(), NotchCut.SLIT);
     }
 
     /**
      * Returns the allowances that makers of knits leave on this garment (common practice): 10 mm on seams; 6 mm on a
      * neckline, on whatever is sewn to it and on what is sewn to that; 25 mm on a hem that is turned up, its ends folded
-     * back. A hem that is sewn to a band is a seam.
+     * back. A hem that is sewn to a band is a seam. Interfacing is fused, and so cut without allowance.
      */
     public static Allowances industryKnit(Garment garment) {
         List<Set<EdgeRef>> seams =
@@ -81,6 +86,11 @@ public record Allowances(
             if (piece.hasEdge(EdgeNames.HEM) && !sewn.contains(hem)) {
                 allowances = allowances.with(hem, KNIT_HEM);
             }
+            if (piece.cloth().use().equals(Cloth.INTERFACING)) {
+                for (Edge edge : piece.edges()) {
+                    allowances = allowances.with(EdgeRef.of(piece.name(), edge.name()), Length.ZERO);
+                }
+            }
         }
         return allowances;
     }
@@ -103,7 +113,7 @@ public record Allowances(
     public Allowances with(Name edge, Allowance allowance) {
         SortedMap<Name, Allowance> more = new TreeMap<>(byName);
         more.put(edge, allowance);
-        return new Allowances(name, standard, more, byEdge);
+        return new Allowances(name, standard, more, byEdge, notches);
     }
 
     /**
@@ -124,7 +134,7 @@ public record Allowances(
     public Allowances with(EdgeRef edge, Allowance allowance) {
         SortedMap<EdgeRef, Allowance> more = new TreeMap<>(byEdge);
         more.put(edge, allowance);
-        return new Allowances(name, standard, byName, more);
+        return new Allowances(name, standard, byName, more, notches);
     }
 
     /**
@@ -135,7 +145,12 @@ public record Allowances(
     public Allowances with(Seam seam, Allowance allowance) {
         SortedMap<EdgeRef, Allowance> more = new TreeMap<>(byEdge);
         edges(seam).forEach(edge -> more.put(edge, allowance));
-        return new Allowances(name, standard, byName, more);
+        return new Allowances(name, standard, byName, more, notches);
+    }
+
+    /** Returns the allowances with notches cut in another way; the usual way is a slit. */
+    public Allowances notched(NotchCut other) {
+        return new Allowances(name, standard, byName, byEdge, other);
     }
 
     /** Returns how wide the allowance of an edge of a piece is: nothing on the fold. */

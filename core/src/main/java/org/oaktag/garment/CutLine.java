@@ -16,17 +16,19 @@ import org.oaktag.measure.Length;
  *
  * @param outline all the way round; along the fold of the cloth it is the fold itself
  * @param runs where the scissors go: all the way round, or from fold to fold where an edge lies on the fold
+ * @param snips the notches carried to it, and the centre points at the ends of a fold
  */
-public record CutLine(Outline outline, List<Path> runs) {
+public record CutLine(Outline outline, List<Path> runs, List<Snip> snips) {
 
     static final double TOLERANCE = 0.01;
 
     /** Steps by which the greatest share of the allowances that works is halved in. */
     private static final int HALVINGS = 12;
 
-    /** Copies the list. */
+    /** Copies the lists. */
     public CutLine {
         runs = List.copyOf(runs);
+        snips = List.copyOf(snips);
     }
 
     /**
@@ -49,7 +51,8 @@ public record CutLine(Outline outline, List<Path> runs) {
         border.swallowed(parts).ifPresent(edge -> {
             throw swallowed(piece, border, edge, allowances.on(piece, edge));
         });
-        return new CutLine(outline(parts), runs(border, parts));
+        CutLine bare = new CutLine(outline(parts), runs(border, parts), List.of());
+        return new CutLine(bare.outline, bare.runs, Snip.of(piece, allowances, bare));
     }
 
     private static PatternException swallowed(Piece piece, CutBorder border, Name edge, Length width) {

@@ -6,6 +6,35 @@ import org.oaktag.geometry.Point;
  * A point marked inside a piece, such as the place of an eyelet. Immutable.
  *
  * @param name what it marks
+ * @param use what the maker does there
  * @param point where, in the piece's own millimetres
  */
-public record Mark(Name name, Point point) {}
+public record Mark(Name name, Use use, Point point) {
+
+    /** What the maker does at a mark. */
+    public enum Use {
+        /** It is marked on the cloth with chalk or a thread. */
+        POINT,
+        /** It is drilled through the lay. */
+        DRILL,
+        /** An eyelet is set. */
+        EYELET,
+        /** A buttonhole is sewn, level on paper. */
+        BUTTONHOLE
+    }
+
+    /** Returns a point that is marked with chalk or a thread. */
+    public static Mark of(Name name, Point point) {
+        return new Mark(name, Use.POINT, point);
+    }
+
+    /** Returns the same mark in another place. */
+    public Mark at(Point other) {
+        return new Mark(name, use, other);
+    }
+
+    /** Returns the same mark under another name. */
+    public Mark renamed(Name other) {
+        return new Mark(other, use, point);
+    }
+}

@@ -260,7 +260,7 @@ public record Piece(
                 mappedEdges,
                 lines.stream().map(moveLine).toList(),
                 marks.stream()
-                        .map(mark -> new Mark(mark.name(), transform.apply(mark.point())))
+                        .map(mark -> mark.at(transform.apply(mark.point())))
                         .toList(),
                 notches,
                 grainline.transformed(transform),

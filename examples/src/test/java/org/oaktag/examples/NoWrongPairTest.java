@@ -110,9 +110,8 @@ class NoWrongPairTest {
     @Test
     void without_its_notches_the_top_has_wrong_pairs_that_fit() {
         Garment top = top(false);
-        Garment bare = top.withPieces(top.pieces().stream()
-                .map(piece -> piece.withNotches(List.of()))
-                .toList());
+        Garment bare = top.withPieces(
+                top.pieces().stream().map(piece -> piece.withNotches(List.of())).toList());
         assertThat(wrongPairs(bare)).hasSizeGreaterThan(10);
     }
 

@@ -168,7 +168,7 @@ final class CoverSheet {
 
     private Figure legend() {
         Figure figure = new Figure();
-        LineLegend.draw(figure, List.of(LineType.JOINT), 0, 0);
+        LineLegend.draw(figure, garment, List.of(LineType.JOINT), 0, 0);
         return figure;
     }
 
@@ -179,6 +179,7 @@ final class CoverSheet {
             lines.add(each.getKey().text() + ": " + each.getValue());
         }
         lines.add(LineLegend.LENGTHS);
+        lines.add(LineLegend.NOTCHES);
         return text("Allowances (" + allowances.name() + ")", lines);
     }
 

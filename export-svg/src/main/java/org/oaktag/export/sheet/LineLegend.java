@@ -8,6 +8,8 @@ import org.oaktag.export.drawing.Font;
 import org.oaktag.export.drawing.LineType;
 import org.oaktag.export.drawing.Stroke;
 import org.oaktag.export.drawing.TextBlock;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Mark;
 import org.oaktag.geometry.Point;
 
 /** What each line on a piece means. */
@@ -21,6 +23,11 @@ final class LineLegend {
     /** Which lengths are written on a piece. */
     static final String LENGTHS = "Lengths on the pieces are those of the seam line.";
 
+    /** How deep a notch is cut: common practice, so that the seam holds. */
+    static final String NOTCHES =
+            "Cut notches no deeper than half the allowance. Where neither front nor back meets another, a notch only meets"
+                    + " its like.";
+
     /** How a piece on the fold is drawn. */
     static final String HALVES = "Pieces with a fold are drawn as their half.";
 
@@ -29,9 +36,10 @@ final class LineLegend {
     /**
      * Draws the legend and returns its lower edge.
      *
+     * @param garment the garment, whose marks are explained
      * @param others the lines that occur on the sheet beside those of the pieces
      */
-    static double draw(Figure figure, List<LineType> others, double x, double top) {
+    static double draw(Figure figure, Garment garment, List<LineType> others, double x, double top) {
         double y = write(figure, TextBlock.of("Lines", Font.HEAD), x, top) + 2;
         List<LineType> types = new ArrayList<>(ON_PIECES);
         types.addAll(others);
@@ -47,7 +55,13 @@ final class LineLegend {
             y = write(figure, TextBlock.of(type.meaning(), Font.TEXT), x + SAMPLE + 4, y) + 1.5;
         }
         y = notchSample(figure, x, y, 1, "single notch: front");
-        return notchSample(figure, x, y, 2, "double notch: back");
+        y = notchSample(figure, x, y, 2, "double notch: back");
+        for (Mark.Use use : MarkSign.used(garment)) {
+            Point at = Point.of(x + SAMPLE / 2, y + Font.TEXT.lineHeight() / 2);
+            MarkSign.of(use, at).forEach(line -> figure.add(Stroke.of(LineType.NOTCH, line)));
+            y = write(figure, TextBlock.of(MarkSign.meaning(use), Font.TEXT), x + SAMPLE + 4, y) + 1.5;
+        }
+        return y;
     }
 
     private static double notchSample(Figure figure, double x, double y, int count, String text) {

@@ -73,8 +73,14 @@ public final class PatternHeader {
     }
 
     private double legend(double x) {
-        double y = LineLegend.draw(figure, List.of(), x, 0);
-        write(TextBlock.wrapped(LineLegend.LENGTHS + " " + LineLegend.HALVES, Font.SMALL, LEGEND_WIDTH), x, y + 1);
+        double y = LineLegend.draw(figure, garment, List.of(), x, 0);
+        write(
+                TextBlock.wrapped(
+                        LineLegend.LENGTHS + " " + LineLegend.HALVES + " " + LineLegend.NOTCHES,
+                        Font.SMALL,
+                        LEGEND_WIDTH),
+                x,
+                y + 1);
         return x + LEGEND_WIDTH;
     }
 

@@ -15,8 +15,8 @@ import org.oaktag.garment.Garment;
 import org.oaktag.garment.InnerLine;
 import org.oaktag.garment.Mark;
 import org.oaktag.garment.Name;
-import org.oaktag.garment.Notch;
 import org.oaktag.garment.Piece;
+import org.oaktag.garment.Snip;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Vector;
@@ -28,14 +28,6 @@ public final class PieceDrawing {
 
     /** How far the fold mark lies inside the fold, and how far it stays off the ends of the fold, mm. */
     private static final double FOLD_INSET = 9;
-
-    /** The distance between the cuts of a multiple notch, mm. */
-    private static final double NOTCH_PITCH = 4;
-
-    /** The length of a notch on an edge without an allowance, mm. */
-    private static final double SHORT_NOTCH = 5;
-
-    private static final double CROSS = 3;
 
     private final Piece piece;
     private final Figure figure = new Figure();
@@ -53,30 +45,34 @@ public final class PieceDrawing {
      */
     public static Figure of(Garment garment, Piece piece, Allowances allowances) {
         PieceDrawing drawing = new PieceDrawing(piece);
-        drawing.outlines(allowances);
+        drawing.outlines(garment, allowances);
         drawing.insides();
-        drawing.notches(allowances);
         PieceLabels labels = new PieceLabels(piece, drawing.figure, drawing.placer);
         if (piece.cut() instanceof Cut.OnFold fold) {
             drawing.foldMark(piece.path(fold.edge()), labels);
         }
         labels.insides();
         labels.block(garment);
+        labels.up();
+        labels.stretch();
         labels.edges();
         return drawing.figure;
     }
 
-    private void outlines(Allowances allowances) {
-        for (Path cut : CutLine.of(piece, allowances).runs()) {
-            figure.add(Stroke.of(LineType.CUT, cut));
-        }
+    private void outlines(Garment garment, Allowances allowances) {
+        CutLine cutLine = CutLine.of(piece, allowances);
+        cutLine.runs().forEach(cut -> figure.add(Stroke.of(LineType.CUT, cut)));
         for (Edge edge : piece.edges()) {
-            boolean fold =
-                    isOnFold(edge.name()) || allowances.of(piece, edge.name()).isFoldedBack();
-            figure.add(Stroke.edge(
-                    fold ? LineType.FOLD : LineType.SEAM,
-                    edge.path(),
-                    EdgeRef.of(piece.name(), edge.name()).id()));
+            EdgeRef ref = EdgeRef.of(piece.name(), edge.name());
+            // What is sewn stays a seam, even where its allowance is cut to be pressed back.
+            boolean turnedUp = allowances.of(piece, edge.name()).isFoldedBack()
+                    && garment.seams().stream().noneMatch(seam -> seam.has(ref));
+            LineType type = isOnFold(edge.name()) || turnedUp ? LineType.FOLD : LineType.SEAM;
+            figure.add(Stroke.edge(type, edge.path(), ref.id()));
+        }
+        for (Snip snip : cutLine.snips()) {
+            figure.add(Stroke.of(LineType.NOTCH, snip.path()));
+            placer.avoid(snip.path());
         }
     }
 
@@ -97,29 +93,9 @@ public final class PieceDrawing {
             placer.avoid(inner.path());
         }
         for (Mark mark : piece.marks()) {
-            line(
-                    LineType.NOTCH,
-                    mark.point().plus(Vector.of(-CROSS, 0)),
-                    mark.point().plus(Vector.of(CROSS, 0)));
-            line(
-                    LineType.NOTCH,
-                    mark.point().plus(Vector.of(0, -CROSS)),
-                    mark.point().plus(Vector.of(0, CROSS)));
-        }
-    }
-
-    /** A notch runs square from the seam line to the cut line, where the scissors meet it. */
-    private void notches(Allowances allowances) {
-        for (Notch notch : piece.notches()) {
-            Path edge = piece.path(notch.edge());
-            double length = edge.length();
-            double reach = allowances.on(piece, notch.edge()).mm();
-            for (int i = 0; i < notch.count(); i++) {
-                double at = notch.fromStart(length) + (i - (notch.count() - 1) / 2.0) * NOTCH_PITCH;
-                double inside = Math.min(Math.max(at, 0), length);
-                Point foot = edge.pointAt(inside);
-                Vector outward = edge.directionAt(inside).leftNormal();
-                line(LineType.NOTCH, foot, foot.plus(outward.times(reach > 0 ? reach : -SHORT_NOTCH)));
+            for (Path sign : MarkSign.of(mark.use(), mark.point())) {
+                figure.add(Stroke.of(LineType.NOTCH, sign));
+                placer.avoid(sign);
             }
         }
     }

@@ -4,12 +4,17 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
+import org.oaktag.blocks.HoodNames;
 import org.oaktag.export.drawing.Box;
 import org.oaktag.export.drawing.Colours;
 import org.oaktag.export.drawing.Figure;
+import org.oaktag.export.drawing.Fill;
 import org.oaktag.export.drawing.Font;
 import org.oaktag.export.drawing.FreeText;
+import org.oaktag.export.drawing.LineType;
+import org.oaktag.export.drawing.Stroke;
 import org.oaktag.export.drawing.TextBlock;
 import org.oaktag.export.drawing.TextLine;
 import org.oaktag.export.layout.LabelPlacer;
@@ -17,6 +22,7 @@ import org.oaktag.garment.Edge;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.InnerLine;
 import org.oaktag.garment.Mark;
+import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
 import org.oaktag.geometry.Bounds;
 import org.oaktag.geometry.Path;
@@ -32,6 +38,17 @@ final class PieceLabels {
     /** How far off its line a label is tried, mm beyond the clearance. */
     private static final double[] ASIDE = {0.3, 2.5, 5, 8, 12};
 
+    /** Edges that lie at the front though their name does not say so. */
+    private static final Set<Name> AT_FRONT = Set.of(HoodNames.FACE, HoodNames.FACING_EDGE);
+
+    /** How far from the end of the grainline it may be said which way is up, mm. */
+    private static final double NEAR = 30;
+
+    /** The lengths of the arrow of stretch, the first for which there is room, and that of its heads, mm. */
+    private static final double[] STRETCH = {50, 30, 17};
+
+    private static final double STRETCH_ARROW = 3.5;
+
     private final Piece piece;
     private final Figure figure;
     private final LabelPlacer placer;
@@ -44,7 +61,7 @@ final class PieceLabels {
 
     void edges() {
         for (Edge edge : piece.edges()) {
-            String name = edge.name().value();
+            String name = edge.name().value() + (AT_FRONT.contains(edge.name()) ? ", front" : "");
             List<String> texts =
                     List.of(name + "  " + edge.length().text(), edge.length().text(), name);
             beside(edge.path(), texts, true);
@@ -64,6 +81,47 @@ final class PieceLabels {
 
     void fold(Point from, Point to, Vector inward) {
         beside(Path.polyline(from, to), List.of("place on fold"), false);
+    }
+
+    /** Writes at the upper end of the grainline which way is up. */
+    void up() {
+        TextBlock block = TextBlock.of("up", Font.SMALL);
+        placer.nearest(piece.grainline().top(), piece.outline().bounds(), block.width(), block.height(), 0)
+                .filter(box -> box.center().distanceTo(piece.grainline().top()) < NEAR)
+                .ifPresent(box -> figure.add(block.in(box)));
+    }
+
+    /** Draws an arrow across the grain where the cloth stretches that way, as long as there is room for. */
+    void stretch() {
+        if (piece.cloth().stretch().percent() == 0) {
+            return;
+        }
+        Vector across =
+                piece.grainline().bottom().minus(piece.grainline().top()).unit().leftNormal();
+        Point wanted = piece.grainline().top().lerp(piece.grainline().bottom(), 0.8);
+        TextBlock block = TextBlock.of("stretch", Font.SMALL);
+        double angle = Box.readable(across);
+        for (double length : STRETCH) {
+            Optional<Box> room = placer.nearest(
+                    wanted,
+                    piece.outline().bounds(),
+                    length + 2 * STRETCH_ARROW,
+                    block.height() + STRETCH_ARROW,
+                    angle);
+            if (room.isPresent()) {
+                Vector along = Vector.polar(1, angle);
+                Vector down = along.rightNormal();
+                Point text = room.get().center().plus(down.times(-STRETCH_ARROW / 2));
+                figure.add(block.in(new Box(text, block.width(), block.height(), angle)));
+                Point middle = room.get().center().plus(down.times(block.height() / 2));
+                Point from = middle.plus(along.times(-length / 2));
+                Point to = middle.plus(along.times(length / 2));
+                figure.add(Stroke.line(LineType.GRAIN, from, to));
+                figure.add(Fill.arrowhead(from, along.negated(), STRETCH_ARROW, LineType.GRAIN.colour()));
+                figure.add(Fill.arrowhead(to, along, STRETCH_ARROW, LineType.GRAIN.colour()));
+                return;
+            }
+        }
     }
 
     /** Writes the first of the texts for which there is room along a path, on its inner side (its right) or on either. */
@@ -127,21 +185,25 @@ final class PieceLabels {
 
     private List<TextBlock> blocks(Garment garment) {
         String name = piece.name().value();
+        String number = (garment.pieces().indexOf(piece) + 1) + " of "
+                + garment.pieces().size();
         String cut = piece.cut().instruction();
         String cloth = piece.cloth().use() + ": " + FreeText.shown(piece.cloth().description());
         String wearer = FreeText.shown(garment.title()) + ", for "
                 + FreeText.shown(garment.wearer().name());
         List<TextBlock> blocks = new ArrayList<>();
         for (double widest : List.of(160.0, 110.0, 70.0)) {
-            TextBlock body = TextBlock.wrapped(cut, Font.HEAD, widest)
+            TextBlock body = TextBlock.of("piece " + number, Font.TEXT)
+                    .above(TextBlock.wrapped(cut, Font.HEAD, widest))
                     .above(TextBlock.wrapped(cloth, Font.TEXT, widest))
                     .above(faint(TextBlock.wrapped(Font.SMALL.fitted(wearer, 2 * widest), Font.SMALL, widest)));
             blocks.add(TextBlock.wrapped(name, Font.NAME, widest).above(body));
             blocks.add(TextBlock.wrapped(name, Font.HEAD, widest).above(body));
         }
         String use = piece.cloth().use().value();
-        blocks.add(TextBlock.of(name + ", " + cut + ", " + use, Font.SMALL));
-        blocks.add(TextBlock.of(name, Font.SMALL)
+        blocks.add(TextBlock.of(number + "  " + name + ", " + cut + ", " + use, Font.SMALL));
+        blocks.add(TextBlock.of(number, Font.SMALL)
+                .above(TextBlock.of(name, Font.SMALL))
                 .above(TextBlock.of(cut, Font.SMALL))
                 .above(TextBlock.of(use, Font.SMALL)));
         return blocks;

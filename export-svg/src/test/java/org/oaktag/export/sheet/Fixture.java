@@ -120,7 +120,7 @@ public final class Fixture {
                         Name.of("style line"),
                         InnerLine.Use.STYLE,
                         Path.polyline(Point.of(-130, 420), Point.of(130, 420)))))
-                .withMarks(List.of(new Mark(Name.of("patch corner"), Point.of(60, 300))));
+                .withMarks(List.of(Mark.of(Name.of("patch corner"), Point.of(60, 300))));
     }
 
     public static Piece band() {

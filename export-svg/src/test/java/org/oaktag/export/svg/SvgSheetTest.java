@@ -90,8 +90,9 @@ class SvgSheetTest {
     @Test
     void a_single_notch_is_one_line_and_a_double_notch_two() {
         String pattern = pattern();
-        assertThat(notches(pattern, "front")).isEqualTo(1);
-        assertThat(notches(pattern, "back")).isEqualTo(2);
+        // Beside them the centre points at both ends of the fold.
+        assertThat(notches(pattern, "front")).isEqualTo(1 + 2);
+        assertThat(notches(pattern, "back")).isEqualTo(2 + 2);
     }
 
     /** Straight wide lines of a piece that are not part of its cut line. */
