@@ -5,10 +5,8 @@ import java.util.List;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.ShoulderSeam;
-import org.oaktag.blocks.TopBody;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopNeckline;
-import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
@@ -51,25 +49,14 @@ public record BoatNeckline(Length shoulder, Length depth) implements Step {
     public Reshaped reshape(Garment garment) {
         Garment redrawn = garment;
         List<Dimension> dimensions = new ArrayList<>();
-        for (Name name : TopBody.HALVES) {
-            Piece piece = TopPieces.half(garment, name, EdgeNames.CENTRE, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
-            Path old = piece.path(EdgeNames.SHOULDER);
-            Range.check(
-                    "shoulder of the " + name,
-                    "what a boat neckline leaves of it must be",
-                    shoulder,
-                    ShoulderSeam.LEAST,
-                    old.length());
-            Path left = old.sub(Math.max(0, old.length() - shoulder.mm()), old.length());
+        List<Piece> halves = Halves.of(garment, EdgeNames.CENTRE, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
+        Range.checkAll("shoulder", halves, shoulder, BoatNeckline::shoulders);
+        Range.checkAll("boat neckline", halves, depth, this::depths);
+        for (Piece piece : halves) {
+            Name name = piece.name();
+            Path left = left(piece);
             Point sideNeck = left.start();
             Point was = piece.path(EdgeNames.NECKLINE).start();
-            Range.check(
-                    "boat neckline",
-                    "on a neckline " + Length.mm(sideNeck.x() - was.x()).text()
-                            + " wide on each side its depth must be",
-                    depth,
-                    LEAST_DEPTH,
-                    MOST_DEPTH * (sideNeck.x() - was.x()));
             double level = name.equals(TopNames.FRONT)
                     ? sideNeck.y() + depth.mm()
                     : Math.max(was.y(), sideNeck.y() + BACK_SHARE * depth.mm());
@@ -82,5 +69,26 @@ public record BoatNeckline(Length shoulder, Length depth) implements Step {
                 + " below them: the whole neckline is now "
                 + redrawn.finished(TopNames.NECKLINE_GIRTH).text());
         return new Reshaped(redrawn, List.of(rule), dimensions);
+    }
+
+    private Path left(Piece piece) {
+        Path old = piece.path(EdgeNames.SHOULDER);
+        return old.sub(Math.max(0, old.length() - shoulder.mm()), old.length());
+    }
+
+    private static Range.Limits shoulders(Piece piece) {
+        return new Range.Limits(
+                "what a boat neckline leaves of it must be",
+                ShoulderSeam.LEAST,
+                piece.path(EdgeNames.SHOULDER).length());
+    }
+
+    private Range.Limits depths(Piece piece) {
+        double half =
+                left(piece).start().x() - piece.path(EdgeNames.NECKLINE).start().x();
+        return new Range.Limits(
+                "on a neckline " + Length.mm(half).text() + " wide on each side its depth must be",
+                LEAST_DEPTH,
+                MOST_DEPTH * half);
     }
 }

@@ -9,7 +9,6 @@ import org.oaktag.adjust.Step;
 import org.oaktag.blocks.SideSeam;
 import org.oaktag.blocks.TopBody;
 import org.oaktag.blocks.TopNames;
-import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
@@ -47,15 +46,11 @@ public record CurveHem(Length rise) implements Step {
     public Reshaped reshape(Garment garment) {
         List<Dimension> dimensions = new ArrayList<>();
         Map<Name, Path> sides = new HashMap<>();
-        for (Name name : TopBody.HALVES) {
-            Piece piece = TopPieces.half(garment, name, EdgeNames.SIDE, EdgeNames.HEM, EdgeNames.CENTRE);
+        List<Piece> halves = Halves.of(garment, EdgeNames.SIDE, EdgeNames.HEM, EdgeNames.CENTRE);
+        Range.checkAll("hem", halves, rise, CurveHem::limits);
+        for (Piece piece : halves) {
+            Name name = piece.name();
             Path side = piece.path(EdgeNames.SIDE);
-            Range.check(
-                    "hem of the " + name,
-                    "on a side seam of " + Length.mm(side.length()).text() + " it can rise by",
-                    rise,
-                    -MOST_DOWN,
-                    side.length() - LEAST_SIDE);
             Path shorter = SideSeam.shortened(side, rise.mm());
             sides.put(name, shorter);
             dimensions.add(new Dimension(name, side.end(), shorter.end(), rise.text()));
@@ -65,5 +60,11 @@ public record CurveHem(Length rise) implements Step {
                 + " along the side seams, which it leaves square, and swings down to the centres: the hem girth is now "
                 + curved.finished(TopNames.HEM_GIRTH).text());
         return new Reshaped(curved, List.of(rule), dimensions);
+    }
+
+    private static Range.Limits limits(Piece piece) {
+        Length side = piece.edge(EdgeNames.SIDE).length();
+        return new Range.Limits(
+                "on a side seam of " + side.text() + " it can rise by", -MOST_DOWN, side.mm() - LEAST_SIDE);
     }
 }

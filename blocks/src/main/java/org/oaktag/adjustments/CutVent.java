@@ -7,7 +7,6 @@ import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.SideVent;
 import org.oaktag.blocks.TopNames;
-import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
@@ -53,8 +52,10 @@ public record CutVent(Length height, Length width) implements Step {
 
     @Override
     public Reshaped reshape(Garment garment) {
-        Piece front = cut(TopPieces.half(garment, TopNames.FRONT, EdgeNames.SIDE, EdgeNames.HEM, EdgeNames.CENTRE));
-        Piece back = cut(TopPieces.half(garment, TopNames.BACK, EdgeNames.SIDE, EdgeNames.HEM, EdgeNames.CENTRE));
+        List<Piece> halves = Halves.of(garment, EdgeNames.SIDE, EdgeNames.HEM, EdgeNames.CENTRE);
+        Range.checkAll("vent", halves, height, CutVent::limits);
+        Piece front = cut(halves.get(0));
+        Piece back = cut(halves.get(1));
         Garment vented = Assembly.of(garment)
                 .put(front)
                 .put(back)
@@ -69,12 +70,6 @@ public record CutVent(Length height, Length width) implements Step {
     }
 
     private Piece cut(Piece piece) {
-        Range.check(
-                "vent of the " + piece.name(),
-                "on a side seam of " + piece.edge(EdgeNames.SIDE).length().text() + " its height must be",
-                height,
-                LEAST_HEIGHT,
-                piece.path(EdgeNames.SIDE).length() - LEAST_SEWN);
         return SideVent.cut(piece, height.mm(), width.mm());
     }
 
@@ -91,5 +86,11 @@ public record CutVent(Length height, Length width) implements Step {
                 piece.corner(EdgeNames.SIDE, End.END),
                 piece.corner(EdgeNames.HEM, End.START),
                 height.text());
+    }
+
+    private static Range.Limits limits(Piece piece) {
+        Length side = piece.edge(EdgeNames.SIDE).length();
+        return new Range.Limits(
+                "on a side seam of " + side.text() + " its height must be", LEAST_HEIGHT, side.mm() - LEAST_SEWN);
     }
 }

@@ -38,8 +38,8 @@ record FacedPanel(Piece side, Path.Split crown, Path.Split neck) {
         if (facing.compareTo(most) > 0) {
             throw PatternException.of(
                     "facing of the hood",
-                    "must be at most half as wide as the hood is deep at its neck edge, "
-                            + most.roundedDown().text(),
+                    "must be at most " + most.roundedDown().text()
+                            + ", half as wide as the hood is deep at its neck edge",
                     facing.text(),
                     "");
         }

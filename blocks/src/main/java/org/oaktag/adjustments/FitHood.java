@@ -113,8 +113,7 @@ public record FitHood(HoodShape shape, Length lap, boolean drawstring) implement
         if (lap.compareTo(front) > 0) {
             throw PatternException.of(
                     "lap of the hood",
-                    "must be 0 mm to the front neckline from centre to shoulder, "
-                            + front.roundedDown().text(),
+                    "must be 0 mm to " + front.roundedDown().text() + ", the front neckline from centre to shoulder",
                     lap.text(),
                     "");
         }

@@ -35,6 +35,8 @@ public record FlareSides(Length out) implements Step {
         StraightSides.checkUnderarms(garment);
         Piece front = garment.piece(TopNames.FRONT);
         double now = SideSeam.reach(front, TopBody.hemLevel(garment));
+        Range.Limits reach = StraightSides.reach(garment);
+        Range.check("side seams", reach.rule(), out, reach.least() - now, reach.most() - now);
         return StraightSides.drawn(garment, now + out.mm());
     }
 }

@@ -97,14 +97,12 @@ public record GrowSleeve(Length below, Angle bend, Optional<Length> gusset) impl
         TopPieces.requireFree(garment, EdgeRef.of(TopNames.BACK, EdgeNames.ARMHOLE), TopNames.BACK_ARMHOLE_SEAM);
         Length length = garment.finished(TopNames.SLEEVE_LENGTH);
         Length hem = garment.finished(TopNames.SLEEVE_HEM);
-        GrownSleeve front = grown(
-                TopPieces.half(
-                        garment, TopNames.FRONT, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE, EdgeNames.HEM),
-                length);
-        GrownSleeve back = grown(
-                TopPieces.half(
-                        garment, TopNames.BACK, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE, EdgeNames.HEM),
-                length);
+        List<Piece> halves = Halves.of(garment, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE, EdgeNames.HEM);
+        if (gusset.isEmpty()) {
+            Range.checkAll("underarm curve", halves, below, GrowSleeve::limits);
+        }
+        GrownSleeve front = grown(halves.get(0), length);
+        GrownSleeve back = grown(halves.get(1), length);
         Hem shared = Hem.shared(front, back, hem.mm());
         Piece drawnFront = checked(front.drawn(shared.front()));
         Piece drawnBack = checked(back.drawn(shared.back()));
@@ -117,16 +115,14 @@ public record GrowSleeve(Length below, Angle bend, Optional<Length> gusset) impl
         return new Reshaped(done, notes(garment, done), dimensions(drawnFront));
     }
 
+    private static Range.Limits limits(Piece piece) {
+        return new Range.Limits(
+                "below the underarm point it can end at",
+                LEAST_CURVE,
+                piece.path(EdgeNames.SIDE).length() - LEAST_SIDE);
+    }
+
     private GrownSleeve grown(Piece piece, Length length) {
-        double side = piece.path(EdgeNames.SIDE).length();
-        if (gusset.isEmpty()) {
-            Range.check(
-                    "underarm curve of the " + piece.name(),
-                    "below the underarm point it can end at",
-                    below,
-                    LEAST_CURVE,
-                    side - LEAST_SIDE);
-        }
         return new GrownSleeve(piece, length.mm(), bend.radians(), below.mm(), gusset.map(Length::mm));
     }
 

@@ -51,12 +51,12 @@ public record HighLowHem(Length frontUp, Length backDown) implements Step {
             Piece piece = TopPieces.half(garment, name, EdgeNames.SIDE, EdgeNames.HEM, EdgeNames.CENTRE);
             Point was = TopBody.centreEnd(piece);
             double underarm = piece.corner(EdgeNames.SIDE, End.START).y();
-            Range.check(
-                    "hem at the centre of the " + name,
-                    "can be moved down by",
-                    down,
-                    Math.min(0, underarm + LEAST_BELOW_UNDERARM - was.y()),
-                    MOST);
+            double mostUp = Math.max(0, was.y() - underarm - LEAST_BELOW_UNDERARM);
+            if (name.equals(TopNames.FRONT)) {
+                Range.check("hem at the centre of the front", "can be moved up by", frontUp, -MOST, mostUp);
+            } else {
+                Range.check("hem at the centre of the back", "can be moved down by", backDown, -mostUp, MOST);
+            }
             Point centre = Point.of(was.x(), was.y() + down.mm());
             centres.put(name, centre);
             dimensions.add(new Dimension(name, was, centre, down.text()));

@@ -5,10 +5,8 @@ import java.util.List;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.ShoulderSeam;
-import org.oaktag.blocks.TopBody;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopNeckline;
-import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
@@ -52,14 +50,10 @@ public record InsetNeckline(Length width) implements Step {
     public Reshaped reshape(Garment garment) {
         List<Dimension> dimensions = new ArrayList<>();
         Garment inset = garment;
-        for (Name name : TopBody.HALVES) {
-            Piece piece = TopPieces.half(garment, name, EdgeNames.CENTRE, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
-            Range.check(
-                    "band of the neckline",
-                    "a shoulder of " + piece.edge(EdgeNames.SHOULDER).length().text() + " leaves room for a width of",
-                    width,
-                    LEAST,
-                    piece.path(EdgeNames.SHOULDER).length() - ShoulderSeam.LEAST);
+        List<Piece> halves = Halves.of(garment, EdgeNames.CENTRE, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
+        Range.checkAll("band of the neckline", halves, width, InsetNeckline::limits);
+        for (Piece piece : halves) {
+            Name name = piece.name();
             Piece moved = TopNeckline.movedIn(piece, width.mm());
             dimensions.add(new Dimension(
                     name,
@@ -73,5 +67,13 @@ public record InsetNeckline(Length width) implements Step {
                 + garment.finished(TopNames.NECKLINE_GIRTH).text() + " long; the seam is "
                 + inset.finished(TopNames.NECKLINE_GIRTH).text());
         return new Reshaped(inset, List.of(rule), dimensions);
+    }
+
+    private static Range.Limits limits(Piece piece) {
+        Length shoulder = piece.edge(EdgeNames.SHOULDER).length();
+        return new Range.Limits(
+                "a shoulder of " + shoulder.text() + " leaves room for a width of",
+                LEAST,
+                shoulder.mm() - ShoulderSeam.LEAST);
     }
 }

@@ -3,12 +3,10 @@ package org.oaktag.adjustments;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.Redraw;
 import org.oaktag.blocks.TopNames;
-import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
@@ -50,8 +48,10 @@ public record LengthenBody(Length by) implements Step {
     public Reshaped reshape(Garment garment) {
         List<Dimension> dimensions = new ArrayList<>();
         Garment lengthened = garment;
-        for (Name name : List.of(TopNames.FRONT, TopNames.BACK)) {
-            Piece piece = TopPieces.half(garment, name, EdgeNames.SIDE, EdgeNames.HEM, EdgeNames.CENTRE);
+        List<Piece> halves = Halves.of(garment, EdgeNames.SIDE, EdgeNames.HEM, EdgeNames.CENTRE);
+        Range.checkAll("body length", halves, by, LengthenBody::limits);
+        for (Piece piece : halves) {
+            Name name = piece.name();
             Path side = extended(piece);
             Path centre = piece.path(EdgeNames.CENTRE);
             Point centreHem = Point.of(centre.start().x(), centre.start().y() + by.mm());
@@ -69,17 +69,14 @@ public record LengthenBody(Length by) implements Step {
 
     private Path extended(Piece piece) {
         Path side = piece.path(EdgeNames.SIDE);
-        Curve last = side.curves().get(side.curves().size() - 1);
-        double least = LEAST_SIDE - (last.end().y() - last.start().y());
-        if (by.mm() < least || by.mm() > MOST) {
-            throw PatternException.of(
-                    "body length of the " + piece.name(),
-                    "can be changed by " + Length.mm(least).text() + " to "
-                            + Length.mm(MOST).text(),
-                    by.text(),
-                    "");
-        }
         Vector down = side.endDirection();
         return Redraw.between(side, side.start(), side.end().plus(down.times(by.mm() / down.y())));
+    }
+
+    private static Range.Limits limits(Piece piece) {
+        List<Curve> side = piece.path(EdgeNames.SIDE).curves();
+        Curve last = side.get(side.size() - 1);
+        return new Range.Limits(
+                "can be changed by", LEAST_SIDE - (last.end().y() - last.start().y()), MOST);
     }
 }

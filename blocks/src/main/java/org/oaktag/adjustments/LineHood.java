@@ -44,7 +44,7 @@ public record LineHood(Length facing, Cloth cloth) implements Step {
     public LineHood {
         if (facing.compareTo(LEAST_FACING) < 0) {
             throw PatternException.of(
-                    "facing of the hood", "must be " + LEAST_FACING.text() + " wide or more", facing.text(), "");
+                    "facing of the hood", "must be at least " + LEAST_FACING.text() + " wide", facing.text(), "");
         }
         cloth = cloth.as(Cloth.LINING);
     }

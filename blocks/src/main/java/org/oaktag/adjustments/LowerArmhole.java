@@ -4,14 +4,12 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.ArmholeShape;
 import org.oaktag.blocks.Redraw;
 import org.oaktag.blocks.TopBody;
 import org.oaktag.blocks.TopNames;
-import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
@@ -58,10 +56,11 @@ public record LowerArmhole(Length by, boolean sleeveFollows) implements Step {
     public Reshaped reshape(Garment garment) {
         List<Dimension> dimensions = new ArrayList<>();
         Map<Name, Path> sides = new HashMap<>();
-        for (Name name : List.of(TopNames.FRONT, TopNames.BACK)) {
-            Piece piece = TopPieces.withArmhole(garment, name);
+        List<Piece> halves = Halves.withArmholes(garment);
+        Range.checkAll("armhole", halves, by, LowerArmhole::limits);
+        for (Piece piece : halves) {
+            Name name = piece.name();
             Path side = piece.path(EdgeNames.SIDE);
-            check(piece, side);
             Point underarm = Point.of(side.start().x(), side.start().y() + by.mm());
             Path redrawn = Redraw.between(side, underarm, side.end());
             dimensions.add(new Dimension(name, side.start(), underarm, by.text()));
@@ -77,19 +76,12 @@ public record LowerArmhole(Length by, boolean sleeveFollows) implements Step {
         return sleeveFollows ? SleeveFollows.after(reshaped) : reshaped;
     }
 
-    private void check(Piece piece, Path side) {
-        double pitch = ArmholeShape.pitch(piece.path(EdgeNames.ARMHOLE)).y();
-        double joint = side.curves().get(0).end().y();
-        double least = pitch + LEAST_BELOW_PITCH - side.start().y();
-        double most = joint - LEAST_SIDE - side.start().y();
-        if (by.mm() < least || by.mm() > most) {
-            throw PatternException.of(
-                    "armhole of the " + piece.name(),
-                    "between its pitch point and its side seam it can be lowered by "
-                            + Length.mm(least).text() + " to "
-                            + Length.mm(most).text(),
-                    by.text(),
-                    "");
-        }
+    private static Range.Limits limits(Piece piece) {
+        Path side = piece.path(EdgeNames.SIDE);
+        double underarm = side.start().y();
+        return new Range.Limits(
+                "between its pitch point and its side seam it can be lowered by",
+                ArmholeShape.pitch(piece.path(EdgeNames.ARMHOLE)).y() + LEAST_BELOW_PITCH - underarm,
+                side.curves().get(0).end().y() - LEAST_SIDE - underarm);
     }
 }

@@ -9,7 +9,6 @@ import org.oaktag.adjust.Step;
 import org.oaktag.blocks.BodyLine;
 import org.oaktag.blocks.SideSeam;
 import org.oaktag.blocks.TopBody;
-import org.oaktag.blocks.TopPieces;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
@@ -48,16 +47,12 @@ public record ShapeWaist(Length in) implements Step {
         List<Dimension> dimensions = new ArrayList<>();
         Map<Name, Path> sides = new HashMap<>();
         double girth = 0;
-        for (Name name : TopBody.HALVES) {
-            Piece piece = TopPieces.half(garment, name, EdgeNames.SIDE, EdgeNames.HEM, EdgeNames.CENTRE);
-            Point was = SideSeam.at(piece, BodyLine.WAIST.level(garment, piece));
-            double half = was.x() - TopBody.centreEnd(piece).x();
-            Range.check(
-                    "waist of the " + name,
-                    "is " + Length.mm(half).text() + " wide on each side and can be taken in by",
-                    in,
-                    -MOST_OUT,
-                    half - LEAST_HALF_WAIST);
+        List<Piece> halves = Halves.of(garment, EdgeNames.SIDE, EdgeNames.HEM, EdgeNames.CENTRE);
+        Range.checkAll("waist", halves, in, piece -> limits(garment, piece));
+        for (Piece piece : halves) {
+            Name name = piece.name();
+            Point was = waist(garment, piece);
+            double half = halfWaist(garment, piece);
             Point waist = Point.of(was.x() - in.mm(), was.y());
             sides.put(name, SideSeam.through(piece.path(EdgeNames.SIDE), waist));
             dimensions.add(new Dimension(name, was, waist, in.text()));
@@ -77,5 +72,21 @@ public record ShapeWaist(Length in) implements Step {
                     + " narrower than the body's: take it in by less, or trust the stretch of the cloth"));
         }
         return notes;
+    }
+
+    private static Point waist(Garment garment, Piece piece) {
+        return SideSeam.at(piece, BodyLine.WAIST.level(garment, piece));
+    }
+
+    private static double halfWaist(Garment garment, Piece piece) {
+        return waist(garment, piece).x() - TopBody.centreEnd(piece).x();
+    }
+
+    private static Range.Limits limits(Garment garment, Piece piece) {
+        double half = halfWaist(garment, piece);
+        return new Range.Limits(
+                "is " + Length.mm(half).text() + " wide on each side and can be taken in by",
+                -MOST_OUT,
+                half - LEAST_HALF_WAIST);
     }
 }

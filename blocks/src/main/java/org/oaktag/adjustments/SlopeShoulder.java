@@ -1,7 +1,6 @@
 package org.oaktag.adjustments;
 
 import java.util.List;
-import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.garment.Amount;
@@ -33,20 +32,25 @@ public record SlopeShoulder(Length down) implements Step {
 
     @Override
     public Reshaped reshape(Garment garment) {
+        Range.checkAll("shoulder", Halves.withArmholes(garment), down, SlopeShoulder::limits);
         return SlopedShoulders.turned(garment, this::turn, down.text());
     }
 
+    private static Range.Limits limits(Piece piece) {
+        Vector chord = chord(piece);
+        return new Range.Limits(
+                "falls by " + Length.mm(chord.y()).text() + " and can be lowered at its end by",
+                Math.sin(SlopedShoulders.LEAST.radians()) * chord.length() - chord.y(),
+                Math.sin(SlopedShoulders.MOST.radians()) * chord.length() - chord.y());
+    }
+
     private double turn(Piece piece) {
+        Vector chord = chord(piece);
+        return Math.asin((chord.y() + down.mm()) / chord.length()) - chord.angle();
+    }
+
+    private static Vector chord(Piece piece) {
         Path shoulder = piece.path(EdgeNames.SHOULDER);
-        Vector chord = shoulder.end().minus(shoulder.start());
-        double level = (chord.y() + down.mm()) / chord.length();
-        if (Math.abs(level) > 1) {
-            throw PatternException.of(
-                    "shoulder of the " + piece.name(),
-                    "is " + Length.mm(chord.length()).text() + " long and cannot fall by more",
-                    Length.mm(chord.y() + down.mm()).text(),
-                    "");
-        }
-        return Math.asin(level) - chord.angle();
+        return shoulder.end().minus(shoulder.start());
     }
 }

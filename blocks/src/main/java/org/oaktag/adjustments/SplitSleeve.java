@@ -87,7 +87,7 @@ public record SplitSleeve(Length aboveHem, Cloth below) implements Step {
             throw PatternException.of(
                     "style line of the sleeve",
                     "must lie " + Length.mm(LEAST_PART).text() + " to "
-                            + Length.mm(most).text() + " above the hem, below the underarm points",
+                            + Length.mm(most).roundedDown().text() + " above the hem, below the underarm points",
                     aboveHem.text(),
                     "");
         }

@@ -33,21 +33,12 @@ final class StraightSides {
     /**
      * Draws both side seams so that they come down to the level of the hem this far from the centre line.
      *
-     * @throws PatternException if the underarm points do not agree, the hem would be narrower than 100 mm on each side
-     *     or the seams slant by more than 35 degrees
+     * @throws PatternException if the underarm points do not agree, or a side seam does not run down to a hem
      */
     static Reshaped drawn(Garment garment, double reach) {
         checkUnderarms(garment);
         double level = TopBody.hemLevel(garment);
         Piece front = garment.piece(TopNames.FRONT);
-        Point underarm = front.corner(EdgeNames.SIDE, End.START);
-        double most = MOST_SLANT * (level - underarm.y());
-        Range.check(
-                "hem",
-                "between side seam and centre it must be, for side seams that slant by 35° at the most,",
-                Length.mm(reach),
-                Math.max(LEAST_REACH, underarm.x() - most),
-                underarm.x() + most);
         Path side = SideSeam.straightTo(front, reach, level);
         Garment drawn = TopBody.withSides(garment, Map.of(TopNames.FRONT, side, TopNames.BACK, side));
         List<Dimension> dimensions = new ArrayList<>();
@@ -63,6 +54,19 @@ final class StraightSides {
                 + Length.mm(side.length()).text() + "; the hem girth is now "
                 + drawn.finished(TopNames.HEM_GIRTH).text());
         return new Reshaped(drawn, List.of(rule), dimensions);
+    }
+
+    /**
+     * Returns how far from the centre line the side seams may come down: 100 mm at the least, and slanting by 35 degrees at
+     * the most.
+     */
+    static Range.Limits reach(Garment garment) {
+        Point underarm = underarm(garment, TopNames.FRONT);
+        double most = MOST_SLANT * (TopBody.hemLevel(garment) - underarm.y());
+        return new Range.Limits(
+                "for side seams that slant by 35° at the most they can come out at the hem by",
+                Math.max(LEAST_REACH, underarm.x() - most),
+                underarm.x() + most);
     }
 
     /**

@@ -4,7 +4,9 @@ import java.util.List;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.garment.Amount;
+import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
+import org.oaktag.garment.Piece;
 import org.oaktag.measure.Angle;
 
 /**
@@ -27,6 +29,15 @@ public record TurnShoulder(Angle down) implements Step {
 
     @Override
     public Reshaped reshape(Garment garment) {
+        for (Piece piece : Halves.withArmholes(garment)) {
+            Angle now = SlopedShoulders.slope(piece.path(EdgeNames.SHOULDER));
+            Range.check(
+                    "shoulder of the " + piece.name(),
+                    "falls by " + now.text() + " and can be turned down by",
+                    down,
+                    Angle.degrees(SlopedShoulders.LEAST.degrees() - now.degrees()),
+                    Angle.degrees(SlopedShoulders.MOST.degrees() - now.degrees()));
+        }
         return SlopedShoulders.turned(garment, piece -> down.radians(), down.text());
     }
 }

@@ -10,7 +10,6 @@ import org.oaktag.blocks.ArmholeShape;
 import org.oaktag.blocks.Redraw;
 import org.oaktag.blocks.TopBody;
 import org.oaktag.blocks.TopNames;
-import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
@@ -55,16 +54,11 @@ public record WidenArmhole(Length out, boolean sleeveFollows) implements Step {
     public Reshaped reshape(Garment garment) {
         List<Dimension> dimensions = new ArrayList<>();
         Map<Name, Path> sides = new HashMap<>();
-        for (Name name : TopBody.HALVES) {
-            Piece piece = TopPieces.withArmhole(garment, name);
+        List<Piece> halves = Halves.withArmholes(garment);
+        Range.checkAll("armhole", halves, out, WidenArmhole::limits);
+        for (Piece piece : halves) {
+            Name name = piece.name();
             Path side = piece.path(EdgeNames.SIDE);
-            double pitch = ArmholeShape.pitch(piece.path(EdgeNames.ARMHOLE)).x();
-            Range.check(
-                    "armhole of the " + name,
-                    "outside its pitch point the underarm point can be moved out by",
-                    out,
-                    Math.min(0, pitch + LEAST_RUN - side.start().x()),
-                    MOST);
             Point underarm = Point.of(side.start().x() + out.mm(), side.start().y());
             sides.put(name, Redraw.between(side, underarm, side.end()));
             dimensions.add(new Dimension(name, side.start(), underarm, out.text()));
@@ -80,5 +74,15 @@ public record WidenArmhole(Length out, boolean sleeveFollows) implements Step {
                         .text());
         Reshaped reshaped = new Reshaped(widened, List.of(rule), dimensions);
         return sleeveFollows ? SleeveFollows.after(reshaped) : reshaped;
+    }
+
+    private static Range.Limits limits(Piece piece) {
+        double pitch = ArmholeShape.pitch(piece.path(EdgeNames.ARMHOLE)).x();
+        return new Range.Limits(
+                "outside its pitch point the underarm point can be moved out by",
+                Math.min(
+                        0,
+                        pitch + LEAST_RUN - piece.path(EdgeNames.SIDE).start().x()),
+                MOST);
     }
 }

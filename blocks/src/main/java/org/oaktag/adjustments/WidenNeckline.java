@@ -2,13 +2,11 @@ package org.oaktag.adjustments;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.ShoulderSeam;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopNeckline;
-import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
@@ -46,8 +44,10 @@ public record WidenNeckline(Length along) implements Step {
     public Reshaped reshape(Garment garment) {
         List<Dimension> dimensions = new ArrayList<>();
         Garment widened = garment;
-        for (Name name : List.of(TopNames.FRONT, TopNames.BACK)) {
-            Piece piece = TopPieces.half(garment, name, EdgeNames.CENTRE, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
+        List<Piece> halves = Halves.of(garment, EdgeNames.CENTRE, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
+        Range.checkAll("neckline", halves, along, WidenNeckline::limits);
+        for (Piece piece : halves) {
+            Name name = piece.name();
             Path shoulder = moved(piece);
             Point sideNeck = shoulder.start();
             dimensions.add(new Dimension(name, piece.path(EdgeNames.SHOULDER).start(), sideNeck, along.text()));
@@ -62,21 +62,19 @@ public record WidenNeckline(Length along) implements Step {
         return new Reshaped(widened, List.of(rule), dimensions);
     }
 
+    private static Range.Limits limits(Piece piece) {
+        Path shoulder = piece.path(EdgeNames.SHOULDER);
+        double inward = shoulder.startDirection().x();
+        double room = shoulder.start().x() - LEAST_HALF_WIDTH;
+        return new Range.Limits(
+                "a shoulder of " + Length.mm(shoulder.length()).text() + " lets it be widened by",
+                inward > 0 ? -Math.max(0, room / inward) : 0,
+                shoulder.length() - ShoulderSeam.LEAST);
+    }
+
     private Path moved(Piece piece) {
         Path shoulder = piece.path(EdgeNames.SHOULDER);
-        double most = shoulder.length() - ShoulderSeam.LEAST;
         Point start = shoulder.start();
-        double inward = shoulder.startDirection().x();
-        double least = inward > 0 ? -Math.max(0, (start.x() - LEAST_HALF_WIDTH) / inward) : 0;
-        if (along.mm() > most || along.mm() < least) {
-            throw PatternException.of(
-                    "neckline of the " + piece.name(),
-                    "a shoulder of " + Length.mm(shoulder.length()).text() + " lets it be widened by "
-                            + Length.mm(least).text() + " to "
-                            + Length.mm(most).text(),
-                    along.text(),
-                    "");
-        }
         if (along.mm() >= 0) {
             return along.mm() == 0 ? shoulder : shoulder.sub(along.mm(), shoulder.length());
         }

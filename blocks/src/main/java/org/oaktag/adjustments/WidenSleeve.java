@@ -52,8 +52,11 @@ public record WidenSleeve(Length by) implements Step {
         CapFit.Solved solved = found.orElseThrow(() -> PatternException.of(
                 "sleeve " + width.text() + " wide",
                 "a cap of its length allows a change of "
-                        + Length.mm(fit.atHeight(highest).width() - width.mm()).text() + " to "
+                        + Length.mm(fit.atHeight(highest).width() - width.mm())
+                                .roundedUp()
+                                .text() + " to "
                         + Length.mm(fit.atHeight(fit.leastHeight()).width() - width.mm())
+                                .roundedDown()
                                 .text(),
                 by.text(),
                 "lower the armhole first, or slash and spread the sleeve and gather its cap"));

@@ -28,8 +28,12 @@ public enum BodyLine {
 
         @Override
         Piece stretched(Piece piece, double level, double by) {
-            check(piece, level - piece.path(EdgeNames.ARMHOLE).start().y(), by);
             return piece.redrawn(Map.of(EdgeNames.ARMHOLE, TopArmhole.withPitchLowered(piece, by)));
+        }
+
+        @Override
+        double run(Piece piece, double level) {
+            return level - piece.path(EdgeNames.ARMHOLE).start().y();
         }
 
         @Override
@@ -53,11 +57,17 @@ public enum BodyLine {
         }
 
         @Override
+        double run(Piece piece, double level) {
+            List<Curve> curves = piece.path(EdgeNames.SIDE).curves();
+            Curve crossed = curves.get(crossing(piece, curves, level));
+            return crossed.end().y() - crossed.start().y();
+        }
+
+        @Override
         Path side(Piece piece, double level, double by) {
             List<Curve> curves = new ArrayList<>(piece.path(EdgeNames.SIDE).curves());
             int crossing = crossing(piece, curves, level);
             Curve crossed = curves.get(crossing);
-            check(piece, crossed.end().y() - crossed.start().y(), by);
             Transform down = Transform.translation(0, by);
             Path longer = Redraw.between(Path.of(crossed), crossed.start(), down.apply(crossed.end()));
             List<Curve> all = new ArrayList<>(curves.subList(0, crossing));
@@ -95,6 +105,9 @@ public enum BodyLine {
     /** Returns the piece with what the line crosses above the side seam redrawn. */
     abstract Piece stretched(Piece piece, double level, double by);
 
+    /** Returns how far down what the line crosses runs, in millimetres. */
+    abstract double run(Piece piece, double level);
+
     /** Returns the side seam of a piece lengthened at the line. */
     abstract Path side(Piece piece, double level, double by);
 
@@ -107,12 +120,18 @@ public enum BodyLine {
      *     it, or a side seam does not run down to the hem
      */
     public Garment lengthened(Garment garment, double by) {
+        double least = Double.NEGATIVE_INFINITY;
+        for (Name name : TopBody.HALVES) {
+            Piece piece = garment.piece(name);
+            least = Math.max(least, LEAST_RUN - run(piece, level(garment, piece)));
+        }
         Garment stretched = garment;
         Map<Name, Path> sides = new HashMap<>();
         Map<Name, Point> centres = new HashMap<>();
         for (Name name : TopBody.HALVES) {
             Piece piece = garment.piece(name);
             double level = level(garment, piece);
+            check(piece, by, least);
             stretched = stretched.withPiece(stretched(piece, level, by));
             Path side = side(piece, level, by);
             if (!side.startDirection().equals(piece.path(EdgeNames.SIDE).startDirection())) {
@@ -143,12 +162,12 @@ public enum BodyLine {
         return crossing;
     }
 
-    void check(Piece piece, double run, double by) {
-        double least = LEAST_RUN - run;
+    private void check(Piece piece, double by, double least) {
         if (by < least || by > MOST) {
             throw PatternException.of(
                     label + " of the " + piece.name(),
-                    "lets the body be lengthened by " + Length.mm(least).text() + " to "
+                    "lets the body be lengthened by "
+                            + Length.mm(least).roundedUp().text() + " to "
                             + Length.mm(MOST).text(),
                     Length.mm(by).text(),
                     "");

@@ -63,8 +63,8 @@ public record CapFit(CapHalf front, CapHalf back, double frontLength, double bac
                 "sleeve cap",
                 "a cap that reaches round an armhole of "
                         + Length.mm(frontLength + backLength).text() + " (ease included) must be "
-                        + Length.mm(leastHeight()).text() + " to "
-                        + Length.mm(mostHeight()).text() + " high",
+                        + Length.mm(leastHeight()).roundedUp().text() + " to "
+                        + Length.mm(mostHeight()).roundedDown().text() + " high",
                 Length.mm(height).text(),
                 height > leastHeight() ? "lower the cap, or lower the armhole" : "raise the cap");
     }

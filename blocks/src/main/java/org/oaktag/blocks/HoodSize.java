@@ -43,11 +43,11 @@ final class HoodSize {
 
     static Sized neckEdge(HoodShape shape, Length halfNeckline, Length backNeckline, Length lap) {
         Length halfStrip = shape.stripWidth().times(0.5);
-        if (halfStrip.compareTo(backNeckline) >= 0) {
+        if (halfStrip.compareTo(backNeckline) > 0) {
             throw PatternException.of(
                     "strip of the hood",
-                    "must end before the shoulder seam, so be narrower than the back neckline, "
-                            + backNeckline.times(2).text(),
+                    "must end at the shoulder seam, so be at most "
+                            + backNeckline.times(2).roundedDown().text() + " wide, as the back neckline",
                     shape.stripWidth().text(),
                     "take a narrower strip");
         }
@@ -56,8 +56,9 @@ final class HoodSize {
         if (length.compareTo(least) < 0) {
             throw PatternException.of(
                     "neck edge of the hood",
-                    "half the neckline and half the lap, less half the strip, must be at least " + least.text()
-                            + " to rise by " + shape.rise().text(),
+                    "half the neckline and half the lap, less half the strip, must be at least "
+                            + least.roundedUp().text() + " to rise by "
+                            + shape.rise().text(),
                     length.text(),
                     remedy(shape, length, least.minus(length).times(2)));
         }

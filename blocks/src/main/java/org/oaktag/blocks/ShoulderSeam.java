@@ -34,7 +34,8 @@ public final class ShoulderSeam {
         if (by.mm() < least) {
             throw PatternException.of(
                     "shoulder of the " + piece,
-                    "can be taken back by " + Length.mm(-least).text() + " at the most, or nothing of it is left",
+                    "can be taken back by " + Length.mm(-least).roundedDown().text()
+                            + " at the most, or nothing of it is left",
                     by.negated().text(),
                     "");
         }

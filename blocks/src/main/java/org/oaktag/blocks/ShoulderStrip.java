@@ -58,7 +58,7 @@ public record ShoulderStrip(Piece giver, double width, double alongNeckline, dou
             throw PatternException.of(
                     "shoulder seam of the " + giver.name(),
                     "must stay above the pitch point of the armhole and the middle of the neckline, which lets it be moved by "
-                            + Length.mm(most(giver, along)).text() + " at the most",
+                            + Length.mm(most(giver, along)).roundedDown().text() + " at the most",
                     Length.mm(width).text(),
                     "");
         }

@@ -57,7 +57,8 @@ public record SleeveCap(Piece sleeve) {
             throw PatternException.of(
                     "sleeve cap",
                     "a cap " + height().text() + " high can lose "
-                            + mostLowering().text() + " at the most before its crown sinks to the notches",
+                            + mostLowering().roundedDown().text()
+                            + " at the most before its crown sinks to the notches",
                     by.text(),
                     "lower it by less");
         }

@@ -23,6 +23,9 @@ import org.oaktag.measure.Length;
  */
 record SleeveFlare(Optional<Path> kept, Point from, Vector direction, double level, double middle) {
 
+    /** How much of the underarm edge must lie above and below where the flare begins, in millimetres. */
+    private static final double LEAST_PART = 1;
+
     private static final double HANDLE_ABOVE = 0.45;
     private static final double HANDLE_BELOW = 0.33;
 
@@ -39,12 +42,15 @@ record SleeveFlare(Optional<Path> kept, Point from, Vector direction, double lev
      * @throws PatternException if the underarm edge does not cross that height
      */
     static SleeveFlare below(Path front, double level, double middle, Length height) {
-        OptionalDouble place =
-                Unknown.solve(along -> front.pointAt(along).y() - (level - height.mm()), 0, front.length());
+        double most = level - front.start().y() - LEAST_PART;
+        OptionalDouble place = height.mm() < LEAST_PART || height.mm() > most
+                ? OptionalDouble.empty()
+                : Unknown.solve(along -> front.pointAt(along).y() - (level - height.mm()), 0, front.length());
         Path.Split split = front.splitAt(place.orElseThrow(() -> PatternException.of(
                 "flare of the sleeve",
-                "must begin above the hem and below the underarm points, 0 mm to "
-                        + Length.mm(level - front.start().y()).roundedDown().text() + " above the hem",
+                "must begin above the hem and below the underarm points, "
+                        + Length.mm(LEAST_PART).text() + " to "
+                        + Length.mm(most).roundedDown().text() + " above the hem",
                 height.text(),
                 "")));
         Path kept = split.before();

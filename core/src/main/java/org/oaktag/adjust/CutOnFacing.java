@@ -120,8 +120,11 @@ public record CutOnFacing(EdgeRef edge, Length width) implements Step {
                 .findFirst()
                 .orElseThrow(() -> PatternException.of(
                         name(),
-                        "must not be wider than the edges beside it reach in, "
-                                + Length.mm(deepest(neighbour, line)).text(),
+                        "must be at most "
+                                + Length.mm(deepest(neighbour, line))
+                                        .roundedDown()
+                                        .text()
+                                + ", as far as the edges beside it reach in",
                         width.text(),
                         ""));
         return neighbour.sub(0, met.first());

@@ -85,7 +85,8 @@ public record MovePoint(Name piece, Place place, Length right, Length down, Leng
         if (!(reach.mm() > 0) || reach.mm() > most + AT_CORNER) {
             throw PatternException.of(
                     name(),
-                    "must reach above 0 mm and up to " + Length.mm(most).text() + " along the edge on either side",
+                    "must reach above 0 mm and at most "
+                            + Length.mm(most).roundedDown().text() + " along the edge on either side",
                     reach.text(),
                     "");
         }

@@ -72,7 +72,7 @@ public record Place(Name edge, End from, double share, Length further) {
         if (fromEnd < -ROUNDING || fromEnd > length + ROUNDING) {
             throw PatternException.of(
                     "place on edge '" + edge + "' of piece '" + piece.name() + "'",
-                    "must lie on it, 0 to " + Length.mm(length).text() + " from its " + word(),
+                    "must lie on it, 0 to " + Length.mm(length).roundedDown().text() + " from its " + word(),
                     Length.mm(fromEnd).text(),
                     "");
         }

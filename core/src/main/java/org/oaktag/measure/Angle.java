@@ -37,6 +37,16 @@ public record Angle(double degrees) implements Comparable<Angle> {
         return Math.toRadians(degrees);
     }
 
+    /** Returns the tenth of a degree at or next above, so that a least still is enough as {@link #text} shows it. */
+    public Angle roundedUp() {
+        return new Angle(Math.ceil(degrees * 10) / 10);
+    }
+
+    /** Returns the tenth of a degree at or next below, so that a most is not too much as {@link #text} shows it. */
+    public Angle roundedDown() {
+        return new Angle(Math.floor(degrees * 10) / 10);
+    }
+
     @Override
     public int compareTo(Angle other) {
         return Double.compare(degrees, other.degrees);

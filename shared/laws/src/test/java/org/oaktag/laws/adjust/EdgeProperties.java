@@ -214,9 +214,10 @@ class EdgeProperties {
         assertThatThrownBy(
                         () -> Pieces.movePoint(piece.name(), Place.corner(ONE, End.END), mm(5), mm(5), mm(length + 1))
                                 .move(piece))
-                .hasMessageContaining("up to " + mm(length).text());
+                .hasMessageContaining("at most " + mm(length).roundedDown().text());
         assertThatThrownBy(() -> Place.along(ONE, End.START, mm(1e4)).on(piece))
-                .hasMessageContaining("0 to " + piece.edge(ONE).length().text());
+                .hasMessageContaining(
+                        "0 to " + piece.edge(ONE).length().roundedDown().text());
         assertThatThrownBy(() -> Pieces.unfoldPiece(piece.name()).unfold(piece))
                 .hasMessageContaining("must be cut on the fold");
     }
