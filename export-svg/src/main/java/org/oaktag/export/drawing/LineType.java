@@ -9,6 +9,18 @@ import java.util.List;
 public enum LineType {
     /** Where the cloth is cut: continuous wide. */
     CUT("cut line", 0.5, List.of(), Colours.INK),
+    /** Where the first of several sizes is cut: continuous wide. */
+    SIZE_1("cut line", 0.5, List.of(), Colours.INK),
+    /** The second: dashed. */
+    SIZE_2("cut line", 0.5, List.of(6.0, 1.5), Colours.INK),
+    /** The third: long-dashed short-dashed. */
+    SIZE_3("cut line", 0.5, List.of(12.0, 1.5, 3.0, 1.5), Colours.INK),
+    /** The fourth: dotted. */
+    SIZE_4("cut line", 0.5, List.of(0.25, 1.5), Colours.INK),
+    /** The fifth: dashed double-dotted. */
+    SIZE_5("cut line", 0.5, List.of(6.0, 1.5, 0.25, 1.5, 0.25, 1.5), Colours.INK),
+    /** The sixth: dashed, spaced. */
+    SIZE_6("cut line", 0.5, List.of(6.0, 9.0), Colours.INK),
     /** Where it is sewn: continuous narrow. */
     SEAM("seam line", 0.25, List.of(), Colours.INK),
     /** Where it is folded, and where a half piece lies on the fold of the cloth: long-dashed dotted. */

@@ -1,6 +1,7 @@
 package org.oaktag.export.layout;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -27,28 +28,33 @@ public final class LabelPlacer {
     /** The distance between places tried in a region, mm. */
     private static final double STEP = 3;
 
-    private final Optional<Outline> region;
+    private final List<Outline> regions;
     private final Optional<Bounds> page;
     private final List<Obstacle> lines = new ArrayList<>();
     private final List<Box> taken = new ArrayList<>();
 
     private record Obstacle(Bounds bounds, Polyline line) {}
 
-    private LabelPlacer(Optional<Outline> region, Optional<Bounds> page) {
-        this.region = region;
+    private LabelPlacer(List<Outline> regions, Optional<Bounds> page) {
+        this.regions = List.copyOf(regions);
         this.page = page;
     }
 
     /** Returns a placer of labels that must lie inside the outline and off it. */
     public static LabelPlacer inside(Outline region) {
-        LabelPlacer placer = new LabelPlacer(Optional.of(region), Optional.empty());
-        placer.avoid(region.path());
+        return inside(List.of(region));
+    }
+
+    /** Returns a placer of labels that must lie inside every outline and off it. */
+    public static LabelPlacer inside(List<Outline> regions) {
+        LabelPlacer placer = new LabelPlacer(regions, Optional.empty());
+        regions.forEach(region -> placer.avoid(region.path()));
         return placer;
     }
 
     /** Returns a placer of labels that may lie anywhere on a page. */
     public static LabelPlacer on(Bounds page) {
-        return new LabelPlacer(Optional.empty(), Optional.of(page));
+        return new LabelPlacer(List.of(), Optional.of(page));
     }
 
     /** Keeps labels off a line. */
@@ -73,13 +79,16 @@ public final class LabelPlacer {
             }
         }
         Bounds around = roomy.bounds();
-        for (Obstacle each : lines) {
+        for (int i = 0; i < lines.size(); i++) {
+            Obstacle each = lines.get(i);
             if (each.bounds.overlaps(around) && each.line.meets(roomy)) {
+                // What was in the way here is most likely in the way a step further on: it is asked first next time.
+                Collections.swap(lines, 0, i);
                 return false;
             }
         }
         // Off every line of its rim, a box lies in the region if its middle does.
-        return region.isEmpty() || region.get().contains(box.center());
+        return regions.stream().allMatch(region -> region.contains(box.center()));
     }
 
     /** Takes and returns the first of the boxes that is free, or empty where none is. */
@@ -104,7 +113,7 @@ public final class LabelPlacer {
     public Optional<Box> nearest(
             Point wanted, Bounds within, double width, double height, double angle, Predicate<Point> allowed) {
         Bounds box = new Box(Point.ORIGIN, width, height, angle).bounds();
-        if (region.isPresent() && !fits(box, region.get().bounds())) {
+        if (!regions.stream().allMatch(region -> fits(box, region.bounds()))) {
             return Optional.empty();
         }
         int rings = (int) Math.ceil(Math.max(

@@ -38,13 +38,15 @@ final class CoverSheet {
     private static final int PART = 8;
 
     private final Garment garment;
+    private final List<String> sizes;
     private final Allowances allowances;
     private final TilePlan plan;
     private final Tiling tiling;
     private final double columnWidth;
     private final ColumnFlow flow;
 
-    private CoverSheet(Garment garment, Allowances allowances, TilePlan plan, Tiling tiling) {
+    private CoverSheet(Garment garment, List<String> sizes, Allowances allowances, TilePlan plan, Tiling tiling) {
+        this.sizes = sizes;
         this.garment = garment;
         this.allowances = allowances;
         this.plan = plan;
@@ -61,8 +63,9 @@ final class CoverSheet {
     }
 
     /** Draws as many sheets as it takes. */
-    static List<List<Placement>> of(Garment garment, Allowances allowances, TilePlan plan, Tiling tiling) {
-        CoverSheet cover = new CoverSheet(garment, allowances, plan, tiling);
+    static List<List<Placement>> of(
+            Garment garment, List<String> sizes, Allowances allowances, TilePlan plan, Tiling tiling) {
+        CoverSheet cover = new CoverSheet(garment, sizes, allowances, plan, tiling);
         cover.flow.across(cover.title());
         cover.flow.besideEachOther(cover.square(), cover.map());
         cover.flow.add(cover.legend());
@@ -168,7 +171,7 @@ final class CoverSheet {
 
     private Figure legend() {
         Figure figure = new Figure();
-        LineLegend.draw(figure, garment, List.of(LineType.JOINT), 0, 0);
+        LineLegend.draw(figure, garment, sizes, List.of(LineType.JOINT), 0, 0);
         return figure;
     }
 
@@ -178,7 +181,7 @@ final class CoverSheet {
                 AllowanceNotes.of(garment, allowances).entrySet()) {
             lines.add(each.getKey().text() + ": " + each.getValue());
         }
-        lines.add(LineLegend.LENGTHS);
+        lines.add(sizes.isEmpty() ? LineLegend.LENGTHS : LineLegend.NESTED);
         lines.add(LineLegend.NOTCHES);
         return text("Allowances (" + allowances.name() + ")", lines);
     }

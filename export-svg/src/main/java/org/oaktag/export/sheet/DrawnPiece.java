@@ -1,7 +1,9 @@
 package org.oaktag.export.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.oaktag.export.drawing.Figure;
 import org.oaktag.export.drawing.Fill;
 import org.oaktag.export.drawing.Ink;
@@ -25,22 +27,55 @@ import org.oaktag.geometry.Point;
  * @param bounds the box that holds the drawing
  * @param cut where it is cut
  * @param lines everything drawn, as corners, to tell which sheets it touches
+ * @param layers the drawing in parts that can be shown and hidden; empty where it is all one
  */
-record DrawnPiece(int number, Piece piece, Figure figure, Bounds bounds, Outline cut, List<Polyline> lines) {
+record DrawnPiece(
+        int number, Piece piece, Figure figure, Bounds bounds, Outline cut, List<Polyline> lines, List<Layer> layers) {
+
+    /**
+     * A part of the drawing.
+     *
+     * @param name what it is shown and hidden by; empty for what is always shown
+     * @param figure the part
+     */
+    record Layer(Optional<String> name, Figure figure) {}
 
     static List<DrawnPiece> of(Garment garment, Allowances allowances) {
         List<DrawnPiece> drawn = new ArrayList<>();
         for (Piece piece : garment.pieces()) {
             Figure figure = PieceDrawing.of(garment, piece, allowances);
-            drawn.add(new DrawnPiece(
-                    drawn.size() + 1,
-                    piece,
-                    figure,
-                    figure.bounds(),
-                    CutLine.of(piece, allowances).outline(),
-                    lines(figure)));
+            drawn.add(of(drawn.size() + 1, piece, figure, allowances, List.of()));
         }
         return drawn;
+    }
+
+    static List<DrawnPiece> of(Nest nest, Allowances allowances) {
+        List<DrawnPiece> drawn = new ArrayList<>();
+        for (Piece first : nest.whole().pieces()) {
+            List<Piece> sizes = nest.inEverySize(first.name());
+            NestedDrawing nested = NestedDrawing.of(nest.whole(), sizes, allowances);
+            List<Layer> layers = new ArrayList<>(List.of(new Layer(Optional.empty(), nested.shared())));
+            for (int i = 0; i < sizes.size(); i++) {
+                layers.add(new Layer(
+                        Optional.of("size " + nest.names().get(i)), nested.own().get(i)));
+            }
+            Piece largest = sizes.stream()
+                    .max(Comparator.comparingDouble(piece -> piece.outline().area()))
+                    .orElseThrow();
+            drawn.add(of(drawn.size() + 1, largest, nested.whole(), allowances, layers));
+        }
+        return drawn;
+    }
+
+    private static DrawnPiece of(int number, Piece piece, Figure figure, Allowances allowances, List<Layer> layers) {
+        return new DrawnPiece(
+                number,
+                piece,
+                figure,
+                figure.bounds(),
+                CutLine.of(piece, allowances).outline(),
+                lines(figure),
+                layers);
     }
 
     /** Returns the boxes that hold the drawings. */
@@ -76,5 +111,24 @@ record DrawnPiece(int number, Piece piece, Figure figure, Bounds bounds, Outline
                         Math.floor(seat.minX() - bounds.minX()),
                         Math.floor(seat.minY() - bounds.minY()))
                 .titled(number + "  " + piece.name().value());
+    }
+
+    /** Returns a placement of the whole drawing as one of each of its layers. */
+    List<Placement> layered(Placement whole) {
+        if (layers.isEmpty()) {
+            return List.of(whole);
+        }
+        List<Placement> parts = new ArrayList<>();
+        for (Layer layer : layers) {
+            parts.add(new Placement(
+                    whole.id() + (parts.isEmpty() ? "" : "-" + parts.size()),
+                    parts.isEmpty() ? whole.title() : Optional.empty(),
+                    layer.figure(),
+                    whole.dx(),
+                    whole.dy(),
+                    whole.window(),
+                    layer.name()));
+        }
+        return parts;
     }
 }

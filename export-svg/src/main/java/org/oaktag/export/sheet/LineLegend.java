@@ -17,11 +17,18 @@ final class LineLegend {
 
     private static final double SAMPLE = 24;
 
+    /** A name of a size is cut short so that the legend stays within its column, mm. */
+    private static final double WIDEST = 45;
+
     private static final List<LineType> ON_PIECES =
             List.of(LineType.CUT, LineType.SEAM, LineType.FOLD, LineType.PLACEMENT, LineType.GRAIN);
 
     /** Which lengths are written on a piece. */
     static final String LENGTHS = "Lengths on the pieces are those of the seam line.";
+
+    /** Where the seam line of nested sizes lies. */
+    static final String NESTED =
+            "The seam line of each size lies inside its cut line by the allowance and is not drawn.";
 
     /** How deep a notch is cut: common practice, so that the seam holds. */
     static final String NOTCHES =
@@ -37,11 +44,22 @@ final class LineLegend {
      * Draws the legend and returns its lower edge.
      *
      * @param garment the garment, whose marks are explained
+     * @param sizes the names of the sizes that are drawn over each other; empty for a single one
      * @param others the lines that occur on the sheet beside those of the pieces
      */
-    static double draw(Figure figure, Garment garment, List<LineType> others, double x, double top) {
+    static double draw(
+            Figure figure, Garment garment, List<String> sizes, List<LineType> others, double x, double top) {
         double y = write(figure, TextBlock.of("Lines", Font.HEAD), x, top) + 2;
+        for (int i = 0; i < sizes.size(); i++) {
+            double middle = y + Font.TEXT.lineHeight() / 2;
+            figure.add(Stroke.line(Nest.line(i), Point.of(x, middle), Point.of(x + SAMPLE, middle)));
+            String text = Font.TEXT.fitted(Nest.line(i).meaning() + ", " + sizes.get(i), WIDEST);
+            y = write(figure, TextBlock.of(text, Font.TEXT), x + SAMPLE + 4, y) + 1.5;
+        }
         List<LineType> types = new ArrayList<>(ON_PIECES);
+        if (!sizes.isEmpty()) {
+            types.removeAll(List.of(LineType.CUT, LineType.SEAM));
+        }
         types.addAll(others);
         for (LineType type : types) {
             double middle = y + Font.TEXT.lineHeight() / 2;

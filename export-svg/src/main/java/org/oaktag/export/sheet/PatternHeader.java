@@ -26,8 +26,10 @@ public final class PatternHeader {
 
     private final Figure figure = new Figure();
     private final Garment garment;
+    private final List<String> sizes;
 
-    private PatternHeader(Garment garment) {
+    private PatternHeader(Garment garment, List<String> sizes) {
+        this.sizes = sizes;
         this.garment = garment;
     }
 
@@ -37,7 +39,11 @@ public final class PatternHeader {
      * @param width the room from left to right, mm; at least 560
      */
     public static Figure of(Garment garment, Allowances allowances, Cloths cloths, double width) {
-        PatternHeader header = new PatternHeader(garment);
+        return of(garment, List.of(), allowances, cloths, width);
+    }
+
+    static Figure of(Garment garment, List<String> sizes, Allowances allowances, Cloths cloths, double width) {
+        PatternHeader header = new PatternHeader(garment, sizes);
         double notesWidth = 190;
         double titleWidth = width - SQUARE - LEGEND_WIDTH - notesWidth - 3 * COLUMN_GAP;
         double x = header.title(titleWidth) + COLUMN_GAP;
@@ -73,10 +79,11 @@ public final class PatternHeader {
     }
 
     private double legend(double x) {
-        double y = LineLegend.draw(figure, garment, List.of(), x, 0);
+        double y = LineLegend.draw(figure, garment, sizes, List.of(), x, 0);
         write(
                 TextBlock.wrapped(
-                        LineLegend.LENGTHS + " " + LineLegend.HALVES + " " + LineLegend.NOTCHES,
+                        (sizes.isEmpty() ? LineLegend.LENGTHS : LineLegend.NESTED) + " " + LineLegend.HALVES + " "
+                                + LineLegend.NOTCHES,
                         Font.SMALL,
                         LEGEND_WIDTH),
                 x,

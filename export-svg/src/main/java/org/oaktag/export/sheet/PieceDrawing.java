@@ -30,12 +30,13 @@ public final class PieceDrawing {
     private static final double FOLD_INSET = 9;
 
     private final Piece piece;
-    private final Figure figure = new Figure();
+    private final Figure figure;
     private final LabelPlacer placer;
 
-    private PieceDrawing(Piece piece) {
+    PieceDrawing(Piece piece, Figure figure, LabelPlacer placer) {
         this.piece = piece;
-        this.placer = LabelPlacer.inside(piece.outline());
+        this.figure = figure;
+        this.placer = placer;
     }
 
     /**
@@ -44,8 +45,9 @@ public final class PieceDrawing {
      * @throws org.oaktag.PatternException if an allowance does not fit it
      */
     public static Figure of(Garment garment, Piece piece, Allowances allowances) {
-        PieceDrawing drawing = new PieceDrawing(piece);
+        PieceDrawing drawing = new PieceDrawing(piece, new Figure(), LabelPlacer.inside(piece.outline()));
         drawing.outlines(garment, allowances);
+        drawing.grain();
         drawing.insides();
         PieceLabels labels = new PieceLabels(piece, drawing.figure, drawing.placer);
         if (piece.cut() instanceof Cut.OnFold fold) {
@@ -80,16 +82,24 @@ public final class PieceDrawing {
         return piece.cut() instanceof Cut.OnFold fold && fold.edge().equals(edge);
     }
 
-    private void insides() {
+    /** Draws the grainline. */
+    void grain() {
         Point top = piece.grainline().top();
         Point bottom = piece.grainline().bottom();
         Vector up = top.minus(bottom);
         line(LineType.GRAIN, top, bottom);
         figure.add(Fill.arrowhead(top, up, ARROW, LineType.GRAIN.colour()));
         figure.add(Fill.arrowhead(bottom, up.negated(), ARROW, LineType.GRAIN.colour()));
+    }
+
+    /** Returns the type of an inner line. */
+    static LineType type(InnerLine line) {
+        return line.use() == InnerLine.Use.FOLD ? LineType.FOLD : LineType.PLACEMENT;
+    }
+
+    private void insides() {
         for (InnerLine inner : piece.lines()) {
-            LineType type = inner.use() == InnerLine.Use.FOLD ? LineType.FOLD : LineType.PLACEMENT;
-            figure.add(Stroke.of(type, inner.path()));
+            figure.add(Stroke.of(type(inner), inner.path()));
             placer.avoid(inner.path());
         }
         for (Mark mark : piece.marks()) {
@@ -101,7 +111,7 @@ public final class PieceDrawing {
     }
 
     /** A bracket whose arrows point at the edge that lies on the fold. */
-    private void foldMark(Path fold, PieceLabels labels) {
+    void foldMark(Path fold, PieceLabels labels) {
         double length = fold.length();
         double inset = Math.min(FOLD_INSET * 3, length / 4);
         Vector along = fold.end().minus(fold.start()).unit();

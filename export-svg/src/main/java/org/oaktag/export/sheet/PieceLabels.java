@@ -185,8 +185,7 @@ final class PieceLabels {
 
     private List<TextBlock> blocks(Garment garment) {
         String name = piece.name().value();
-        String number = (garment.pieces().indexOf(piece) + 1) + " of "
-                + garment.pieces().size();
+        String number = number(garment) + " of " + garment.pieces().size();
         String cut = piece.cut().instruction();
         String cloth = piece.cloth().use() + ": " + FreeText.shown(piece.cloth().description());
         String wearer = FreeText.shown(garment.title()) + ", for "
@@ -207,6 +206,11 @@ final class PieceLabels {
                 .above(TextBlock.of(cut, Font.SMALL))
                 .above(TextBlock.of(use, Font.SMALL)));
         return blocks;
+    }
+
+    /** Its place by its name: of nested sizes it may be another size's piece that is written on. */
+    private int number(Garment garment) {
+        return garment.pieces().stream().map(Piece::name).toList().indexOf(piece.name()) + 1;
     }
 
     private static TextBlock faint(TextBlock block) {

@@ -41,10 +41,26 @@ public record Printout(String title, String description, List<PaperSheet> sheets
      * @throws org.oaktag.PatternException if an allowance does not fit a piece
      */
     public static Printout tiled(Garment garment, Allowances allowances, Tiling tiling) {
-        TilePlan plan = TilePlan.best(DrawnPiece.of(garment, allowances), tiling);
+        return tiled(garment, List.of(), allowances, DrawnPiece.of(garment, allowances), tiling);
+    }
+
+    /**
+     * Parts several sizes of a style, drawn over each other, over sheets that are joined on the table. What belongs to one
+     * size can be shown and hidden as a layer of its name.
+     *
+     * @param allowances the allowances of every size
+     * @throws org.oaktag.PatternException if an allowance does not fit a piece
+     */
+    public static Printout nested(Nest nest, Allowances allowances, Tiling tiling) {
+        return tiled(nest.whole(), nest.names(), allowances, DrawnPiece.of(nest, allowances), tiling);
+    }
+
+    private static Printout tiled(
+            Garment garment, List<String> sizes, Allowances allowances, List<DrawnPiece> pieces, Tiling tiling) {
+        TilePlan plan = TilePlan.best(pieces, tiling);
         TileGrid grid = plan.grid();
         List<PaperSheet> sheets = new ArrayList<>();
-        for (List<Placement> placements : CoverSheet.of(garment, allowances, plan, tiling)) {
+        for (List<Placement> placements : CoverSheet.of(garment, sizes, allowances, plan, tiling)) {
             String title = sheets.isEmpty() ? "Read first: test square, map, cut list" : "Read first, continued";
             sheets.add(new PaperSheet(title, grid.paperWidth(), grid.paperHeight(), placements));
         }
@@ -64,7 +80,20 @@ public record Printout(String title, String description, List<PaperSheet> sheets
      *     allowance does not fit a piece
      */
     public static Printout whole(Garment garment, Allowances allowances, Paper paper) {
-        return of(garment, WholePieces.sheets(garment, allowances, DrawnPiece.of(garment, allowances), paper));
+        List<DrawnPiece> pieces = DrawnPiece.of(garment, allowances);
+        return of(garment, WholePieces.sheets(garment, List.of(), allowances, pieces, paper));
+    }
+
+    /**
+     * Puts several sizes of a style, drawn over each other, whole on large sheets or on a roll.
+     *
+     * @param allowances the allowances of every size
+     * @throws org.oaktag.PatternException if the paper is too narrow for the header, a piece does not fit on it, or an
+     *     allowance does not fit a piece
+     */
+    public static Printout nestedWhole(Nest nest, Allowances allowances, Paper paper) {
+        List<DrawnPiece> pieces = DrawnPiece.of(nest, allowances);
+        return of(nest.whole(), WholePieces.sheets(nest.whole(), nest.names(), allowances, pieces, paper));
     }
 
     private static Printout of(Garment garment, List<PaperSheet> sheets) {
@@ -84,7 +113,7 @@ public record Printout(String title, String description, List<PaperSheet> sheets
         joints.ifPresent(each -> placements.add(onSheet(each, window, printed)));
         for (TilePlan.Seated seated : plan.pieces()) {
             if (seated.placement().bounds().overlaps(window)) {
-                placements.add(onSheet(seated.placement(), window, printed));
+                placements.addAll(seated.piece().layered(onSheet(seated.placement(), window, printed)));
             }
         }
         String title = "Sheet " + tile.number() + " of " + plan.tiles().size();

@@ -35,19 +35,20 @@ final class WholePieces {
     }
 
     /** Draws them on the paper upright, or on its side where it takes fewer sheets or a piece fits no other way. */
-    static List<PaperSheet> sheets(Garment garment, Allowances allowances, List<DrawnPiece> pieces, Paper paper) {
+    static List<PaperSheet> sheets(
+            Garment garment, List<String> sizes, Allowances allowances, List<DrawnPiece> pieces, Paper paper) {
         if (paper.height().isEmpty()) {
-            return upright(garment, allowances, pieces, paper);
+            return upright(garment, sizes, allowances, pieces, paper);
         }
         Paper turned = paper.onItsSide();
         List<PaperSheet> onItsSide;
         try {
-            onItsSide = upright(garment, allowances, pieces, turned);
+            onItsSide = upright(garment, sizes, allowances, pieces, turned);
         } catch (PatternException refused) {
-            return upright(garment, allowances, pieces, paper);
+            return upright(garment, sizes, allowances, pieces, paper);
         }
         try {
-            List<PaperSheet> upright = upright(garment, allowances, pieces, paper);
+            List<PaperSheet> upright = upright(garment, sizes, allowances, pieces, paper);
             return upright.size() <= onItsSide.size() ? upright : onItsSide;
         } catch (PatternException refused) {
             return onItsSide;
@@ -55,7 +56,7 @@ final class WholePieces {
     }
 
     private static List<PaperSheet> upright(
-            Garment garment, Allowances allowances, List<DrawnPiece> pieces, Paper paper) {
+            Garment garment, List<String> sizes, Allowances allowances, List<DrawnPiece> pieces, Paper paper) {
         double width = paper.width().mm() - 2 * MARGIN;
         if (width < LEAST_WIDTH) {
             throw PatternException.of(
@@ -65,7 +66,7 @@ final class WholePieces {
                     "use wider paper, or join the pattern from sheets");
         }
         double height = paper.height().orElse(Paper.LONGEST).mm() - 2 * MARGIN;
-        Figure header = PatternHeader.of(garment, allowances, Cloths.of(garment), width);
+        Figure header = PatternHeader.of(garment, sizes, allowances, Cloths.of(garment), width);
         WholePieces whole =
                 new WholePieces(paper, width, height, header.bounds().maxY() + BELOW_HEADER);
         List<DrawnPiece> tallestFirst = new ArrayList<>(pieces);
@@ -135,12 +136,9 @@ final class WholePieces {
             double top = MARGIN + top(i);
             for (int k = 0; k < pieces.size(); k++) {
                 Bounds seat = seats.get(k);
-                placements.add(pieces.get(k)
-                        .in(new Bounds(
-                                MARGIN + seat.minX() + 1,
-                                top + seat.minY() + 1,
-                                MARGIN + seat.maxX(),
-                                top + seat.maxY())));
+                DrawnPiece piece = pieces.get(k);
+                placements.addAll(piece.layered(piece.in(new Bounds(
+                        MARGIN + seat.minX() + 1, top + seat.minY() + 1, MARGIN + seat.maxX(), top + seat.maxY()))));
             }
             double used = Math.ceil(top + bottom(seats) + MARGIN);
             drawn.add(new PaperSheet(

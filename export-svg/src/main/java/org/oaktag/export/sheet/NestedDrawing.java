@@ -1,0 +1,88 @@
+package org.oaktag.export.sheet;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.oaktag.export.drawing.Figure;
+import org.oaktag.export.drawing.LineType;
+import org.oaktag.export.drawing.Stroke;
+import org.oaktag.export.layout.LabelPlacer;
+import org.oaktag.garment.Allowances;
+import org.oaktag.garment.Cut;
+import org.oaktag.garment.CutLine;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.InnerLine;
+import org.oaktag.garment.Mark;
+import org.oaktag.garment.Piece;
+import org.oaktag.garment.Snip;
+import org.oaktag.geometry.Path;
+
+/**
+ * One piece in several sizes: what all share, and for each size what is its own.
+ *
+ * <p>Labels lie inside the piece in every size. No lengths are written, as they differ, and no seam lines are drawn, as
+ * twice as many lines could not be told apart.
+ *
+ * @param shared the grainline, the sign of the fold and the labels
+ * @param own for each size its cut line, notches, inner lines and marks
+ */
+record NestedDrawing(Figure shared, List<Figure> own) {
+
+    static NestedDrawing of(Garment garment, List<Piece> sizes, Allowances allowances) {
+        LabelPlacer placer =
+                LabelPlacer.inside(sizes.stream().map(Piece::outline).toList());
+        List<Figure> own = new ArrayList<>();
+        for (int i = 0; i < sizes.size(); i++) {
+            own.add(size(sizes.get(i), Nest.line(i), CutLine.of(sizes.get(i), allowances), placer));
+        }
+        Piece smallest = sizes.stream()
+                .min(Comparator.comparingDouble(piece -> piece.outline().area()))
+                .orElseThrow();
+        Figure shared = new Figure();
+        PieceDrawing drawing = new PieceDrawing(smallest, shared, placer);
+        drawing.grain();
+        PieceLabels labels = new PieceLabels(smallest, shared, placer);
+        if (smallest.cut() instanceof Cut.OnFold fold) {
+            Path longest = sizes.stream()
+                    .map(piece -> piece.path(fold.edge()))
+                    .max(Comparator.comparingDouble(Path::length))
+                    .orElseThrow();
+            shared.add(Stroke.of(LineType.FOLD, longest));
+            drawing.foldMark(smallest.path(fold.edge()), labels);
+        }
+        labels.insides();
+        labels.block(garment);
+        labels.up();
+        labels.stretch();
+        return new NestedDrawing(shared, own);
+    }
+
+    private static Figure size(Piece piece, LineType type, CutLine cutLine, LabelPlacer placer) {
+        Figure figure = new Figure();
+        for (Path run : cutLine.runs()) {
+            figure.add(Stroke.of(type, run));
+            placer.avoid(run);
+        }
+        List<Path> marks = new ArrayList<>();
+        cutLine.snips().stream().map(Snip::path).forEach(marks::add);
+        for (Mark mark : piece.marks()) {
+            marks.addAll(MarkSign.of(mark.use(), mark.point()));
+        }
+        for (Path mark : marks) {
+            figure.add(Stroke.of(LineType.NOTCH, mark));
+            placer.avoid(mark);
+        }
+        for (InnerLine line : piece.lines()) {
+            figure.add(Stroke.of(PieceDrawing.type(line), line.path()));
+            placer.avoid(line.path());
+        }
+        return figure;
+    }
+
+    /** Returns all of it. */
+    Figure whole() {
+        Figure whole = new Figure().add(shared);
+        own.forEach(whole::add);
+        return whole;
+    }
+}
