@@ -56,7 +56,14 @@ record Reader(String program, String debianPackage) {
 
     /** Runs Chromium without a window, a network or anything remembered. */
     static String chromium(Path profile, List<String> arguments) {
-        List<String> all = new ArrayList<>(List.of(
+        List<String> all = new ArrayList<>(chromiumOptions(profile));
+        all.addAll(arguments);
+        return CHROMIUM.run(all);
+    }
+
+    /** Returns the options under which Chromium has no window, no network and nothing remembered. */
+    static List<String> chromiumOptions(Path profile) {
+        return List.of(
                 "--headless",
                 "--no-sandbox",
                 "--disable-gpu",
@@ -65,8 +72,6 @@ record Reader(String program, String debianPackage) {
                 "--disable-background-networking",
                 "--disable-component-update",
                 "--disable-sync",
-                "--user-data-dir=" + profile));
-        all.addAll(arguments);
-        return CHROMIUM.run(all);
+                "--user-data-dir=" + profile);
     }
 }

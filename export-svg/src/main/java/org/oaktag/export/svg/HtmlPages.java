@@ -1,5 +1,7 @@
 package org.oaktag.export.svg;
 
+import org.oaktag.export.xml.Decimal;
+import org.oaktag.export.xml.XmlWriter;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

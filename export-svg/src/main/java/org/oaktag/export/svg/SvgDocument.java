@@ -1,5 +1,7 @@
 package org.oaktag.export.svg;
 
+import org.oaktag.export.xml.Decimal;
+import org.oaktag.export.xml.XmlWriter;
 import java.util.List;
 import org.oaktag.export.drawing.ClothPaint;
 import org.oaktag.export.drawing.Colours;

@@ -1,5 +1,8 @@
 package org.oaktag.export.svg;
 
+import org.oaktag.export.xml.PathData;
+import org.oaktag.export.xml.Decimal;
+import org.oaktag.export.xml.XmlWriter;
 import java.util.stream.Collectors;
 import org.oaktag.export.drawing.ClothPaint;
 import org.oaktag.export.drawing.Colours;

@@ -11,10 +11,6 @@
  * <p>Nothing is computed here that belongs to the pattern: lengths, cut lines and notches come from the model. What a
  * drawing is made of has a package of its own, so that other files can be written of the same drawing.
  *
- * <p>The XML is written by our own {@code XmlWriter}, a hundred lines, rather than by {@code javax.xml.stream}: that one
- * lets control characters through that no reader accepts, its implementation and so its bytes depend on what lies on the
- * class path, and every call throws a checked exception that cannot happen here.
- *
  * <p>Lines carry presentation attributes and no style sheet, because readers at cutting tables often know no CSS.
  */
 @NullMarked

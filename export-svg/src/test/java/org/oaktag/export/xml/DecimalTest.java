@@ -1,4 +1,4 @@
-package org.oaktag.export.svg;
+package org.oaktag.export.xml;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;

@@ -1,7 +1,7 @@
-package org.oaktag.export.svg;
+package org.oaktag.export.xml;
 
 /** Writes numbers as every reader of SVG reads them, whatever the locale. */
-final class Decimal {
+public final class Decimal {
 
     /** A millionth of a millimetre: a path of a hundred curves read back is as long as it was to 1e-4 mm. */
     private static final double PER_MM = 1e6;

@@ -1,4 +1,4 @@
-package org.oaktag.export.svg;
+package org.oaktag.export.xml;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -12,12 +12,13 @@ import java.util.Deque;
  *
  * <p>Lines end in a line feed. Not thread-safe.
  */
-final class XmlWriter {
+public final class XmlWriter {
 
     private static final String INDENT = "  ";
 
     private final StringBuilder out = new StringBuilder();
     private final Deque<String> open = new ArrayDeque<>();
+    private final boolean indented;
     private State state = State.BETWEEN;
 
     private enum State {
@@ -29,25 +30,31 @@ final class XmlWriter {
         BETWEEN
     }
 
-    private XmlWriter(String prolog) {
+    private XmlWriter(String prolog, boolean indented) {
+        this.indented = indented;
         out.append(prolog).append('\n');
     }
 
     /** Begins an XML document. */
-    static XmlWriter xml() {
-        return new XmlWriter("<?xml version=\"1.0\" encoding=\"UTF-8\"?>");
+    public static XmlWriter xml() {
+        return new XmlWriter("<?xml version=\"1.0\" encoding=\"UTF-8\"?>", true);
     }
 
     /** Begins a document that a browser reads as HTML, and anything else as XML. */
-    static XmlWriter html() {
-        return new XmlWriter("<!DOCTYPE html>");
+    public static XmlWriter html() {
+        return new XmlWriter("<!DOCTYPE html>", true);
+    }
+
+    /** Begins such a document without white space of our own, for running text whose words stand in elements. */
+    public static XmlWriter compactHtml() {
+        return new XmlWriter("<!DOCTYPE html>", false);
     }
 
     /** Begins an element. */
     public XmlWriter begin(String element) {
         closeTag();
         if (state == State.BETWEEN) {
-            out.append(INDENT.repeat(open.size()));
+            indent();
         }
         out.append('<').append(element);
         open.push(element);
@@ -75,7 +82,7 @@ final class XmlWriter {
         return attribute(name, Decimal.text(value));
     }
 
-    /** Writes text into the element just begun. */
+    /** Writes text into the element just begun; an empty text keeps it from being closed in its start tag. */
     public XmlWriter text(String text) {
         if (state == State.TAG) {
             out.append('>');
@@ -85,17 +92,32 @@ final class XmlWriter {
         return this;
     }
 
+    /**
+     * Writes a style sheet or a script into the element just begun, whose content HTML reads as it stands.
+     *
+     * @throws IllegalArgumentException if it has a {@code <} or an {@code &}, which XML would read as markup
+     */
+    public XmlWriter verbatim(String content) {
+        if (content.indexOf('<') >= 0 || content.indexOf('&') >= 0) {
+            throw new IllegalArgumentException("a style sheet or script must have neither '<' nor '&'");
+        }
+        text("");
+        out.append(content);
+        return this;
+    }
+
     /** Ends the element begun last. */
     public XmlWriter end() {
         String element = open.pop();
         if (state == State.TAG) {
-            out.append("/>\n");
+            out.append("/>");
         } else {
             if (state == State.BETWEEN) {
-                out.append(INDENT.repeat(open.size()));
+                indent();
             }
-            out.append("</").append(element).append(">\n");
+            out.append("</").append(element).append('>');
         }
+        breakLine();
         state = State.BETWEEN;
         return this;
     }
@@ -112,9 +134,22 @@ final class XmlWriter {
         return out.toString();
     }
 
+    private void indent() {
+        if (indented) {
+            out.append(INDENT.repeat(open.size()));
+        }
+    }
+
+    private void breakLine() {
+        if (indented) {
+            out.append('\n');
+        }
+    }
+
     private void closeTag() {
         if (state == State.TAG) {
-            out.append(">\n");
+            out.append('>');
+            breakLine();
             state = State.BETWEEN;
         }
     }

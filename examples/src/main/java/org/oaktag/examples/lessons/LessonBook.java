@@ -1,0 +1,20 @@
+package org.oaktag.examples.lessons;
+
+import java.util.List;
+import org.oaktag.export.lesson.Lesson;
+import org.oaktag.garment.Garment;
+
+/** Every lesson, in the order in which they are best taken. */
+public final class LessonBook {
+
+    private LessonBook() {}
+
+    /**
+     * Returns the lessons on a block.
+     *
+     * @param block a knit top as it was drafted
+     */
+    public static List<Lesson> on(Garment block) {
+        return List.of(CapLessons.fitTheCap(block));
+    }
+}
