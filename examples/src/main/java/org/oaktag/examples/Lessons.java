@@ -1,13 +1,99 @@
 package org.oaktag.examples;
 
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.regex.Pattern;
+import org.oaktag.PatternException;
 import org.oaktag.examples.lessons.LessonBook;
+import org.oaktag.export.drawing.FreeText;
 import org.oaktag.export.lesson.Lesson;
+import org.oaktag.export.lesson.LessonContents;
 import org.oaktag.export.lesson.LessonPage;
-public final class Lessons {
-    public static void main(String[] args) throws Exception {
-        Path out = Path.of(args[1]);
-        java.nio.file.Files.createDirectories(out);
-        for (Lesson l : LessonBook.on(HoodedTop.block(BodyFile.nightCrew().bodies().get(2)))) LessonPage.of(l).writeTo(out.resolve(l.hyphenated() + ".html"));
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Writes a lesson page for each main adjustment, and a page that leads to them. */
+@Command(
+        name = "lessons",
+        mixinStandardHelpOptions = true,
+        description = "Writes a lesson for each main adjustment, as pages for a browser.")
+public final class Lessons implements Callable<Integer> {
+
+    private static final Pattern OURS = Pattern.compile("[a-z0-9-]+\\.html");
+
+    /** Whose block the lessons are on: Juno of the night crew. */
+    private static final String BODY = "Juno";
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            defaultValue = "${sys:oaktag.lessons.out:-lessons}",
+            description = "the folder for the pages, made or replaced as a whole (${DEFAULT-VALUE})")
+    private Path out = Path.of("lessons");
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    /** Writes the lessons. */
+    public static void main(String[] args) {
+        int code = run(
+                new PrintWriter(System.out, true, StandardCharsets.UTF_8),
+                new PrintWriter(System.err, true, StandardCharsets.UTF_8),
+                args);
+        if (code != 0) {
+            System.exit(code);
+        }
+    }
+
+    /** Writes the lessons and returns the exit code. */
+    static int run(PrintWriter out, PrintWriter err, String... args) {
+        return new CommandLine(new Lessons())
+                .setOut(out)
+                .setErr(err)
+                .setExecutionExceptionHandler(Lessons::refuse)
+                .execute(args);
+    }
+
+    private static int refuse(Exception e, CommandLine command, CommandLine.ParseResult parsed) throws Exception {
+        if (e instanceof PatternException) {
+            command.getErr().println("lessons: " + FreeText.shown(String.valueOf(e.getMessage())));
+            return CommandLine.ExitCode.SOFTWARE;
+        }
+        throw e;
+    }
+
+    @Override
+    public Integer call() {
+        ResultFolder folder = ResultFolder.at(out, OURS);
+        Map<String, byte[]> pages = pages();
+        folder.write(pages);
+        PrintWriter told = spec.commandLine().getOut();
+        pages.keySet().forEach(name -> told.println(out.resolve(name)));
+        told.flush();
+        return CommandLine.ExitCode.OK;
+    }
+
+    /** Returns the lessons on the block of one of the night crew. */
+    static List<Lesson> lessons() {
+        return LessonBook.on(HoodedTop.block(BodyFile.nightCrew().body(BODY)));
+    }
+
+    private static Map<String, byte[]> pages() {
+        Map<String, byte[]> pages = new LinkedHashMap<>();
+        List<Lesson> lessons = lessons();
+        pages.put("index.html", LessonContents.of(lessons).text().getBytes(StandardCharsets.UTF_8));
+        for (Lesson lesson : lessons) {
+            pages.put(
+                    lesson.hyphenated() + ".html", LessonPage.of(lesson).text().getBytes(StandardCharsets.UTF_8));
+        }
+        return pages;
     }
 }

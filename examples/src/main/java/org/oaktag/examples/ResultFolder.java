@@ -40,6 +40,16 @@ final class ResultFolder {
      * @throws PatternException if it is a file, or holds anything that this program did not write
      */
     static ResultFolder at(Path asked) {
+        return at(asked, OURS);
+    }
+
+    /**
+     * Returns the folder, as yet untouched.
+     *
+     * @param ours what the files are called that this program writes, their folders parted by {@code /}
+     * @throws PatternException if it is a file, or holds anything that this program did not write
+     */
+    static ResultFolder at(Path asked, Pattern ours) {
         Path folder = asked.toAbsolutePath().normalize();
         try {
             // Behind a link, the folder itself is replaced and not the link.
@@ -50,14 +60,14 @@ final class ResultFolder {
             if (folder.getParent() == null) {
                 throw PatternException.of(thing(asked), "must not be the root", "'" + folder + "'", "");
             }
-            checkOurs(folder);
+            checkOurs(folder, ours);
         } catch (IOException e) {
             throw refused(folder, e);
         }
         return new ResultFolder(folder);
     }
 
-    private static void checkOurs(Path folder) throws IOException {
+    private static void checkOurs(Path folder, Pattern ours) throws IOException {
         if (!Files.exists(folder)) {
             return;
         }
@@ -65,7 +75,7 @@ final class ResultFolder {
             for (Path path : all.filter(each -> !each.equals(folder)).sorted().toList()) {
                 String name = folder.relativize(path).toString().replace('\\', '/');
                 boolean directory = Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS);
-                if (!OURS.matcher(name).matches() || directory != name.equals("steps")) {
+                if (!ours.matcher(name).matches() || directory != name.equals("steps")) {
                     throw PatternException.of(
                             thing(folder),
                             "must be new, empty, or hold nothing but earlier results, which are replaced",

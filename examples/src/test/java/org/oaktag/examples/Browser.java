@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionStage;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
@@ -51,8 +52,9 @@ final class Browser implements AutoCloseable {
         List<String> command = new ArrayList<>(List.of(Reader.CHROMIUM.program()));
         command.addAll(Reader.chromiumOptions(profile));
         command.addAll(List.of("--remote-debugging-port=0", "--hide-scrollbars", "about:blank"));
-        Process process =
-                new ProcessBuilder(command).redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
+        Process process = new ProcessBuilder(command)
+                .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                .start();
         BufferedReader errors =
                 new BufferedReader(new InputStreamReader(process.getErrorStream(), StandardCharsets.UTF_8));
         String line = errors.readLine();
@@ -76,8 +78,9 @@ final class Browser implements AutoCloseable {
                 attach.put("targetId", target.get("targetId").asText());
             }
         }
-        browser.session =
-                browser.call("Target.attachToTarget", attach.put("flatten", true)).get("sessionId").asText();
+        browser.session = browser.call("Target.attachToTarget", attach.put("flatten", true))
+                .get("sessionId")
+                .asText();
         for (String domain : List.of("Page", "Runtime", "Log", "Network")) {
             browser.call(domain + ".enable", JSON.createObjectNode());
         }
@@ -86,7 +89,9 @@ final class Browser implements AutoCloseable {
 
     /** Loads a page and waits until it is there. */
     void open(Path page) {
-        call("Page.navigate", JSON.createObjectNode().put("url", page.toUri().toString()));
+        JsonNode loaded = call(
+                "Page.navigate", JSON.createObjectNode().put("url", page.toUri().toString()));
+        assertThat(loaded.path("errorText").asText()).as("%s", page).isEmpty();
         evaluate("new Promise(done => document.readyState === 'complete' ? done() : addEventListener('load', done))");
     }
 
@@ -104,7 +109,10 @@ final class Browser implements AutoCloseable {
     /** Prefers a colour scheme, {@code light} or {@code dark}. */
     void prefer(String scheme) {
         ObjectNode media = JSON.createObjectNode();
-        media.putArray("features").addObject().put("name", "prefers-color-scheme").put("value", scheme);
+        media.putArray("features")
+                .addObject()
+                .put("name", "prefers-color-scheme")
+                .put("value", scheme);
         call("Emulation.setEmulatedMedia", media);
     }
 
@@ -184,10 +192,11 @@ final class Browser implements AutoCloseable {
     private void listen(JsonNode event) {
         JsonNode parameters = event.path("params");
         switch (event.path("method").asText()) {
-            case "Runtime.exceptionThrown" -> complaints.add(
-                    parameters.path("exceptionDetails").toString());
+            case "Runtime.exceptionThrown" ->
+                complaints.add(parameters.path("exceptionDetails").toString());
             case "Log.entryAdded" -> complaints.add(parameters.path("entry").toString());
-            case "Runtime.consoleAPICalled" -> complaints.add(parameters.path("args").toString());
+            case "Runtime.consoleAPICalled" ->
+                complaints.add(parameters.path("args").toString());
             case "Network.requestWillBeSent" -> {
                 String url = parameters.path("request").path("url").asText();
                 if (!url.startsWith("file:") && !url.startsWith("data:") && !url.equals("about:blank")) {
@@ -229,7 +238,7 @@ final class Browser implements AutoCloseable {
                 parts.setLength(0);
             }
             webSocket.request(1);
-            return null;
+            return CompletableFuture.completedFuture(null);
         }
     }
 }

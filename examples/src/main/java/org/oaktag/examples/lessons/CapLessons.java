@@ -34,10 +34,11 @@ final class CapLessons {
                         "Fit the sleeve cap to the armhole",
                         Slider.lengths("height of the cap", mm(60), mm(150), mm(5), mm(100)),
                         height -> new Trial(opened, fitCapToArmhole(EASE).atHeight(mm(height))))
-                .saying("The shoulder was dropped by 25.0 mm and the armhole lowered by 12.0 mm: the cap of the block no"
-                        + " longer reaches round it. The lower part of each half of the new cap is the armhole's own"
-                        + " curve; a smooth crown joins the two, and the width is solved until each half is as long as"
-                        + " its armhole and half of the ease.")
+                .saying(
+                        "The shoulder was dropped by 25.0 mm and the armhole lowered by 12.0 mm: the cap of the block no"
+                                + " longer reaches round it. The lower part of each half of the new cap is the armhole's own"
+                                + " curve; a smooth crown joins the two, and the width is solved until each half is as long as"
+                                + " its armhole and half of the ease.")
                 .saying("Move the height and watch the width: a lower cap makes a wider sleeve, for the same armhole.")
                 .showing(View.closeUp(TopNames.SLEEVE, EdgeNames.CAP_BACK, EdgeNames.CAP_FRONT))
                 .showing(View.closeUp(TopNames.FRONT, EdgeNames.ARMHOLE))
@@ -54,8 +55,8 @@ final class CapLessons {
                         Term.length("front armhole", played -> edge(played.after(), TopNames.FRONT, EdgeNames.ARMHOLE))
                                 .plus(ease.over(Term.number(2)))))
                 .reckoning(Formula.rough(
-                        Term.length("width of the sleeve", played -> played.after()
-                                .finished(TopNames.SLEEVE_WIDTH)),
+                        Term.length(
+                                "width of the sleeve", played -> played.after().finished(TopNames.SLEEVE_WIDTH)),
                         straightCap(EdgeNames.CAP_FRONT).plus(straightCap(EdgeNames.CAP_BACK)),
                         "The triangle that is drawn by hand takes each half as a straight line; the curve is longer than"
                                 + " its chord, so the triangle promises more width than there is."));
@@ -63,13 +64,8 @@ final class CapLessons {
 
     private static Term straightCap(Name half) {
         Term length = Term.length(half.value(), played -> edge(played.after(), half));
-        Term height = Term.length("height", played -> height(played.after()));
+        Term height = Term.length("height", played -> ShoulderLessons.capHeight(played.after()));
         return length.squared().minus(height.squared()).root();
-    }
-
-    private static Length height(Garment garment) {
-        var front = garment.piece(TopNames.SLEEVE).path(EdgeNames.CAP_FRONT);
-        return mm(front.end().y() - front.start().y());
     }
 
     private static Length cap(Garment garment) {

@@ -15,6 +15,19 @@ public final class LessonBook {
      * @param block a knit top as it was drafted
      */
     public static List<Lesson> on(Garment block) {
-        return List.of(CapLessons.fitTheCap(block));
+        return List.of(
+                NecklineLessons.widen(block),
+                ShoulderLessons.drop(block),
+                ShoulderLessons.moveForward(block),
+                BodyLessons.lowerTheArmhole(block),
+                BodyLessons.straightenTheSides(block),
+                CapLessons.fitTheCap(block),
+                SleeveLessons.straighten(block),
+                SleeveLessons.slashAndSpread(block),
+                SleeveLessons.split(block),
+                BandLessons.cuff(block),
+                BandLessons.band(block),
+                BandLessons.threePanelHood(block),
+                DartLessons.rotate(block));
     }
 }

@@ -56,7 +56,8 @@ final class BothUnits {
 
     /** Returns a text in which every edge is told in words: {@code "sleeve.cap-back"} as {@code "sleeve cap back"}. */
     static String spoken(String text) {
-        return EDGE.matcher(text).replaceAll(found -> found.group().replace('.', ' ').replace('-', ' '));
+        return EDGE.matcher(text)
+                .replaceAll(found -> found.group().replace('.', ' ').replace('-', ' '));
     }
 
     /** Writes a sentence of ours, in which lengths stand in mm, areas in cm², and edges may be told by their piece. */
@@ -98,7 +99,10 @@ final class BothUnits {
         if (kind == Slider.Kind.LENGTH) {
             length(xml, amount);
         } else {
-            xml.begin("data").attribute("value", Double.toString(amount)).text(plain(kind, amount)).end();
+            xml.begin("data")
+                    .attribute("value", Double.toString(amount))
+                    .text(plain(kind, amount))
+                    .end();
         }
     }
 

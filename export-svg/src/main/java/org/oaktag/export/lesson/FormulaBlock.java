@@ -65,7 +65,7 @@ final class FormulaBlock {
             } else {
                 xml.begin("var").text(quantity.name()).end();
             }
-        } else if (term instanceof Term.Number number) {
+        } else if (term instanceof Term.Constant number) {
             xml.text(number.value() == Math.rint(number.value()) ? "" + (long) number.value() : "" + number.value());
         } else if (term instanceof Term.Pair pair) {
             bracketed(pair.a(), pair.brackets(pair.a()), filledIn);

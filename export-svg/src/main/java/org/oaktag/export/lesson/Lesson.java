@@ -2,6 +2,7 @@ package org.oaktag.export.lesson;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.DoubleFunction;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Recipe;
@@ -92,8 +93,7 @@ public record Lesson(
      * @throws IllegalStateException if a formula that must agree does not, or no position can be done
      */
     public List<Outcome> outcomes() {
-        List<Outcome> outcomes =
-                slider.amounts().stream().map(this::outcome).toList();
+        List<Outcome> outcomes = slider.amounts().stream().map(this::outcome).toList();
         if (outcomes.stream().noneMatch(Done.class::isInstance)) {
             throw new IllegalStateException(
                     "a position of the lesson '" + title + "' must be possible, got only refusals: " + outcomes.get(0));
@@ -103,12 +103,13 @@ public record Lesson(
 
     /** Returns the title as one word for a file: {@code "widen-the-neckline"}. */
     public String hyphenated() {
-        return title.toLowerCase(java.util.Locale.ROOT)
+        return title.toLowerCase(Locale.ROOT)
                 .replaceAll("[^\\p{L}\\p{Nd}]+", "-")
                 .replaceAll("^-|-$", "");
     }
 
-    private Outcome outcome(double amount) {
+    /** Tries one amount. */
+    Outcome outcome(double amount) {
         Recipe.Played played;
         try {
             played = trials.apply(amount).played();

@@ -52,6 +52,50 @@ public record LessonPage(String text) {
         Files.writeString(file, text);
     }
 
+    /** Writes the head of a page: what may be loaded (nothing), how it looks, and the one script that may run. */
+    static void head(XmlWriter xml, String title, String script) {
+        xml.begin("head");
+        xml.begin("meta").attribute("charset", "utf-8").end();
+        xml.begin("meta")
+                .attribute("http-equiv", "Content-Security-Policy")
+                .attribute(
+                        "content",
+                        "default-src 'none'; style-src 'unsafe-inline'; script-src "
+                                + (script.isEmpty() ? "'none'" : "'sha256-" + sha256(script) + "'"))
+                .end();
+        xml.begin("meta")
+                .attribute("name", "viewport")
+                .attribute("content", "width=device-width, initial-scale=1")
+                .end();
+        xml.begin("meta")
+                .attribute("name", "color-scheme")
+                .attribute("content", "light dark")
+                .end();
+        xml.begin("title").text(title).end();
+        xml.begin("style").verbatim(resource("lesson.css")).end();
+        xml.end();
+    }
+
+    private static String sha256(String script) {
+        try {
+            byte[] digest = MessageDigest.getInstance("SHA-256").digest(script.getBytes(StandardCharsets.UTF_8));
+            return Base64.getEncoder().encodeToString(digest);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
+    }
+
+    private static String resource(String name) {
+        try (InputStream in = LessonPage.class.getResourceAsStream(name)) {
+            if (in == null) {
+                throw new IllegalStateException("the library must hold '" + name + "'");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     /** Writes one page. */
     private static final class Writer {
 
@@ -91,7 +135,7 @@ public record LessonPage(String text) {
                     .attribute("xmlns", "http://www.w3.org/1999/xhtml")
                     .attribute("lang", "en")
                     .attribute("data-unit", "cm");
-            head(script);
+            head(xml, FreeText.shown(lesson.title()) + " – a lesson", script);
             xml.begin("body").attribute("style", stage.rows());
             xml.begin("main");
             header();
@@ -117,29 +161,12 @@ public record LessonPage(String text) {
             return xml.end().end().document();
         }
 
-        private void head(String script) {
-            xml.begin("head");
-            xml.begin("meta").attribute("charset", "utf-8").end();
-            xml.begin("meta")
-                    .attribute("http-equiv", "Content-Security-Policy")
-                    .attribute(
-                            "content",
-                            "default-src 'none'; style-src 'unsafe-inline'; script-src 'sha256-" + sha256(script)
-                                    + "'")
-                    .end();
-            xml.begin("meta")
-                    .attribute("name", "viewport")
-                    .attribute("content", "width=device-width, initial-scale=1")
-                    .end();
-            xml.begin("meta").attribute("name", "color-scheme").attribute("content", "light dark").end();
-            xml.begin("title").text(FreeText.shown(lesson.title()) + " – a lesson").end();
-            xml.begin("style").verbatim(resource("lesson.css")).end();
-            xml.end();
-        }
-
         private void header() {
             xml.begin("header");
-            xml.begin("p").attribute("class", "eyebrow").text("The arithmetic of an adjustment").end();
+            xml.begin("p")
+                    .attribute("class", "eyebrow")
+                    .text("The arithmetic of an adjustment")
+                    .end();
             xml.begin("h1").text(FreeText.shown(lesson.title())).end();
             for (String paragraph : lesson.text()) {
                 xml.begin("p");
@@ -155,7 +182,10 @@ public record LessonPage(String text) {
             xml.begin("section").attribute("class", "controls").attribute("aria-label", "Controls");
             xml.begin("div").attribute("class", "amount");
             xml.begin("label").attribute("for", SLIDER).text(slider.label()).end();
-            xml.begin("output").attribute("for", SLIDER).attribute("id", "amount").attribute("aria-live", "off");
+            xml.begin("output")
+                    .attribute("for", SLIDER)
+                    .attribute("id", "amount")
+                    .attribute("aria-live", "off");
             BothUnits.amount(xml, slider.kind(), first.amount());
             xml.end().end();
             xml.begin("input")
@@ -177,7 +207,9 @@ public record LessonPage(String text) {
             told(first);
             xml.end();
             xml.begin("noscript").text("");
-            xml.begin("p").text("Without scripts the page shows this one position.").end();
+            xml.begin("p")
+                    .text("Without scripts the page shows this one position.")
+                    .end();
             xml.end().end();
         }
 
@@ -216,8 +248,8 @@ public record LessonPage(String text) {
             xml.text(
                     untrue.isEmpty()
                             ? "every seam is true."
-                            : untrue.size() + " of " + walked.size() + " seams "
-                                    + (untrue.size() == 1 ? "is" : "are") + " not true.");
+                            : untrue.size() + " of " + walked.size() + " seams " + (untrue.size() == 1 ? "is" : "are")
+                                    + " not true.");
         }
 
         private void done(Recipe.Played played) {
@@ -251,7 +283,10 @@ public record LessonPage(String text) {
             }) {
                 xml.begin("li");
                 xml.begin("svg").attribute("viewBox", "0 0 40 8").attribute("aria-hidden", "true");
-                xml.begin("path").attribute("class", line[0]).attribute("d", "M0 4L40 4").end();
+                xml.begin("path")
+                        .attribute("class", line[0])
+                        .attribute("d", "M0 4L40 4")
+                        .end();
                 xml.end().text(line[1]).end();
             }
             xml.end();
@@ -312,31 +347,11 @@ public record LessonPage(String text) {
 
         private void footer() {
             xml.begin("footer").begin("p");
-            xml.text("Every position was computed by Oaktag, lengths along the seam line to a millionth of a millimetre and"
-                    + " shown to a tenth. A seam is true when its two sides agree with its rule within 0.01 mm.")
+            xml.text(
+                            "Every position was computed by Oaktag, lengths along the seam line to a millionth of a millimetre and"
+                                    + " shown to a tenth. A seam is true when its two sides agree with its rule within 0.01 mm.")
                     .end()
                     .end();
-        }
-
-        private static String sha256(String script) {
-            try {
-                byte[] digest =
-                        MessageDigest.getInstance("SHA-256").digest(script.getBytes(StandardCharsets.UTF_8));
-                return Base64.getEncoder().encodeToString(digest);
-            } catch (NoSuchAlgorithmException e) {
-                throw new IllegalStateException("every Java has SHA-256", e);
-            }
-        }
-
-        private static String resource(String name) {
-            try (InputStream in = LessonPage.class.getResourceAsStream(name)) {
-                if (in == null) {
-                    throw new IllegalStateException("the library must hold '" + name + "'");
-                }
-                return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
         }
     }
 }

@@ -32,6 +32,11 @@ final class NumbersTable {
                 }
             }
         }
+        // An edge that is a finished measure as well, as a sleeve's hem is, counts as the measure.
+        most.keySet().removeIf(quantity -> {
+            String spoken = BothUnits.spoken(quantity);
+            return !spoken.equals(quantity) && most.containsKey(spoken);
+        });
         return new NumbersTable(most.entrySet().stream()
                 .sorted(Map.Entry.comparingByValue(Comparator.reverseOrder()))
                 .limit(MOST_ROWS)
@@ -60,13 +65,15 @@ final class NumbersTable {
         xml.end().end().begin("tbody");
         for (String quantity : quantities) {
             xml.begin("tr").attribute("data-quantity", quantity);
-            xml.begin("th").attribute("scope", "row").text(BothUnits.spoken(quantity)).end();
+            xml.begin("th")
+                    .attribute("scope", "row")
+                    .text(BothUnits.spoken(quantity))
+                    .end();
             Optional<Moved> here = Optional.ofNullable(moved.get(quantity));
             cell(xml, here.flatMap(Moved::before), here.isEmpty() ? "same" : "none");
             cell(xml, here.flatMap(Moved::after), here.isEmpty() ? "same" : "none");
             xml.begin("td").text("");
-            here.flatMap(Moved::by)
-                    .ifPresentOrElse(by -> BothUnits.growth(xml, by.mm()), () -> xml.text(state(here)));
+            here.flatMap(Moved::by).ifPresentOrElse(by -> BothUnits.growth(xml, by.mm()), () -> xml.text(state(here)));
             xml.end().end();
         }
         xml.end().end();

@@ -1,6 +1,5 @@
 package org.oaktag.export.lesson;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.oaktag.adjust.Recipe;
 import org.oaktag.export.xml.XmlWriter;
+import org.oaktag.garment.Dimension;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
@@ -107,7 +107,7 @@ final class Stage {
             Optional<Piece> before = played.before().findPiece(room.getKey());
             Optional<Piece> after = played.after().findPiece(room.getKey());
             if (before.isPresent() || after.isPresent()) {
-                List<org.oaktag.garment.Dimension> dimensions = NumbersTable.change(played).dimensions().stream()
+                List<Dimension> dimensions = NumbersTable.change(played).dimensions().stream()
                         .filter(each -> each.piece().equals(room.getKey()))
                         .toList();
                 new StagedPiece(room.getKey(), before, after, dimensions, room.getValue(), margin).write(xml);
@@ -122,7 +122,7 @@ final class Stage {
         for (Map.Entry<Name, Bounds> room : rooms.entrySet()) {
             Optional<Piece> piece = refused.findPiece(room.getKey());
             if (piece.isPresent()) {
-                new StagedPiece(room.getKey(), piece, piece, new ArrayList<>(), room.getValue(), margin).write(xml);
+                new StagedPiece(room.getKey(), piece, piece, List.of(), room.getValue(), margin).write(xml);
             }
         }
         xml.end();

@@ -1,8 +1,10 @@
 package org.oaktag.export.lesson;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.oaktag.export.drawing.Box;
 import org.oaktag.export.xml.Decimal;
 import org.oaktag.export.xml.PathData;
 import org.oaktag.export.xml.XmlWriter;
@@ -48,6 +50,12 @@ record StagedPiece(
 
     private static final double BESIDE = 1.15;
 
+    /** The size of a text on a desk: its padding, a character and a line. */
+    private static final double PADDING = 0.4;
+
+    private static final double CHARACTER = 0.29;
+    private static final double LINE = 0.9;
+
     void write(XmlWriter xml) {
         xml.begin("figure").attribute("style", "--w:" + Decimal.text(Math.round(room.width() * 10) / 10.0));
         xml.begin("div");
@@ -58,14 +66,15 @@ record StagedPiece(
                                 + tenths(room.height()))
                 .attribute("role", "img")
                 .attribute("aria-label", label());
-        after.ifPresent(piece -> path(xml, "cloth", PathData.coarse(piece.outline().path()) + "Z"));
+        after.ifPresent(
+                piece -> path(xml, "cloth", PathData.coarse(piece.outline().path()) + "Z"));
         before.ifPresent(piece -> piece.edges().stream()
                 .filter(edge -> !isKept(after, edge))
                 .forEach(edge -> path(xml, "before", PathData.coarse(edge.path()))));
         after.ifPresent(piece -> drawAfter(xml, piece));
         dimensions.forEach(dimension -> drawDimension(xml, dimension));
         xml.end();
-        dimensions.forEach(dimension -> writeDimension(xml, dimension));
+        writeDimensions(xml);
         xml.end();
         xml.begin("figcaption").text(name.value() + state()).end();
         xml.end();
@@ -89,7 +98,8 @@ record StagedPiece(
             path(xml, inner.use() == InnerLine.Use.FOLD ? "fold" : "style", PathData.coarse(inner.path()));
         }
         for (Edge edge : piece.edges()) {
-            boolean onFold = piece.cut() instanceof Cut.OnFold fold && fold.edge().equals(edge.name());
+            boolean onFold =
+                    piece.cut() instanceof Cut.OnFold fold && fold.edge().equals(edge.name());
             xml.begin("path")
                     .attribute("class", onFold ? "fold" : isKept(before, edge) ? "kept" : "after")
                     .attribute("data-edge", EdgeRef.of(name, edge.name()).id())
@@ -158,18 +168,40 @@ record StagedPiece(
         path(xml, "arrow", PathData.coarse(Path.polyline(tip, foot.plus(side), foot.plus(side.negated()))) + "Z");
     }
 
-    private void writeDimension(XmlWriter xml, Dimension dimension) {
-        Point middle = dimension
+    /** Writes the texts of the dimensions, each where it lies on no other. */
+    private void writeDimensions(XmlWriter xml) {
+        List<Box> taken = new ArrayList<>();
+        for (Dimension dimension : dimensions) {
+            double width = unit * (PADDING + CHARACTER * dimension.text().length());
+            List<Box> places = Stream.of(0.5, 0.3, 0.7, 0.15, 0.85)
+                    .map(share -> new Box(middle(dimension, share, width), width, unit * LINE, 0))
+                    .toList();
+            Box place = places.stream()
+                    .filter(box -> taken.stream().noneMatch(box::overlaps))
+                    .findFirst()
+                    .orElse(places.get(0));
+            taken.add(place);
+            double left = 100 * (place.center().x() - room.minX()) / room.width();
+            double top = 100 * (place.center().y() - room.minY()) / room.height();
+            xml.begin("span")
+                    .attribute("class", "chip")
+                    .attribute("style", "left:" + tenths(left) + "%;top:" + tenths(top) + "%");
+            BothUnits.sentence(xml, dimension.text());
+            xml.end();
+        }
+    }
+
+    /** Where the middle of a text lies: on a long line, beside a short one, and inside the room. */
+    private Point middle(Dimension dimension, double share, double width) {
+        Point wanted = dimension
                 .from()
-                .midpoint(dimension.to())
+                .lerp(dimension.to(), share)
                 .plus(aside(dimension).times((isRoomy(dimension, TEXT) ? DIMENSION : BESIDE) * unit));
-        double left = 100 * (middle.x() - room.minX()) / room.width();
-        double top = 100 * (middle.y() - room.minY()) / room.height();
-        xml.begin("span")
-                .attribute("class", "chip")
-                .attribute("style", "left:" + tenths(Math.min(Math.max(left, 8), 92)) + "%;top:" + tenths(top) + "%");
-        BothUnits.sentence(xml, dimension.text());
-        xml.end();
+        double half = Math.min(width, room.width()) / 2;
+        double high = LINE * unit / 2;
+        return Point.of(
+                Math.min(Math.max(wanted.x(), room.minX() + half), room.maxX() - half),
+                Math.min(Math.max(wanted.y(), room.minY() + high), room.maxY() - high));
     }
 
     private static void path(XmlWriter xml, String type, String data) {

@@ -1,6 +1,9 @@
 package org.oaktag.export.lesson;
 
 import java.util.List;
+import java.util.function.DoubleBinaryOperator;
+import java.util.function.DoubleUnaryOperator;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.oaktag.adjust.Recipe;
 import org.oaktag.measure.Length;
@@ -20,8 +23,9 @@ public sealed interface Term {
     double of(Recipe.Played played);
 
     /** Returns a length that is measured. */
-    static Term length(String name, java.util.function.Function<Recipe.Played, Length> measured) {
-        return new Quantity(name, Slider.Kind.LENGTH, played -> measured.apply(played).mm());
+    static Term length(String name, Function<Recipe.Played, Length> measured) {
+        return new Quantity(
+                name, Slider.Kind.LENGTH, played -> measured.apply(played).mm());
     }
 
     /** Returns a length that is the same everywhere. */
@@ -41,7 +45,7 @@ public sealed interface Term {
 
     /** Returns a plain number, which goes by no name. */
     static Term number(double value) {
-        return new Number(value);
+        return new Constant(value);
     }
 
     /** Returns the sum of both. */
@@ -99,9 +103,9 @@ public sealed interface Term {
         private final int binding;
 
         @SuppressWarnings("ImmutableEnumChecker") // a function without state
-        private final java.util.function.DoubleBinaryOperator function;
+        private final DoubleBinaryOperator function;
 
-        Operator(String sign, int binding, java.util.function.DoubleBinaryOperator function) {
+        Operator(String sign, int binding, DoubleBinaryOperator function) {
             this.sign = sign;
             this.binding = binding;
             this.function = function;
@@ -134,7 +138,7 @@ public sealed interface Term {
     }
 
     /** A plain number. */
-    record Number(double value) implements Term {
+    record Constant(double value) implements Term {
         @Override
         public double of(Recipe.Played played) {
             return value;
@@ -180,7 +184,7 @@ public sealed interface Term {
      * @param argument the term
      * @param function the function
      */
-    record Called(String sign, Term argument, java.util.function.DoubleUnaryOperator function) implements Term {
+    record Called(String sign, Term argument, DoubleUnaryOperator function) implements Term {
         @Override
         public double of(Recipe.Played played) {
             return function.applyAsDouble(argument.of(played));

@@ -33,6 +33,8 @@ public record View(Name piece, List<Name> edges) {
     Stream<Bounds> bounds(Piece seen) {
         return edges.isEmpty()
                 ? Stream.of(seen.outline().bounds())
-                : edges.stream().filter(seen::hasEdge).map(edge -> seen.path(edge).bounds());
+                : edges.stream()
+                        .filter(seen::hasEdge)
+                        .map(edge -> seen.path(edge).bounds());
     }
 }

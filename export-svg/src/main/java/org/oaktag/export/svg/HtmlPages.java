@@ -1,7 +1,5 @@
 package org.oaktag.export.svg;
 
-import org.oaktag.export.xml.Decimal;
-import org.oaktag.export.xml.XmlWriter;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,6 +11,8 @@ import org.oaktag.export.drawing.Font;
 import org.oaktag.export.sheet.PaperSheet;
 import org.oaktag.export.sheet.Placement;
 import org.oaktag.export.sheet.Printout;
+import org.oaktag.export.xml.Decimal;
+import org.oaktag.export.xml.XmlWriter;
 import org.oaktag.geometry.Bounds;
 
 /**

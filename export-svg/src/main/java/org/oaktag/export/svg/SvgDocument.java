@@ -1,12 +1,12 @@
 package org.oaktag.export.svg;
 
-import org.oaktag.export.xml.Decimal;
-import org.oaktag.export.xml.XmlWriter;
 import java.util.List;
 import org.oaktag.export.drawing.ClothPaint;
 import org.oaktag.export.drawing.Colours;
 import org.oaktag.export.drawing.Figure;
 import org.oaktag.export.drawing.Font;
+import org.oaktag.export.xml.Decimal;
+import org.oaktag.export.xml.XmlWriter;
 
 /** Frames figures into an SVG document whose user unit is the millimetre. */
 final class SvgDocument {

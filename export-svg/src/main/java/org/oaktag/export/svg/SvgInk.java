@@ -1,8 +1,5 @@
 package org.oaktag.export.svg;
 
-import org.oaktag.export.xml.PathData;
-import org.oaktag.export.xml.Decimal;
-import org.oaktag.export.xml.XmlWriter;
 import java.util.stream.Collectors;
 import org.oaktag.export.drawing.ClothPaint;
 import org.oaktag.export.drawing.Colours;
@@ -13,6 +10,9 @@ import org.oaktag.export.drawing.Ink;
 import org.oaktag.export.drawing.Label;
 import org.oaktag.export.drawing.LineType;
 import org.oaktag.export.drawing.Stroke;
+import org.oaktag.export.xml.Decimal;
+import org.oaktag.export.xml.PathData;
+import org.oaktag.export.xml.XmlWriter;
 
 /** Writes what is drawn as SVG elements. */
 final class SvgInk {
