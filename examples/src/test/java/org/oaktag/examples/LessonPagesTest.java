@@ -267,7 +267,7 @@ class LessonPagesTest {
             browser.evaluate(new String(axe.readAllBytes(), StandardCharsets.UTF_8) + "; 0");
         }
         return browser.evaluate(
-                        "axe.run().then(found => found.violations.map(each => each.id + ': '"
+                        "axe.run({resultTypes: ['violations'], preload: false}).then(found => found.violations.map(each => each.id + ': '"
                                 + " + each.nodes.map(node => node.html.slice(0, 120) + ' ' + node.failureSummary).join(' | ')).join('\\n'))")
                 .asText();
     }
