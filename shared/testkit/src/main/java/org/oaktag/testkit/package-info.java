@@ -2,7 +2,8 @@
  * What the modules share for checking themselves: generators of curves, bodies and garments, published reference
  * tables, and assertions that speak of seams.
  *
- * <p>No law is stated here; laws live downstream, where every module can be seen.
+ * <p>Of laws, only what any step must keep is stated here, so that it can be run against steps of others; the rest live
+ * downstream, where every module can be seen.
  */
 @NullMarked
 package org.oaktag.testkit;

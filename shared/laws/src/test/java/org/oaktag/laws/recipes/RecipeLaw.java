@@ -1,24 +1,12 @@
 package org.oaktag.laws.recipes;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
-import java.util.stream.Collectors;
 import org.oaktag.PatternException;
-import org.oaktag.adjust.Comparison;
-import org.oaktag.adjust.History;
 import org.oaktag.adjust.Step;
-import org.oaktag.garment.Change;
 import org.oaktag.garment.Garment;
-import org.oaktag.garment.Moved;
-import org.oaktag.garment.Name;
-import org.oaktag.garment.Piece;
-import org.oaktag.garment.SeamWalk;
-import org.oaktag.garment.WalkedSeam;
+import org.oaktag.testkit.laws.StepLaws;
 
 /**
  * What holds of a garment after every step of any recipe: each seam is true or named with what mends it, no outline
@@ -27,36 +15,25 @@ import org.oaktag.garment.WalkedSeam;
  */
 final class RecipeLaw {
 
-    /** How far, in mm, the history may lie off the measurement by another rule. */
-    private static final double AGREES = 1e-4;
-
     private final Tally refusals = new Tally();
     private int done;
 
     /** Plays the steps one after another, a refused one left out, and checks what each did. */
     Garment check(Garment block, List<Step> steps) {
-        Measured measured = new Measured();
+        StepLaws laws = new StepLaws();
         Garment garment = block;
         for (Step step : steps) {
-            Garment after;
             try {
-                after = garment.adjust(step);
+                garment = laws.assertKept(garment, step);
+                done++;
             } catch (PatternException refused) {
                 assertThat(refused.thing()).as("%s", step).isNotBlank();
                 assertThat(refused.rule()).as("%s", step).isNotBlank();
                 assertThat(refused.given()).as("%s", step).isNotBlank();
                 refusals.count(step.getClass().getSimpleName() + ": " + refused.rule(), refused.toString());
-                continue;
             }
-            String told = told(after);
-            Change change = after.history().get(after.history().size() - 1);
-            checkSeams(told, after, change);
-            checkOutlines(told, after, change);
-            checkMoved(told, measured.all(garment), measured.all(after), change);
-            garment = after;
-            done++;
         }
-        checkTotal(block, garment);
+        laws.assertAddsUp(block, garment);
         return garment;
     }
 
@@ -67,86 +44,5 @@ final class RecipeLaw {
     /** Returns how often steps were refused, by kind and rule. */
     Tally refusals() {
         return refusals;
-    }
-
-    private static void checkSeams(String told, Garment garment, Change change) {
-        SeamWalk walk = SeamWalk.of(garment);
-        assertThat(garment.walkSeams()).as("walk taken over in part, %s", told).isEqualTo(walk);
-        assertThat(change.untrue()).as(told).hasSameSizeAs(walk.untrue());
-        for (WalkedSeam seam : walk.untrue()) {
-            assertThat(change.untrue())
-                    .as(told)
-                    .anyMatch(text -> text.startsWith(seam.seam().name() + ": ")
-                            && text.contains(seam.seam().refit()));
-            assertThat(seam.seam().refit()).as(told).isNotBlank();
-        }
-    }
-
-    private static void checkOutlines(String told, Garment garment, Change change) {
-        for (Name name : change.pieces()) {
-            Piece piece = garment.piece(name);
-            assertThat(piece.outline().selfCrossings())
-                    .as("crossings of the %s, %s", name, told)
-                    .isEmpty();
-            assertThat(piece.outline().isClockwise())
-                    .as("the %s lies the right way round, %s", name, told)
-                    .isTrue();
-        }
-    }
-
-    private static void checkMoved(String told, Map<String, Double> before, Map<String, Double> after, Change change) {
-        Map<String, Moved> moved = new LinkedHashMap<>();
-        for (Moved each : change.moved()) {
-            assertThat(moved.put(each.quantity(), each))
-                    .as("%s twice, %s", each, told)
-                    .isNull();
-            assertThat(each.before().isPresent())
-                    .as("%s, %s", each, told)
-                    .isEqualTo(before.containsKey(each.quantity()));
-            assertThat(each.after().isPresent()).as("%s, %s", each, told).isEqualTo(after.containsKey(each.quantity()));
-            each.before()
-                    .ifPresent(length -> assertThat(length.mm())
-                            .as("%s before, %s", each.quantity(), told)
-                            .isCloseTo(before.get(each.quantity()), within(AGREES)));
-            each.after()
-                    .ifPresent(length -> assertThat(length.mm())
-                            .as("%s after, %s", each.quantity(), told)
-                            .isCloseTo(after.get(each.quantity()), within(AGREES)));
-        }
-        after.forEach((quantity, now) -> {
-            Double old = before.get(quantity);
-            if (old == null || Math.abs(now - old) > AGREES) {
-                assertThat(moved).as(told).containsKey(quantity);
-            }
-        });
-        before.keySet().stream()
-                .filter(quantity -> !after.containsKey(quantity))
-                .forEach(quantity -> assertThat(moved).as(told).containsKey(quantity));
-    }
-
-    /** The changes added up are what the last garment differs in from the block. */
-    private static void checkTotal(Garment block, Garment garment) {
-        Map<String, Moved> expected = byQuantity(Comparison.moved(block, garment));
-        Map<String, Moved> total = byQuantity(History.of(garment).sinceTheBlock());
-        assertThat(total.keySet()).as(told(garment)).containsExactlyInAnyOrderElementsOf(expected.keySet());
-        expected.forEach((quantity, moved) -> {
-            Moved added = Objects.requireNonNull(total.get(quantity));
-            assertThat(added.before().isPresent()).isEqualTo(moved.before().isPresent());
-            assertThat(added.after().isPresent()).isEqualTo(moved.after().isPresent());
-            moved.after()
-                    .ifPresent(length -> assertThat(added.after().orElseThrow().mm())
-                            .as(quantity)
-                            .isCloseTo(length.mm(), within(AGREES)));
-        });
-    }
-
-    private static Map<String, Moved> byQuantity(List<Moved> moved) {
-        return moved.stream()
-                .filter(each -> each.by().map(by -> Math.abs(by.mm()) > AGREES).orElse(true))
-                .collect(Collectors.toMap(Moved::quantity, each -> each));
-    }
-
-    private static String told(Garment garment) {
-        return garment.history().stream().map(Change::title).toList().toString();
     }
 }

@@ -92,7 +92,8 @@ record LoadOnLoopback(SortedMap<Integer, Integer> statuses, int contents, List<D
             for (Drawing drawing : Drawing.values()) {
                 URI address = service.address().resolve(drawing.path());
                 of(address, order, senders, times / 4);
-                System.out.println(drawing.path() + ": " + of(address, order, senders, times).text());
+                System.out.println(drawing.path() + ": "
+                        + of(address, order, senders, times).text());
             }
         }
     }

@@ -70,7 +70,8 @@ final class PatternHandler extends Handler.Abstract {
         if (!request.getMethod().equals("POST")) {
             return Answer.refusal(405, "send the order with POST");
         }
-        String type = Optional.ofNullable(request.getHeaders().get(HttpHeader.CONTENT_TYPE)).orElse("");
+        String type = Optional.ofNullable(request.getHeaders().get(HttpHeader.CONTENT_TYPE))
+                .orElse("");
         if (!type.split(";", 2)[0].trim().equalsIgnoreCase("application/json")) {
             return Answer.refusal(415, "send the order as application/json");
         }
@@ -79,7 +80,12 @@ final class PatternHandler extends Handler.Abstract {
             if (bytes.length > limits.bytes()) {
                 return Answer.refusal(413, "an order must be at most " + limits.bytes() + " bytes long");
             }
-            return made(drawing.get(), StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString());
+            return made(
+                    drawing.get(),
+                    StandardCharsets.UTF_8
+                            .newDecoder()
+                            .decode(ByteBuffer.wrap(bytes))
+                            .toString());
         } catch (CharacterCodingException e) {
             return Answer.refusal(400, "an order must be text in UTF-8");
         } catch (IOException e) {
@@ -98,7 +104,8 @@ final class PatternHandler extends Handler.Abstract {
     private Answer made(Drawing drawing, String text) {
         Future<Answer> work;
         try {
-            work = makers.submit(() -> drawing.of(Order.parse(text, limits.steps()).made()));
+            work = makers.submit(
+                    () -> drawing.of(Order.parse(text, limits.steps()).made()));
         } catch (RejectedExecutionException e) {
             return Answer.refusal(503, "too many orders at once; come back in a second");
         }
@@ -106,7 +113,8 @@ final class PatternHandler extends Handler.Abstract {
             return work.get(limits.time().toMillis(), TimeUnit.MILLISECONDS);
         } catch (TimeoutException e) {
             work.cancel(true);
-            return Answer.refusal(503, "not made within " + limits.time().toMillis() + " ms; come back, or ask for less");
+            return Answer.refusal(
+                    503, "not made within " + limits.time().toMillis() + " ms; come back, or ask for less");
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             work.cancel(true);

@@ -29,11 +29,7 @@ public final class PatternService implements AutoCloseable {
 
     private PatternService(int port, Limits limits) {
         makers = new ThreadPoolExecutor(
-                limits.atWork(),
-                limits.atWork(),
-                0,
-                TimeUnit.SECONDS,
-                new ArrayBlockingQueue<>(limits.waiting()));
+                limits.atWork(), limits.atWork(), 0, TimeUnit.SECONDS, new ArrayBlockingQueue<>(limits.waiting()));
         server = new Server(new QueuedThreadPool(SENDERS));
         HttpConfiguration http = new HttpConfiguration();
         http.setSendServerVersion(false);
@@ -81,7 +77,8 @@ public final class PatternService implements AutoCloseable {
     public static void main(String[] args) throws InterruptedException {
         int port = args.length == 0 ? 8017 : Integer.parseInt(args[0]);
         try (PatternService service = start(port, Limits.modest())) {
-            System.out.println("send orders to " + service.address() + "/pattern.svg, for example with examples/embed/order.sh");
+            System.out.println(
+                    "send orders to " + service.address() + "/pattern.svg, for example with examples/embed/order.sh");
             service.server.join();
         }
     }

@@ -70,9 +70,7 @@ public final class DragArmhole {
 
     /** Returns the garment with its armhole lowered by so many millimetres, its cap fitted again. */
     Garment at(int lowered) {
-        return lowered == 0
-                ? block
-                : block.adjust(lowerArmhole(mm(lowered)).then(fitCapToArmhole(mm(6))));
+        return lowered == 0 ? block : block.adjust(lowerArmhole(mm(lowered)).then(fitCapToArmhole(mm(6))));
     }
 
     /** Returns one frame: the garment made from the block, its seams walked, drawn. */

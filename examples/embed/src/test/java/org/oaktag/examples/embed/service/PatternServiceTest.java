@@ -14,6 +14,8 @@ import java.net.Socket;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -196,8 +198,7 @@ class PatternServiceTest {
     @ParameterizedTest
     @EnumSource
     void many_senders_at_once_each_get_the_same_answer(Drawing drawing) throws Exception {
-        LoadOnLoopback load =
-                LoadOnLoopback.of(SERVICE.address().resolve(drawing.path()), order(MIRA), 8, 40);
+        LoadOnLoopback load = LoadOnLoopback.of(SERVICE.address().resolve(drawing.path()), order(MIRA), 8, 40);
         assertThat(load.statuses()).containsOnlyKeys(200).containsValue(40);
         assertThat(load.contents()).isEqualTo(1);
     }
@@ -228,11 +229,20 @@ class PatternServiceTest {
         }
     }
 
+    @Test
+    void the_order_that_the_guide_sends_is_the_hooded_top_for_mira() throws Exception {
+        Path file = Path.of("order.json");
+        if (System.getProperty("oaktag.pictures") != null) {
+            Files.writeString(
+                    file, JSON.writerWithDefaultPrettyPrinter().writeValueAsString(JSON.readTree(order(MIRA))) + "\n");
+        }
+        assertThat(JSON.readTree(Files.readString(file))).isEqualTo(JSON.readTree(order(MIRA)));
+    }
+
     private static String order(BodyMeasurements body) throws IOException {
         return JSON.createObjectNode()
                 .<ObjectNode>set("body", JSON.readTree(BodyJson.write(List.of(body))))
-                .<ObjectNode>set(
-                        "recipe", JSON.readTree(RecipeJson.standard().write(HoodedTop.style())))
+                .<ObjectNode>set("recipe", JSON.readTree(RecipeJson.standard().write(HoodedTop.style())))
                 .toString();
     }
 

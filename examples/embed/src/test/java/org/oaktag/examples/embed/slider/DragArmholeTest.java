@@ -17,7 +17,9 @@ class DragArmholeTest {
     @Test
     void the_cap_follows_the_armhole_at_every_place_of_the_slider() {
         for (int lowered = 0; lowered <= 40; lowered++) {
-            assertThat(drag.at(lowered).walkSeams().isTrue()).as("at %d", lowered).isTrue();
+            assertThat(drag.at(lowered).walkSeams().isTrue())
+                    .as("at %d", lowered)
+                    .isTrue();
         }
     }
 
@@ -58,7 +60,9 @@ class DragArmholeTest {
 
     @Test
     void the_times_are_told_for_the_garment_and_for_the_frame() {
-        assertThat(drag.measured(3)).containsPattern("garment alone  median \\d+\\.\\d\\d ms").contains("\nwhole frame");
+        assertThat(drag.measured(3))
+                .containsPattern("garment alone  median \\d+\\.\\d\\d ms")
+                .contains("\nwhole frame");
     }
 
     private static int count(BufferedImage image, Color colour) {

@@ -1,4 +1,4 @@
-package org.oaktag.laws.recipes;
+package org.oaktag.testkit.laws;
 
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;

@@ -1,0 +1,75 @@
+package org.oaktag.examples.embed.own;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.oaktag.examples.embed.own.FlareGaiter.flareGaiter;
+import static org.oaktag.measure.Length.cm;
+import static org.oaktag.measure.Length.mm;
+import static org.oaktag.measure.Percent.percent;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.domains.Domain;
+import net.jqwik.api.domains.DomainContext;
+import org.oaktag.PatternException;
+import org.oaktag.body.BodyMeasurements;
+import org.oaktag.export.svg.SvgSheet;
+import org.oaktag.garment.Allowances;
+import org.oaktag.garment.Cloth;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
+import org.oaktag.testkit.bodies.Adults;
+import org.oaktag.testkit.laws.StepLaws;
+
+@Domain(Adults.class)
+@Domain(DomainContext.Global.class)
+class GaiterProperties {
+    private static final Cloth JERSEY = Cloth.knit("wool jersey, night blue", percent(60));
+
+    private final StepLaws laws = new StepLaws();
+
+    @Property(tries = 200)
+    void a_flare_keeps_the_laws_of_every_step(
+            @ForAll BodyMeasurements body, @ForAll @DoubleRange(min = 0, max = 300) double by) {
+        Garment gaiter = Gaiter.draft(body, cm(28), JERSEY);
+        Garment flared = laws.assertKept(gaiter, flareGaiter(mm(by)));
+        assertThat(flared.walkSeams().isTrue()).isTrue();
+        laws.assertAddsUp(gaiter, flared);
+    }
+
+    @Property(tries = 200)
+    void a_flare_taken_back_leaves_the_gaiter_as_it_was(
+            @ForAll BodyMeasurements body, @ForAll @DoubleRange(min = 0, max = 300) double by) {
+        Garment gaiter = Gaiter.draft(body, cm(28), JERSEY);
+        Garment back = gaiter.adjust(flareGaiter(mm(by)).then(flareGaiter(mm(-by))));
+        Name bottom = Name.of("bottom girth");
+        assertThat(back.finished(bottom).mm()).isCloseTo(gaiter.finished(bottom).mm(), within(1e-9));
+    }
+
+    @Property(tries = 100)
+    void the_stretched_top_passes_the_head(@ForAll BodyMeasurements body) {
+        double top = Gaiter.draft(body, cm(28), JERSEY)
+                .finished(Name.of("top girth"))
+                .mm();
+        assertThat(top * 1.6).isCloseTo(body.headGirth().mm(), within(1e-9));
+    }
+
+    @Property(tries = 20)
+    void the_exporters_draw_it(@ForAll BodyMeasurements body) {
+        Garment gaiter = Gaiter.draft(body, cm(28), JERSEY).adjust(flareGaiter(cm(8)));
+        assertThat(SvgSheet.pattern(gaiter, Allowances.industryKnit(gaiter)).text())
+                .contains(">gaiter<");
+    }
+
+    @Property(tries = 20)
+    void too_wide_a_flare_is_refused_and_the_range_it_names_is_taken(@ForAll BodyMeasurements body) {
+        Garment gaiter = Gaiter.draft(body, cm(28), JERSEY);
+        assertThatThrownBy(() -> gaiter.adjust(flareGaiter(cm(60))))
+                .isInstanceOf(PatternException.class)
+                .hasMessageContaining("0.0 mm to 560.0 mm")
+                .hasMessageContaining("600.0 mm");
+        assertThat(gaiter.adjust(flareGaiter(mm(560))).walkSeams().isTrue()).isTrue();
+    }
+}
