@@ -21,6 +21,7 @@ import org.eclipse.jetty.server.Handler;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
+import org.jspecify.annotations.Nullable;
 import org.oaktag.PatternException;
 
 /** Takes an order, has it made, and sends back what was asked for or why not. */
@@ -124,7 +125,7 @@ final class PatternHandler extends Handler.Abstract {
         }
     }
 
-    private static Answer refused(Throwable cause) {
+    private static Answer refused(@Nullable Throwable cause) {
         if (cause instanceof PatternException refused) {
             return Answer.refusal(refused);
         }
