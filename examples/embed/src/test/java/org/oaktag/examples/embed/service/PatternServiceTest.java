@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -171,7 +172,8 @@ class PatternServiceTest {
 
     @Test
     void a_sender_that_breaks_off_harms_nobody() throws Exception {
-        try (Socket socket = new Socket("127.0.0.1", SERVICE.address().getPort())) {
+        try (Socket socket =
+                new Socket(InetAddress.getLoopbackAddress(), SERVICE.address().getPort())) {
             OutputStream out = socket.getOutputStream();
             out.write(("POST /pattern.svg HTTP/1.1\r\nHost: x\r\nContent-Type: application/json\r\n"
                             + "Content-Length: 100\r\n\r\n{")
