@@ -21,11 +21,11 @@ import org.oaktag.garment.Note;
 import org.oaktag.measure.Length;
 
 /**
- * Fits a three-panel hood to the neckline, in the cloth of the front. A hood that is there already, and its lining, is
- * taken off first.
+ * Fits a hood to the neckline, in the cloth of the front. A hood that is there already, and its lining, is taken off
+ * first.
  *
- * <p>The neck edge of a side panel and of half the strip together is half the neckline and half the lap. The strip is
- * as long as the crown of the side panel. Immutable.
+ * <p>The neck edge of a side panel, and of half the strip where there is one, is half the neckline and half the lap. The
+ * strip is as long as the crown of the side panel. Immutable.
  *
  * @param shape what the hood looks like
  * @param lap by how much its two fronts lap over each other at centre front; 0 for edge to edge
@@ -73,7 +73,7 @@ public record FitHood(HoodShape shape, Length lap, boolean drawstring) implement
     @Override
     public List<Amount> amounts() {
         List<Amount> amounts = new ArrayList<>();
-        amounts.add(Amount.of("strip", shape.stripWidth()));
+        amounts.add(shape.hasStrip() ? Amount.of("strip", shape.stripWidth()) : Amount.of("panels", "two"));
         shape.height().ifPresent(height -> amounts.add(Amount.of("height", height)));
         shape.depth().ifPresent(depth -> amounts.add(Amount.of("depth", depth)));
         amounts.add(Amount.of("rise", shape.rise()));
@@ -120,16 +120,13 @@ public record FitHood(HoodShape shape, Length lap, boolean drawstring) implement
         Length head = garment.wearer().measure(BodyMeasure.HEAD_GIRTH.asName());
         HoodPanel panel = HoodPanel.draw(shape, head, front.plus(back), back, lap);
         Cloth cloth = garment.piece(TopNames.FRONT).cloth();
-        HoodPieces hood = new HoodPieces(panel, shape.stripWidth(), lap, drawstring, cloth);
+        HoodPieces hood = new HoodPieces(panel, shape, lap, drawstring, cloth);
         boolean again = garment.hasPiece(TopNames.HOOD_SIDE);
-        Assembly assembly = Assembly.of(garment)
-                .takeOff(HOOD)
-                .put(hood.side())
-                .put(hood.centre())
-                .sew(hood.neckSeam())
-                .sew(hood.crownSeam());
+        Assembly assembly = Assembly.of(garment).takeOff(HOOD).put(hood.side());
+        hood.centre().ifPresent(assembly::put);
+        assembly.sew(hood.neckSeam()).sew(hood.crownSeam());
         hood.eyeletPatch().ifPresent(assembly::put);
-        HoodPieces.measures().forEach(assembly::measure);
+        hood.measures().forEach(assembly::measure);
         return new Reshaped(assembly.done(), notes(panel, garment, again), hood.dimensions());
     }
 
@@ -140,8 +137,11 @@ public record FitHood(HoodShape shape, Length lap, boolean drawstring) implement
                     Note.done("the earlier hood was taken off, and its lining if it had one: line the new one again"));
         }
         panel.rules().forEach(rule -> notes.add(Note.rule(rule)));
-        notes.add(Note.rule("the strip over the middle is as long as the crown of a side panel, "
-                + Length.mm(panel.crown().length()).text()));
+        notes.add(Note.rule(
+                (shape.hasStrip()
+                                ? "the strip over the middle is as long as the crown of a side panel, "
+                                : "the crowns of both panels are sewn to each other, ")
+                        + Length.mm(panel.crown().length()).text()));
         if (drawstring) {
             notes.add(Note.rule(
                     "a patch is laid behind each eyelet before it is set; cut it without allowance where it is"

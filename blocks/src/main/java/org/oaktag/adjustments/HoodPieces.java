@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.oaktag.blocks.BandNames;
 import org.oaktag.blocks.HoodNames;
 import org.oaktag.blocks.HoodPanel;
+import org.oaktag.blocks.HoodShape;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;
@@ -18,6 +19,7 @@ import org.oaktag.garment.FinishedMeasure;
 import org.oaktag.garment.Grainline;
 import org.oaktag.garment.InnerLine;
 import org.oaktag.garment.Mark;
+import org.oaktag.garment.Name;
 import org.oaktag.garment.Notch;
 import org.oaktag.garment.Piece;
 import org.oaktag.garment.Quantity;
@@ -34,12 +36,12 @@ import org.oaktag.measure.Percent;
  * The pieces of a hood, made from the drawing of its side panel, with their seams and measures.
  *
  * @param panel the drawing of the side panel
- * @param stripWidth the whole width of the strip over the middle
+ * @param shape whether there is a strip over the middle, and how wide
  * @param lap by how much the fronts lap over each other
  * @param eyelets whether the side panel is marked for a cord
  * @param cloth what all is cut from
  */
-record HoodPieces(HoodPanel panel, Length stripWidth, Length lap, boolean eyelets, Cloth cloth) {
+record HoodPieces(HoodPanel panel, HoodShape shape, Length lap, boolean eyelets, Cloth cloth) {
 
     private static final String REFIT = "fit the hood again";
 
@@ -120,14 +122,17 @@ record HoodPieces(HoodPanel panel, Length stripWidth, Length lap, boolean eyelet
                 new Cloth(Cloth.INTERFACING, "firm interfacing", Percent.percent(0))));
     }
 
-    /** Returns the strip over the middle. */
-    Piece centre() {
-        double half = stripWidth.mm() / 2;
+    /** Returns the strip over the middle, where there is one. */
+    Optional<Piece> centre() {
+        if (!shape.hasStrip()) {
+            return Optional.empty();
+        }
+        double half = shape.stripWidth().mm() / 2;
         double length = panel.crown().length();
         Point face = Point.of(half, 0);
         Point nape = Point.of(half, length);
         Point foldedNape = Point.of(0, length);
-        return Piece.of(
+        return Optional.of(Piece.of(
                         TopNames.HOOD_CENTRE,
                         List.of(
                                 new Edge(HoodNames.FACE, Path.polyline(Point.ORIGIN, face)),
@@ -137,7 +142,7 @@ record HoodPieces(HoodPanel panel, Length stripWidth, Length lap, boolean eyelet
                         upright(half / 2, length),
                         Cut.onFold(EdgeNames.CENTRE),
                         cloth)
-                .withNotches(crownNotches());
+                .withNotches(crownNotches()));
     }
 
     private static Grainline upright(double x, double height) {
@@ -153,22 +158,22 @@ record HoodPieces(HoodPanel panel, Length stripWidth, Length lap, boolean eyelet
 
     /** Returns the seam of neckline and hood, from centre front to centre back. */
     Seam neckSeam() {
+        SeamSide side = SeamSide.against(TopNames.HOOD_SIDE, HoodNames.NECK);
         return Seam.of(
                 HoodNames.NECK_SEAM,
                 SeamSide.along(TopNames.FRONT, EdgeNames.NECKLINE)
                         .then(SeamSide.against(TopNames.BACK, EdgeNames.NECKLINE)),
-                SeamSide.against(TopNames.HOOD_SIDE, HoodNames.NECK)
-                        .then(SeamSide.along(TopNames.HOOD_CENTRE, HoodNames.NECK)),
+                shape.hasStrip() ? side.then(SeamSide.along(TopNames.HOOD_CENTRE, HoodNames.NECK)) : side,
                 lap.mm() > 0 ? SeamRule.lapped(lap.times(0.5)) : SeamRule.flat(),
                 REFIT);
     }
 
-    /** Returns the seam of side panel and strip, from the face to the nape. */
+    /** Returns the seam of the side panel with the strip, or with the other side panel, from the face to the nape. */
     Seam crownSeam() {
         return Seam.of(
                         HoodNames.CROWN_SEAM,
                         SeamSide.along(TopNames.HOOD_SIDE, HoodNames.CROWN),
-                        SeamSide.along(TopNames.HOOD_CENTRE, HoodNames.CROWN),
+                        SeamSide.along(shape.hasStrip() ? TopNames.HOOD_CENTRE : TopNames.HOOD_SIDE, HoodNames.CROWN),
                         SeamRule.flat(),
                         REFIT)
                 .smoothAt(End.START, End.END);
@@ -178,31 +183,39 @@ record HoodPieces(HoodPanel panel, Length stripWidth, Length lap, boolean eyelet
      * Returns the finished measures of a hood. The face is taken between corners, as it is no edge any more once a facing
      * is cut on to it.
      */
-    static List<FinishedMeasure> measures() {
+    List<FinishedMeasure> measures() {
         Quantity face = new Quantity.Distance(
                 Quantity.Corner.at(TopNames.HOOD_SIDE, HoodNames.NECK, End.END),
                 Quantity.Corner.at(TopNames.HOOD_SIDE, HoodNames.CROWN, End.START));
-        Quantity halfStrip = new Quantity.EdgeLength(EdgeRef.of(TopNames.HOOD_CENTRE, HoodNames.NECK));
-        Quantity crown = new Quantity.EdgeLength(EdgeRef.of(TopNames.HOOD_CENTRE, HoodNames.CROWN));
+        Name middle = shape.hasStrip() ? TopNames.HOOD_CENTRE : TopNames.HOOD_SIDE;
+        Quantity crown = new Quantity.EdgeLength(EdgeRef.of(middle, HoodNames.CROWN));
         return List.of(
                 FinishedMeasure.of(HoodNames.FACE_HEIGHT, FinishedMeasure.times(1, face)),
-                FinishedMeasure.of(
-                        HoodNames.FACE_OPENING, FinishedMeasure.times(2, face), FinishedMeasure.times(2, halfStrip)),
+                shape.hasStrip()
+                        ? FinishedMeasure.of(
+                                HoodNames.FACE_OPENING,
+                                FinishedMeasure.times(2, face),
+                                FinishedMeasure.times(
+                                        2, new Quantity.EdgeLength(EdgeRef.of(middle, HoodNames.NECK))))
+                        : FinishedMeasure.of(HoodNames.FACE_OPENING, FinishedMeasure.times(2, face)),
                 FinishedMeasure.of(HoodNames.OVER_CROWN, FinishedMeasure.times(1, crown)));
     }
 
     /** Returns where height, depth, lap and strip show. */
     List<Dimension> dimensions() {
         Point shoulder = panel.neck().pointAt(panel.shoulder());
-        double nape = panel.crown().length();
         List<Dimension> dimensions = new ArrayList<>(List.of(
                 onSide("height", panel.height(), shoulder, Point.of(shoulder.x(), 0)),
-                onSide("depth", panel.depth(), Point.of(0, panel.widest()), Point.of(panel.depth(), panel.widest())),
-                new Dimension(
-                        TopNames.HOOD_CENTRE,
-                        Point.of(0, nape),
-                        Point.of(stripWidth.mm() / 2, nape),
-                        "half strip " + stripWidth.times(0.5).text())));
+                onSide("depth", panel.depth(), Point.of(0, panel.widest()), Point.of(panel.depth(), panel.widest()))));
+        if (shape.hasStrip()) {
+            Length half = shape.stripWidth().times(0.5);
+            double nape = panel.crown().length();
+            dimensions.add(new Dimension(
+                    TopNames.HOOD_CENTRE,
+                    Point.of(0, nape),
+                    Point.of(half.mm(), nape),
+                    "half strip " + half.text()));
+        }
         if (lap.mm() > 0) {
             Point centreFront = panel.neck().pointAt(panel.neck().length() - lap.mm() / 2);
             dimensions.add(

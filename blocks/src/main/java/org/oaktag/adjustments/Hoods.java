@@ -10,6 +10,7 @@ import org.oaktag.measure.Length;
  * <pre>{@code
  * top.adjust(hood(HoodShape.threePanel()).lapped(cm(5)))
  *         .adjust(lineHood(cm(4), jersey));
+ * tee.adjust(hood(HoodShape.twoPiece()));
  * }</pre>
  */
 public final class Hoods {

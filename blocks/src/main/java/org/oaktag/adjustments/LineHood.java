@@ -1,6 +1,7 @@
 package org.oaktag.adjustments;
 
 import java.util.List;
+import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
@@ -66,26 +67,30 @@ public record LineHood(Length facing, Cloth cloth) implements Step {
      */
     @Override
     public Reshaped reshape(Garment garment) {
-        if (!garment.hasPiece(TopNames.HOOD_SIDE) || !garment.hasPiece(TopNames.HOOD_CENTRE)) {
+        if (!garment.hasPiece(TopNames.HOOD_SIDE)) {
             throw PatternException.of("lining of the hood", "needs a hood", "a top without one", "fit a hood first");
         }
         FacedPanel panel = FacedPanel.of(garment.piece(TopNames.HOOD_SIDE), facing);
-        FacedStrip strip = new FacedStrip(garment.piece(TopNames.HOOD_CENTRE), panel.facingCrown());
-        Assembly assembly = Assembly.of(garment)
-                .put(panel.shell())
-                .put(strip.shell())
-                .put(panel.lining(cloth))
-                .put(strip.lining(cloth))
-                .sew(garment.seam(HoodNames.CROWN_SEAM).smoothAt(End.END));
-        seams().forEach(assembly::sew);
-        return new Reshaped(assembly.done(), List.of(rule(panel)), List.of(dimension(panel.shell())));
+        Optional<FacedStrip> strip =
+                garment.findPiece(TopNames.HOOD_CENTRE).map(piece -> new FacedStrip(piece, panel.facingCrown()));
+        Assembly assembly = Assembly.of(garment).put(panel.shell());
+        strip.ifPresent(each -> assembly.put(each.shell()));
+        assembly.put(panel.lining(cloth));
+        strip.ifPresent(each -> assembly.put(each.lining(cloth)));
+        assembly.sew(garment.seam(HoodNames.CROWN_SEAM).smoothAt(End.END));
+        (strip.isPresent() ? seamsWithStrip() : seams()).forEach(assembly::sew);
+        return new Reshaped(
+                assembly.done(), List.of(rule(panel, strip.isPresent())), List.of(dimension(panel.shell())));
     }
 
-    private Note rule(FacedPanel panel) {
-        return Note.rule("the facing is the shell beside the face, mirrored through it, " + facing.text()
-                + " wide; the lining begins where the facing ends. On the strip over the middle the facing is as long as"
-                + " the crown of the side panel's facing, "
-                + Length.mm(panel.facingCrown()).text());
+    private Note rule(FacedPanel panel, boolean withStrip) {
+        String side = "the facing is the shell beside the face, mirrored through it, " + facing.text()
+                + " wide; the lining begins where the facing ends";
+        return Note.rule(
+                withStrip
+                        ? side + ". On the strip over the middle the facing is as long as the crown of the side panel's"
+                                + " facing, " + Length.mm(panel.facingCrown()).text()
+                        : side);
     }
 
     private Dimension dimension(Piece shell) {
@@ -95,6 +100,25 @@ public record LineHood(Length facing, Cloth cloth) implements Step {
     }
 
     private static List<Seam> seams() {
+        return List.of(
+                flat(
+                        HoodNames.FACING_CROWN_SEAM,
+                        SeamSide.along(TopNames.HOOD_SIDE, HoodNames.FACING_CROWN),
+                        SeamSide.along(TopNames.HOOD_SIDE, HoodNames.FACING_CROWN)),
+                liningSeam(HoodNames.FACING_SIDE_SEAM, TopNames.HOOD_SIDE, TopNames.HOOD_SIDE_LINING),
+                flat(
+                                HoodNames.LINING_CROWN_SEAM,
+                                SeamSide.along(TopNames.HOOD_SIDE_LINING, HoodNames.CROWN),
+                                SeamSide.along(TopNames.HOOD_SIDE_LINING, HoodNames.CROWN))
+                        .smoothAt(End.END),
+                flat(
+                        HoodNames.LINING_NECK_SEAM,
+                        SeamSide.against(TopNames.HOOD_SIDE, HoodNames.NECK),
+                        SeamSide.along(TopNames.HOOD_SIDE, HoodNames.FACING_NECK)
+                                .then(SeamSide.against(TopNames.HOOD_SIDE_LINING, HoodNames.NECK))));
+    }
+
+    private static List<Seam> seamsWithStrip() {
         return List.of(
                 flat(
                         HoodNames.FACING_CROWN_SEAM,

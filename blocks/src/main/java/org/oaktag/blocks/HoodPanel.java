@@ -10,7 +10,7 @@ import org.oaktag.geometry.Transform;
 import org.oaktag.measure.Length;
 
 /**
- * The side panel of a three-panel hood, drawn for a head and a neckline: the face straight down x = 0, the crown from
+ * The side panel of a hood, drawn for a head and a neckline: the face straight down x = 0, the crown from
  * there level over the head, round its back and down to the nape, and the neck edge from the nape back to the front.
  *
  * <p>Crown and neck edge are square to each other at the nape, crown and face at the top, neck edge and face at the

@@ -5,15 +5,17 @@ import org.oaktag.PatternException;
 import org.oaktag.measure.Length;
 
 /**
- * What a three-panel hood shall look like: two side panels and a strip over the middle, from the face to the nape.
+ * What a hood shall look like: two side panels, and over the middle either a strip from the face to the nape (a
+ * three-panel hood) or the seam of the two (a two-piece hood).
  *
  * <pre>{@code
  * HoodShape.threePanel().withStripWidth(cm(10)).withRise(mm(25));
+ * HoodShape.twoPiece().withHeight(cm(36));
  * }</pre>
  *
  * <p>What is not given follows from the head and the neckline when the hood is fitted. Immutable.
  *
- * @param stripWidth the whole width of the strip, 30 to 200 mm
+ * @param stripWidth the whole width of the strip, 30 to 200 mm, or 0 where there is none
  * @param height how high the top of the crown of a side panel lies above the shoulder, or empty for half the tape from side neck
  *     point over the crown to side neck point, and ease, less half the strip
  * @param depth how far a side panel reaches back from the face at its widest, or empty for a share of the head girth
@@ -33,7 +35,9 @@ public record HoodShape(Length stripWidth, Optional<Length> height, Optional<Len
      * @throws PatternException if the strip or the rise is out of its range
      */
     public HoodShape {
-        check("strip of the hood", stripWidth, LEAST_STRIP, MOST_STRIP);
+        if (!stripWidth.equals(Length.ZERO)) {
+            check("strip of the hood", stripWidth, LEAST_STRIP, MOST_STRIP);
+        }
         check("rise of the hood's neck edge", rise, Length.ZERO, MOST_RISE);
     }
 
@@ -42,10 +46,20 @@ public record HoodShape(Length stripWidth, Optional<Length> height, Optional<Len
         return new HoodShape(Length.mm(90), Optional.empty(), Optional.empty(), Length.mm(30));
     }
 
+    /** Returns a shape of two panels sewn to each other, with a neck edge that rises by 30 mm, made to the head. */
+    public static HoodShape twoPiece() {
+        return new HoodShape(Length.ZERO, Optional.empty(), Optional.empty(), Length.mm(30));
+    }
+
+    /** Tells whether there is a strip over the middle. */
+    public boolean hasStrip() {
+        return !stripWidth.equals(Length.ZERO);
+    }
+
     /**
      * Returns the shape with a strip of another width.
      *
-     * @throws PatternException if the width is not 30 to 200 mm
+     * @throws PatternException if the width is neither 30 to 200 mm nor 0
      */
     public HoodShape withStripWidth(Length width) {
         return new HoodShape(width, height, depth, rise);

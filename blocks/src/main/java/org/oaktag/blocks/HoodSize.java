@@ -14,6 +14,9 @@ final class HoodSize {
     /** What half of that tape is given in ease: common practice is 10 to 100 mm. */
     private static final Length HEIGHT_EASE = Length.mm(40);
 
+    /** Without a strip the panels meet in a ridge, which falls away sooner from the middle of the head; our own, by looking. */
+    private static final Length RIDGE_EASE = Length.mm(10);
+
     private static final Length LEAST_HEIGHT = Length.mm(120);
     private static final double LEAST_HEIGHT_SHARE = 0.4;
     private static final double MOST_HEIGHT_SHARE = 0.9;
@@ -65,7 +68,11 @@ final class HoodSize {
         return new Sized(
                 length.mm(),
                 "neck edge of a side panel = half the neckline " + halfNeckline.text() + " + half the lap "
-                        + lap.times(0.5).text() + " - half the strip " + halfStrip.text() + " = " + length.text());
+                        + lap.times(0.5).text() + lessStrip(shape) + " = " + length.text());
+    }
+
+    private static String lessStrip(HoodShape shape) {
+        return shape.hasStrip() ? " - half the strip " + shape.stripWidth().times(0.5).text() : "";
     }
 
     private static String remedy(HoodShape shape, Length length, Length lacking) {
@@ -83,7 +90,8 @@ final class HoodSize {
 
     static Sized height(HoodShape shape, Length head) {
         Length halfStrip = shape.stripWidth().times(0.5);
-        Length fromHead = head.times(TAPE_SHARE / 2).plus(HEIGHT_EASE).minus(halfStrip);
+        Length ease = shape.hasStrip() ? HEIGHT_EASE : HEIGHT_EASE.plus(RIDGE_EASE);
+        Length fromHead = head.times(TAPE_SHARE / 2).plus(ease).minus(halfStrip);
         Length height = shape.height().orElse(fromHead);
         check(
                 "height of the hood",
@@ -98,7 +106,7 @@ final class HoodSize {
                         : "height of the top of the crown above the shoulder = half the tape from side neck point over the crown"
                                 + " to the other, " + head.times(TAPE_SHARE / 2).text() + " (" + TAPE_SHARE
                                 + " of the head girth " + head.text() + " is the whole, common practice) + ease "
-                                + HEIGHT_EASE.text() + " - half the strip " + halfStrip.text() + " = " + height.text());
+                                + ease.text() + lessStrip(shape) + " = " + height.text());
     }
 
     /**
@@ -138,7 +146,7 @@ final class HoodSize {
         return new Sized(
                 share.mm(),
                 depth + DEPTH_SHARE + " of the head girth " + head.text() + " + ease " + DEPTH_EASE.text()
-                        + " - half the strip " + halfStrip.text() + " = " + share.text());
+                        + lessStrip(shape) + " = " + share.text());
     }
 
     private static void check(String thing, String rule, Length value, Length least, Length most) {

@@ -1,6 +1,7 @@
 package org.oaktag.export.svg;
 
 import java.util.List;
+import java.util.Optional;
 import org.oaktag.blocks.HoodNames;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Cloth;
@@ -15,7 +16,7 @@ import org.oaktag.geometry.Transform;
 /**
  * A hood laid flat above the neckline. A hood is no flat thing, so this is a likeness and not a projection: its height
  * above the shoulder is that of the side panel; its width is that of its girth, twice the depth of a side panel and the
- * strip, pressed flat with an opening of two fifths of the width; its strip is as wide as it is.
+ * strip, pressed flat with an opening of two fifths of the width; its strip, where it has one, is as wide as it is.
  */
 final class FlatHood {
 
@@ -31,7 +32,7 @@ final class FlatHood {
 
     private final Garment garment;
     private final Piece side;
-    private final Piece centre;
+    private final Optional<Piece> centre;
     private final double height;
     private final double halfWidth;
     private final double halfStrip;
@@ -39,7 +40,7 @@ final class FlatHood {
     private FlatHood(Garment garment) {
         this.garment = garment;
         this.side = garment.piece(TopNames.HOOD_SIDE);
-        this.centre = garment.piece(TopNames.HOOD_CENTRE);
+        this.centre = garment.findPiece(TopNames.HOOD_CENTRE);
         Path crown = side.path(HoodNames.CROWN);
         Path neck = side.path(HoodNames.NECK);
         double depth = crown.bounds().maxX() - crown.start().x();
@@ -47,12 +48,13 @@ final class FlatHood {
                 .map(side::pointOf)
                 .orElseGet(neck::start);
         this.height = shoulder.y() - crown.start().y();
-        this.halfStrip = centre.path(HoodNames.NECK).length();
+        this.halfStrip =
+                centre.map(piece -> piece.path(HoodNames.NECK).length()).orElse(0.0);
         this.halfWidth = (2 * depth + 2 * halfStrip) / (2 - OPENING) / 2;
     }
 
     static boolean isOn(Garment garment) {
-        return garment.hasPiece(TopNames.HOOD_SIDE) && garment.hasPiece(TopNames.HOOD_CENTRE);
+        return garment.hasPiece(TopNames.HOOD_SIDE);
     }
 
     static FlatHood of(Garment garment) {
@@ -65,9 +67,16 @@ final class FlatHood {
         return FlatShape.inside(dome(frontNeckline), cloth);
     }
 
-    /** Returns its back: the side panels and over them the strip. */
+    /** Returns its back: the side panels and over them the strip, or their seam. */
     List<FlatShape> back(Path neckline) {
+        FlatShape sides = FlatShape.outside(dome(neckline), side.cloth());
         double n = neckline.length() / 2;
+        return centre.map(piece -> List.of(sides, strip(piece, neckline, n)))
+                .orElseGet(() -> List.of(
+                        sides.withSeams(List.of(Path.polyline(Point.of(0, -height), neckline.pointAt(n))))));
+    }
+
+    private FlatShape strip(Piece piece, Path neckline, double n) {
         Path foot = neckline.sub(n - halfStrip, n + halfStrip);
         double width = halfStrip * 1.15;
         Path rightSeam = Path.from(foot.end())
@@ -77,8 +86,7 @@ final class FlatHood {
                         Point.of(halfStrip, -height))
                 .build();
         Path leftSeam = rightSeam.transformed(Transform.mirrorX(0)).reversed();
-        Path strip = FlatShape.closed(List.of(rightSeam, leftSeam, foot));
-        return List.of(FlatShape.outside(dome(neckline), side.cloth()), FlatShape.outside(strip, centre.cloth()));
+        return FlatShape.outside(FlatShape.closed(List.of(rightSeam, leftSeam, foot)), piece.cloth());
     }
 
     /** Returns the strip as it is seen from the front, and the two fronts, of which the one at the right laps over. */
@@ -86,6 +94,11 @@ final class FlatHood {
         double n = neckline.length() / 2;
         Path foot = neckline.sub(n - lap() / 2, 2 * n);
         Path face = face(foot.start());
+        if (centre.isEmpty()) {
+            FlatShape whole = FlatShape.outside(
+                    FlatShape.closed(List.of(foot, silhouette(foot.end()), face)), side.cloth());
+            return List.of(whole.mirrored(), whole);
+        }
         double atSeam = face.nearest(Point.of(halfStrip, -OPENING_TOP * height)).distanceAlong();
         Path.Split parted = face.splitAt(atSeam);
         Path rim = silhouette(foot.end());
@@ -94,7 +107,7 @@ final class FlatHood {
         Path leftOpening = parted.before().transformed(Transform.mirrorX(0));
         Path strip = FlatShape.closed(List.of(
                 Path.polyline(Point.of(-top.x(), top.y()), top), parted.before().reversed(), leftOpening));
-        return List.of(FlatShape.outside(strip, centre.cloth()), right.mirrored(), right);
+        return List.of(FlatShape.outside(strip, centre.get().cloth()), right.mirrored(), right);
     }
 
     /** The face from the middle of the top down to where the neck edge ends. */
