@@ -95,9 +95,7 @@ public record FitHood(HoodShape shape, Length lap, boolean drawstring) implement
         if (drawstring) {
             DrawstringRule.check(garment.wearer());
         }
-        if (garment.findPiece(TopNames.SLEEVE_FRONT)
-                .filter(half -> half.hasEdge(EdgeNames.NECKLINE))
-                .isPresent()) {
+        if (NeckOpening.isRaglan(garment)) {
             throw PatternException.of(
                     "hood",
                     "must be fitted to a neckline of front and back alone",

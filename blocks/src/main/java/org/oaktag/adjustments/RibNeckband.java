@@ -32,8 +32,8 @@ import org.oaktag.geometry.Point;
 import org.oaktag.measure.Length;
 
 /**
- * Sets a folded band of ribbed knit on the neckline, cut on the fold at centre front and closed at centre back. A
- * neckband that is there already is replaced. Immutable.
+ * Sets a folded band of ribbed knit on the neckline, that of a raglan too, cut on the fold at centre front and closed at
+ * centre back. A neckband that is there already is replaced. Immutable.
  *
  * <p>Bands of rib are cut at 75 to 90 % of the opening, the less the further the cloth stretches (common practice). The
  * line between the two is our own: 90 % for a rib that stretches by 25 % or less, 75 % from 100 % on, in proportion
@@ -86,23 +86,17 @@ public record RibNeckband(Length depth, Cloth rib) implements Step {
             throw PatternException.of(
                     "neckband", "needs a free neckline", "a hood on it", "leave out the hood or the neckband");
         }
-        double front = TopPieces.body(garment, TopNames.FRONT, EdgeNames.NECKLINE)
-                .path(EdgeNames.NECKLINE)
-                .length();
-        double back = TopPieces.body(garment, TopNames.BACK, EdgeNames.NECKLINE)
-                .path(EdgeNames.NECKLINE)
-                .length();
-        double half = (front + back) * share();
+        NeckOpening opening = NeckOpening.of(garment);
+        double half = opening.half() * share();
         Piece band = FoldedBand.draw(
                         FinishNames.NECKBAND, half, depth.mm(), FinishNames.CENTRE_BACK, EdgeNames.CENTRE, rib)
                 .withCut(Cut.onFold(EdgeNames.CENTRE))
-                .withNotch(Notch.single(TopNames.SHOULDER_NOTCH, EdgeNames.TOP, End.START, front * share()));
+                .withNotch(Notch.single(TopNames.SHOULDER_NOTCH, EdgeNames.TOP, End.START, opening.front() * share()));
         Garment banded = Assembly.of(garment)
                 .put(band)
                 .sew(Seam.of(
                         FinishNames.NECKBAND_SEAM,
-                        SeamSide.along(TopNames.FRONT, EdgeNames.NECKLINE)
-                                .then(SeamSide.against(TopNames.BACK, EdgeNames.NECKLINE)),
+                        opening.side(),
                         SeamSide.along(FinishNames.NECKBAND, EdgeNames.TOP),
                         SeamRule.stretchedOn(share()),
                         REFIT))
@@ -118,7 +112,7 @@ public record RibNeckband(Length depth, Cloth rib) implements Step {
                         FinishedMeasure.times(
                                 2, new Quantity.EdgeLength(EdgeRef.of(FinishNames.NECKBAND, EdgeNames.TOP)))))
                 .done();
-        return new Reshaped(banded, notes(banded, 2 * (front + back), 2 * half), List.of(dimension(half)));
+        return new Reshaped(banded, notes(banded, 2 * opening.half(), 2 * half), List.of(dimension(half)));
     }
 
     private List<Note> notes(Garment banded, double neckline, double length) {

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.oaktag.blocks.BandNames;
+import org.oaktag.blocks.FinishNames;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
@@ -12,74 +13,147 @@ import org.oaktag.garment.Garment;
 import org.oaktag.garment.InnerLine;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
+import org.oaktag.geometry.CornerStyle;
+import org.oaktag.geometry.OffsetPath;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Transform;
 
 /**
- * The front or the back of a top laid flat: the half piece and its mirror image, and the band at its hem.
+ * The front or the back of a top laid flat: the half piece and its mirror image, with the pieces that were split off it,
+ * and the bands at its hem and its neckline.
  *
- * <p>All in the piece's own millimetres, its centre at x = 0.
+ * <p>All in the piece's own millimetres, its centre at x = 0. A piece that was split off lies on paper where it lay in
+ * the whole, so that it is known by an edge that is the very line of the edge it is sewn to.
  */
 final class FlatBody {
+
+    /** How exact a parallel is drawn here, in millimetres of the garment. */
+    private static final double ON_SHEET = 0.05;
 
     private final Garment garment;
     private final Piece half;
     private final Name band;
+    private final Optional<FlatRaglan> raglan;
 
     FlatBody(Garment garment, boolean front) {
         this.garment = garment;
         this.half = garment.piece(front ? TopNames.FRONT : TopNames.BACK);
         this.band = front ? TopNames.HEM_BAND_FRONT : TopNames.HEM_BAND_BACK;
-    }
-
-    Piece half() {
-        return half;
+        this.raglan = garment.findPiece(front ? TopNames.SLEEVE_FRONT : TopNames.SLEEVE_BACK)
+                .filter(sleeve -> half.hasEdge(EdgeNames.RAGLAN) && sleeve.hasEdge(EdgeNames.RAGLAN))
+                .map(sleeve -> FlatRaglan.beside(armhole(), sleeve));
     }
 
     Point shoulderPoint() {
-        return half.path(EdgeNames.ARMHOLE).start();
+        return armhole().start();
     }
 
     Point underarmPoint() {
-        return half.path(EdgeNames.ARMHOLE).end();
+        return armhole().end();
     }
 
+    /** Returns the line at which the sleeve begins: the armhole, and above it the raglan line where there is one. */
     Path armhole() {
-        return half.path(EdgeNames.ARMHOLE);
+        Path armhole = half.path(EdgeNames.ARMHOLE);
+        return half.hasEdge(EdgeNames.RAGLAN) ? half.path(EdgeNames.RAGLAN).then(armhole) : armhole;
+    }
+
+    /** Returns the sleeve at the right where it is that of a raglan. */
+    Optional<FlatRaglan> raglan() {
+        return raglan;
     }
 
     /** Returns the whole neckline, from the side neck point at the left over the centre to the one at the right. */
     Path neckline() {
-        Path right = half.path(EdgeNames.NECKLINE);
+        Path own = half.path(EdgeNames.NECKLINE);
+        Path right =
+                raglan.map(sleeve -> FlatShape.joined(List.of(own, sleeve.neckline()))).orElse(own);
         return FlatShape.joined(List.of(mirrored(right).reversed(), right));
     }
 
-    FlatShape body() {
+    /** Returns what is seen through the neckline, down to the neckline of the other side of the body. */
+    FlatShape opening(FlatBody other) {
+        return FlatShape.inside(
+                FlatShape.closed(List.of(neckline(), other.neckline().reversed())), other.half.cloth());
+    }
+
+    List<FlatShape> body() {
+        List<FlatShape> shapes = new ArrayList<>();
+        for (Piece part : parts()) {
+            if (part.hasEdge(EdgeNames.CENTRE)) {
+                shapes.add(FlatShape.outside(unfolded(part), part.cloth()));
+            } else {
+                FlatShape right = FlatShape.outside(part.outline().path(), part.cloth());
+                shapes.add(right);
+                shapes.add(right.mirrored());
+            }
+        }
+        return shapes;
+    }
+
+    /** Returns the half and whatever was split off it, and off that in turn. */
+    private List<Piece> parts() {
+        List<Piece> parts = new ArrayList<>(List.of(half));
+        for (int i = 0; i < parts.size(); i++) {
+            Piece part = parts.get(i);
+            for (Piece other : garment.pieces()) {
+                if (!parts.contains(other) && haveALineInCommon(part, other)) {
+                    parts.add(other);
+                }
+            }
+        }
+        return parts;
+    }
+
+    private static boolean haveALineInCommon(Piece one, Piece other) {
+        return one.edges().stream().anyMatch(edge -> other.edges().stream()
+                .anyMatch(each -> each.path().equals(edge.path().reversed())));
+    }
+
+    private static Path unfolded(Piece part) {
         List<Path> right = new ArrayList<>();
-        for (Edge edge : half.edges()) {
+        for (Edge edge : part.edges()) {
             if (!edge.name().equals(EdgeNames.CENTRE)) {
                 right.add(edge.path());
             }
         }
         // Edges are listed from the one after the centre, wherever the piece begins.
-        int afterCentre = half.edges().indexOf(half.edge(EdgeNames.CENTRE)) % right.size();
+        int afterCentre = part.edges().indexOf(part.edge(EdgeNames.CENTRE)) % right.size();
         Collections.rotate(right, -afterCentre);
         List<Path> all = new ArrayList<>(right);
         for (int i = right.size() - 1; i >= 0; i--) {
             all.add(mirrored(right.get(i)).reversed());
         }
-        return FlatShape.outside(FlatShape.closed(all), half.cloth());
+        return FlatShape.closed(all);
+    }
+
+    /** A neckband stands up from the neckline as deep as it is folded. */
+    Optional<FlatShape> neckband() {
+        return garment.findPiece(FinishNames.NECKBAND).map(piece -> {
+            Path foot = neckline();
+            // The neckline runs from left to right with the neck on its left, which is above it on the sheet.
+            Path rim = OffsetPath.of(foot, -depth(piece), CornerStyle.mitre(3), ON_SHEET);
+            return FlatShape.outside(FlatShape.closed(List.of(foot, rim.reversed())), piece.cloth());
+        });
     }
 
     /** The band hangs from the hem as deep as it is folded; what it laps lies behind the side seam. */
     Optional<FlatShape> band() {
         return garment.findPiece(band).map(piece -> {
-            Path right = half.path(EdgeNames.HEM);
+            Path right = hem();
             Path upper = FlatShape.joined(List.of(right, mirrored(right).reversed()));
             Path lower = upper.transformed(Transform.translation(0, depth(piece)));
             return FlatShape.outside(FlatShape.closed(List.of(upper, lower.reversed())), piece.cloth());
         });
+    }
+
+    private Path hem() {
+        return parts().stream()
+                .filter(part -> part.hasEdge(EdgeNames.HEM))
+                .findFirst()
+                .orElse(half)
+                .path(EdgeNames.HEM);
     }
 
     /** Returns how deep a band is once it is folded, or as it is drawn where it is not. */

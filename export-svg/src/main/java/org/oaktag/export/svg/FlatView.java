@@ -17,14 +17,20 @@ final class FlatView {
             shapes.add(FlatHood.of(garment).inside(body.neckline()));
         }
         if (front && !hooded) {
-            FlatShape behind = new FlatBody(garment, false).body();
-            shapes.add(FlatShape.inside(behind.outline(), behind.cloth()));
+            FlatBody behind = new FlatBody(garment, false);
+            behind.body().forEach(part -> shapes.add(FlatShape.inside(part.outline(), part.cloth())));
+            body.raglan().ifPresent(sleeve -> shapes.add(body.opening(behind)));
+            behind.neckband().ifPresent(band -> shapes.add(FlatShape.inside(band.outline(), band.cloth())));
         }
-        for (FlatShape part : new FlatSleeve(garment, body, front).parts()) {
+        List<FlatShape> sleeve = body.raglan()
+                .map(raglan -> List.of(raglan.shape()))
+                .orElseGet(() -> new FlatSleeve(garment, body, front).parts());
+        for (FlatShape part : sleeve) {
             shapes.add(part);
             shapes.add(part.mirrored());
         }
-        shapes.add(body.body());
+        shapes.addAll(body.body());
+        body.neckband().ifPresent(shapes::add);
         body.band().ifPresent(shapes::add);
         if (hooded) {
             FlatHood hood = FlatHood.of(garment);

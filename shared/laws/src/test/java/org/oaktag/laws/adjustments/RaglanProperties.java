@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.oaktag.adjustments.Armholes.lowerArmhole;
+import static org.oaktag.adjustments.Finishes.ribNeckband;
 import static org.oaktag.adjustments.Hoods.hood;
 import static org.oaktag.adjustments.Sleeves.raglanSleeve;
 import static org.oaktag.measure.Length.mm;
@@ -14,11 +15,14 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 import org.oaktag.PatternException;
+import org.oaktag.blocks.FinishNames;
 import org.oaktag.blocks.HoodShape;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.garment.Cloth;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
+import org.oaktag.measure.Percent;
 
 /** What a raglan keeps of body and sleeve. */
 @Domain(TopArbitraries.class)
@@ -72,5 +76,15 @@ class RaglanProperties {
         assertThatThrownBy(() -> block.adjust(raglanSleeve()).adjust(hood(HoodShape.threePanel())))
                 .isInstanceOf(PatternException.class)
                 .hasMessageContaining("a raglan");
+    }
+
+    @Property(tries = 20)
+    void a_neckband_goes_round_the_necklines_of_the_sleeves_too(@ForAll Garment block) {
+        Cloth rib = Cloth.rib("trial rib", Percent.percent(100));
+        Garment banded = block.adjust(raglanSleeve()).adjust(ribNeckband(mm(20), rib));
+        assertThat(banded.walkSeams().untrue()).isEmpty();
+        // Common practice: 75 % of the opening for the stretchiest rib.
+        assertThat(banded.finished(FinishNames.NECKBAND_GIRTH).mm())
+                .isCloseTo(0.75 * block.finished(TopNames.NECKLINE_GIRTH).mm(), within(SOLVED));
     }
 }
