@@ -2,6 +2,7 @@ package org.oaktag.adjustments;
 
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.BodyLine;
+import org.oaktag.garment.Cloth;
 import org.oaktag.measure.Length;
 
 /** Adjustments of the body of a top: its side seams and its length. */
@@ -67,6 +68,16 @@ public final class Bodies {
     /** Curves the hem up at the side seams, as on a shirt tail. */
     public static Step curveHem(Length rise) {
         return new CurveHem(rise);
+    }
+
+    /**
+     * Splits front and back along a style line and cuts what lies below it from another cloth.
+     *
+     * @param aboveHem how far above the hem the line lies
+     * @param below the cloth below it
+     */
+    public static Step splitBody(Length aboveHem, Cloth below) {
+        return new SplitBody(aboveHem, below);
     }
 
     /** Cuts a vent into the side seams, with extensions that fold under. */

@@ -135,11 +135,10 @@ public record FitHood(HoodShape shape, Length lap, boolean drawstring) implement
                     Note.done("the earlier hood was taken off, and its lining if it had one: line the new one again"));
         }
         panel.rules().forEach(rule -> notes.add(Note.rule(rule)));
-        notes.add(Note.rule(
-                (shape.hasStrip()
-                                ? "the strip over the middle is as long as the crown of a side panel, "
-                                : "the crowns of both panels are sewn to each other, ")
-                        + Length.mm(panel.crown().length()).text()));
+        notes.add(Note.rule((shape.hasStrip()
+                        ? "the strip over the middle is as long as the crown of a side panel, "
+                        : "the crowns of both panels are sewn to each other, ")
+                + Length.mm(panel.crown().length()).text()));
         if (drawstring) {
             notes.add(Note.rule(
                     "a patch is laid behind each eyelet before it is set; cut it without allowance where it is"

@@ -57,6 +57,15 @@ public record FrontPouch(Length width, Length height, Length aboveHem, Optional<
         return new FrontPouch(width, height, aboveHem, Optional.of(other));
     }
 
+    /**
+     * Returns the step with a pouch whose lower edge lies so far above the hem at centre front.
+     *
+     * @throws org.oaktag.PatternException if that is out of its range
+     */
+    public FrontPouch raisedBy(Length above) {
+        return new FrontPouch(width, height, above, cloth);
+    }
+
     @Override
     public String name() {
         return "lay a pouch on the front";

@@ -195,8 +195,7 @@ record HoodPieces(HoodPanel panel, HoodShape shape, Length lap, boolean eyelets,
                         ? FinishedMeasure.of(
                                 HoodNames.FACE_OPENING,
                                 FinishedMeasure.times(2, face),
-                                FinishedMeasure.times(
-                                        2, new Quantity.EdgeLength(EdgeRef.of(middle, HoodNames.NECK))))
+                                FinishedMeasure.times(2, new Quantity.EdgeLength(EdgeRef.of(middle, HoodNames.NECK))))
                         : FinishedMeasure.of(HoodNames.FACE_OPENING, FinishedMeasure.times(2, face)),
                 FinishedMeasure.of(HoodNames.OVER_CROWN, FinishedMeasure.times(1, crown)));
     }
@@ -211,10 +210,7 @@ record HoodPieces(HoodPanel panel, HoodShape shape, Length lap, boolean eyelets,
             Length half = shape.stripWidth().times(0.5);
             double nape = panel.crown().length();
             dimensions.add(new Dimension(
-                    TopNames.HOOD_CENTRE,
-                    Point.of(0, nape),
-                    Point.of(half.mm(), nape),
-                    "half strip " + half.text()));
+                    TopNames.HOOD_CENTRE, Point.of(0, nape), Point.of(half.mm(), nape), "half strip " + half.text()));
         }
         if (lap.mm() > 0) {
             Point centreFront = panel.neck().pointAt(panel.neck().length() - lap.mm() / 2);

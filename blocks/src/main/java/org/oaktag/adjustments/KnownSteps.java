@@ -7,6 +7,7 @@ import static org.oaktag.blocks.TopNames.SIDE_SEAM;
 import static org.oaktag.blocks.TopNames.SLEEVE;
 import static org.oaktag.blocks.TopNames.SLEEVE_SEAM;
 
+import org.oaktag.adjust.CutFrom;
 import org.oaktag.adjust.CutOnFacing;
 import org.oaktag.adjust.EaseDart;
 import org.oaktag.adjust.ExtendEdge;
@@ -59,6 +60,7 @@ public final class KnownSteps {
                 kind(LengthenBody.class).usually("by", -60, 250),
                 kind(LengthenAtLine.class).usually("by", -20, 60),
                 kind(HighLowHem.class).usually("front up", 0, 60).usually("back down", 0, 80),
+                kind(SplitBody.class).usually("above hem", 150, 300).usually("below stretch", 15, 80),
                 kind(CurveHem.class).usually("rise", 10, 80),
                 kind(CutVent.class).usually("height", 60, 180).usually("width", 20, 40),
                 kind(FitCap.class).usually("ease", 0, 20).usually("height", 80, 180),
@@ -125,6 +127,7 @@ public final class KnownSteps {
                 kind(EaseDart.class),
                 kind(TrueDartFold.class),
                 kind(JoinPieces.class),
+                kind(CutFrom.class).among("piece", FRONT, BACK, SLEEVE).usually("cloth stretch", 0, 80),
                 kind(MirrorPiece.class).among("piece", FRONT, BACK, SLEEVE),
                 kind(UnfoldPiece.class).among("piece", FRONT, BACK),
                 kind(MovePoint.class)

@@ -72,7 +72,9 @@ final class HoodSize {
     }
 
     private static String lessStrip(HoodShape shape) {
-        return shape.hasStrip() ? " - half the strip " + shape.stripWidth().times(0.5).text() : "";
+        return shape.hasStrip()
+                ? " - half the strip " + shape.stripWidth().times(0.5).text()
+                : "";
     }
 
     private static String remedy(HoodShape shape, Length length, Length lacking) {

@@ -114,4 +114,9 @@ public final class TopNames {
     public static final Name CUFF_GIRTH = Name.of("cuff girth");
 
     private TopNames() {}
+
+    /** Returns the name of the lower part of a piece that is split by a style line: {@code "front lower"}. */
+    public static Name lower(Name piece) {
+        return piece.with("lower");
+    }
 }

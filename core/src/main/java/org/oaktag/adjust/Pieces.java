@@ -27,6 +27,11 @@ public final class Pieces {
         return new JoinPieces(first, second, joined);
     }
 
+    /** Cuts a piece from another cloth. */
+    public static CutFrom cutFrom(Name piece, Cloth cloth) {
+        return new CutFrom(piece, cloth);
+    }
+
     /** Turns a piece over, left to right. */
     public static MirrorPiece mirrorPiece(Name piece) {
         return new MirrorPiece(piece);

@@ -11,17 +11,22 @@ import static org.oaktag.adjust.SquareOfCloth.UPPER;
 import static org.oaktag.measure.Length.mm;
 
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.oaktag.PatternException;
+import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.End;
+import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
+import org.oaktag.garment.Wearer;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 import org.oaktag.measure.Angle;
+import org.oaktag.measure.Percent;
 
 class GeneralStepsTest {
 
@@ -45,6 +50,20 @@ class GeneralStepsTest {
         assertThat(spread.added(LOWER).mm()).isCloseTo(200, within(1e-9));
         assertThat(spread.added(UPPER).mm()).isZero();
         assertThat(spread.addedArea()).isCloseTo(10000 * Math.sqrt(3), within(1e-6));
+    }
+
+    @Test
+    void a_piece_cut_from_another_cloth_changes_nothing_else_and_says_so() {
+        Garment before =
+                Garment.of("square", Wearer.of("nobody", false, Map.of()), List.of(SQUARE), List.of(), List.of());
+        Cloth other = Cloth.knit("another", Percent.percent(40)).as(Cloth.CONTRAST);
+        Garment after = before.adjust(Pieces.cutFrom(NAME, other));
+        assertThat(after.piece(NAME)).isEqualTo(SQUARE.withCloth(other));
+        assertThat(after.history()).singleElement().satisfies(change -> {
+            assertThat(change.title()).isEqualTo("cut the " + NAME + " from another cloth: cloth another");
+            assertThat(change.pieces()).containsExactly(NAME);
+            assertThat(change.moved()).isEmpty();
+        });
     }
 
     @Test

@@ -9,10 +9,12 @@ import org.oaktag.blocks.FinishNames;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.InnerLine;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
+import org.oaktag.garment.Seam;
 import org.oaktag.geometry.CornerStyle;
 import org.oaktag.geometry.OffsetPath;
 import org.oaktag.geometry.Path;
@@ -67,8 +69,8 @@ final class FlatBody {
     /** Returns the whole neckline, from the side neck point at the left over the centre to the one at the right. */
     Path neckline() {
         Path own = half.path(EdgeNames.NECKLINE);
-        Path right =
-                raglan.map(sleeve -> FlatShape.joined(List.of(own, sleeve.neckline()))).orElse(own);
+        Path right = raglan.map(sleeve -> FlatShape.joined(List.of(own, sleeve.neckline())))
+                .orElse(own);
         return FlatShape.joined(List.of(mirrored(right).reversed(), right));
     }
 
@@ -81,10 +83,17 @@ final class FlatBody {
     List<FlatShape> body() {
         List<FlatShape> shapes = new ArrayList<>();
         for (Piece part : parts()) {
+            List<Path> laidOn = part.lines().stream()
+                    .filter(line -> line.use() == InnerLine.Use.PLACEMENT)
+                    .map(InnerLine::path)
+                    .toList();
             if (part.hasEdge(EdgeNames.CENTRE)) {
-                shapes.add(FlatShape.outside(unfolded(part), part.cloth()));
+                List<Path> both = new ArrayList<>(laidOn);
+                laidOn.forEach(line -> both.add(mirrored(line)));
+                shapes.add(FlatShape.outside(unfolded(part), part.cloth()).withSeams(both));
             } else {
-                FlatShape right = FlatShape.outside(part.outline().path(), part.cloth());
+                FlatShape right =
+                        FlatShape.outside(part.outline().path(), part.cloth()).withSeams(laidOn);
                 shapes.add(right);
                 shapes.add(right.mirrored());
             }
@@ -98,7 +107,7 @@ final class FlatBody {
         for (int i = 0; i < parts.size(); i++) {
             Piece part = parts.get(i);
             for (Piece other : garment.pieces()) {
-                if (!parts.contains(other) && haveALineInCommon(part, other)) {
+                if (!parts.contains(other) && garment.seams().stream().anyMatch(seam -> parts(seam, part, other))) {
                     parts.add(other);
                 }
             }
@@ -106,9 +115,12 @@ final class FlatBody {
         return parts;
     }
 
-    private static boolean haveALineInCommon(Piece one, Piece other) {
-        return one.edges().stream().anyMatch(edge -> other.edges().stream()
-                .anyMatch(each -> each.path().equals(edge.path().reversed())));
+    private static boolean parts(Seam seam, Piece one, Piece other) {
+        return one.edges().stream()
+                .filter(edge -> seam.has(EdgeRef.of(one.name(), edge.name())))
+                .anyMatch(edge -> other.edges().stream()
+                        .filter(each -> seam.has(EdgeRef.of(other.name(), each.name())))
+                        .anyMatch(each -> each.path().equals(edge.path().reversed())));
     }
 
     private static Path unfolded(Piece part) {
@@ -133,7 +145,7 @@ final class FlatBody {
         return garment.findPiece(FinishNames.NECKBAND).map(piece -> {
             Path foot = neckline();
             // The neckline runs from left to right with the neck on its left, which is above it on the sheet.
-            Path rim = OffsetPath.of(foot, -depth(piece), CornerStyle.mitre(3), ON_SHEET);
+            Path rim = OffsetPath.of(foot, depth(piece), CornerStyle.mitre(3), ON_SHEET);
             return FlatShape.outside(FlatShape.closed(List.of(foot, rim.reversed())), piece.cloth());
         });
     }

@@ -72,8 +72,8 @@ final class FlatHood {
         FlatShape sides = FlatShape.outside(dome(neckline), side.cloth());
         double n = neckline.length() / 2;
         return centre.map(piece -> List.of(sides, strip(piece, neckline, n)))
-                .orElseGet(() -> List.of(
-                        sides.withSeams(List.of(Path.polyline(Point.of(0, -height), neckline.pointAt(n))))));
+                .orElseGet(() ->
+                        List.of(sides.withSeams(List.of(Path.polyline(Point.of(0, -height), neckline.pointAt(n))))));
     }
 
     private FlatShape strip(Piece piece, Path neckline, double n) {
@@ -95,8 +95,8 @@ final class FlatHood {
         Path foot = neckline.sub(n - lap() / 2, 2 * n);
         Path face = face(foot.start());
         if (centre.isEmpty()) {
-            FlatShape whole = FlatShape.outside(
-                    FlatShape.closed(List.of(foot, silhouette(foot.end()), face)), side.cloth());
+            FlatShape whole =
+                    FlatShape.outside(FlatShape.closed(List.of(foot, silhouette(foot.end()), face)), side.cloth());
             return List.of(whole.mirrored(), whole);
         }
         double atSeam = face.nearest(Point.of(halfStrip, -OPENING_TOP * height)).distanceAlong();

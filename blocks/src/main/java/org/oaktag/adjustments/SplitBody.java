@@ -1,0 +1,95 @@
+package org.oaktag.adjustments;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.oaktag.PatternException;
+import org.oaktag.adjust.LineAcross;
+import org.oaktag.adjust.Part;
+import org.oaktag.adjust.Place;
+import org.oaktag.adjust.Reshaped;
+import org.oaktag.adjust.SplitPiece;
+import org.oaktag.adjust.Step;
+import org.oaktag.blocks.TopBody;
+import org.oaktag.blocks.TopNames;
+import org.oaktag.garment.Amount;
+import org.oaktag.garment.Cloth;
+import org.oaktag.garment.Dimension;
+import org.oaktag.garment.Edge;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.End;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Note;
+import org.oaktag.measure.Length;
+
+/**
+ * Cuts front and back in two along a style line as high above the hem at the side as at the centre, and square to both,
+ * so that it runs on smoothly round the body. The upper parts keep their names and end in the edge {@code bottom}; the
+ * lower parts begin with the edge {@code top} and carry the hem. Immutable.
+ *
+ * @param aboveHem how far above the hem the line lies, measured along centre and side seam
+ * @param below the cloth of the lower parts
+ */
+public record SplitBody(Length aboveHem, Cloth below) implements Step {
+
+    private static final double LEAST_PART = 20;
+
+    @Override
+    public String name() {
+        return "split the body";
+    }
+
+    @Override
+    public List<Amount> amounts() {
+        return List.of(Amount.of("above the hem", aboveHem), Amount.of("below in", below.description()));
+    }
+
+    /**
+     * {@inheritDoc}
+     *
+     * @throws PatternException if the body is split already, or the line does not lie between hem and underarm
+     */
+    @Override
+    public Reshaped reshape(Garment garment) {
+        Garment split = garment;
+        List<Note> notes = new ArrayList<>();
+        List<Dimension> dimensions = new ArrayList<>();
+        for (Name half : TopBody.HALVES) {
+            check(garment, half);
+            Reshaped reshaped = split(half).reshape(split);
+            split = reshaped.garment();
+            notes.addAll(reshaped.notes());
+            Edge line = split.piece(TopNames.lower(half)).edge(EdgeNames.TOP);
+            dimensions.add(new Dimension(
+                    TopNames.lower(half),
+                    line.path().start(),
+                    garment.piece(half).corner(EdgeNames.HEM, End.END),
+                    aboveHem.text()));
+        }
+        return new Reshaped(split, notes, dimensions);
+    }
+
+    private SplitPiece split(Name half) {
+        LineAcross line = LineAcross.square(
+                Place.along(EdgeNames.SIDE, End.END, aboveHem), Place.along(EdgeNames.CENTRE, End.START, aboveHem));
+        return new SplitPiece(
+                half,
+                line,
+                Part.of(TopNames.lower(half), EdgeNames.TOP).in(below),
+                Part.of(half, EdgeNames.BOTTOM),
+                half.with("style line"));
+    }
+
+    private void check(Garment garment, Name half) {
+        if (!garment.piece(half).hasEdge(EdgeNames.HEM)) {
+            throw PatternException.of(
+                    half.value(), "can be split once", "a body that is split already", "leave one split out");
+        }
+        Range.check(
+                "style line of the " + half,
+                "between hem and underarm it can lie above the hem by",
+                aboveHem,
+                LEAST_PART,
+                garment.piece(half).path(EdgeNames.SIDE).length() - LEAST_PART);
+    }
+}
