@@ -39,8 +39,7 @@ class SameBytesTest {
         List<String> command = new ArrayList<>(
                 List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString()));
         command.addAll(List.of(settings));
-        command.addAll(List.of(
-                "-cp", System.getProperty("java.class.path"), NightCrew.class.getName(), "--body", "Juno", "--out"));
+        command.addAll(List.of("-cp", Child.classPath(), NightCrew.class.getName(), "--body", "Juno", "--out"));
         command.add(folder.toString());
         Process process = new ProcessBuilder(command)
                 .redirectErrorStream(true)

@@ -1,0 +1,34 @@
+import static org.oaktag.adjustments.Bands.*;
+import static org.oaktag.adjustments.Bodies.*;
+import static org.oaktag.adjustments.Necklines.*;
+import static org.oaktag.adjustments.Sleeves.*;
+import static org.oaktag.measure.Length.*;
+import static org.oaktag.measure.Percent.*;
+
+import java.nio.file.*;
+import org.oaktag.blocks.*;
+import org.oaktag.body.*;
+import org.oaktag.export.svg.*;
+import org.oaktag.garment.*;
+
+/** A funnel neck for Soren, who will not wear a scarf near the gears. */
+class FunnelNeck {
+    public static void main(String[] args) throws Exception {
+        var soren = BodyMeasurements.builder().name("Soren").figure(Figure.MAN)
+                .bustGirth(cm(116)).waistGirth(cm(90)).neckBaseGirth(cm(46.2)).height(cm(166)).build();
+        var fleece = Cloth.knit("brushed fleece", percent(40));
+        var rib = Cloth.rib("2 x 2 rib", percent(90));
+
+        Garment funnel = KnitTop.draft(soren, Ease.standard(), fleece).titled("Funnel neck")
+                .adjust(straightenSideSeams())
+                .adjust(fitCapToArmhole(mm(5)))
+                .adjust(widenNeckline(cm(3)))
+                .adjust(growStand(cm(8)))
+                .adjust(ribCuff(cm(7), rib));
+
+        Path folder = Files.createDirectories(Path.of("funnel-neck"));
+        SvgSheet.pattern(funnel, Allowances.industryKnit(funnel)).writeTo(folder.resolve("pattern.svg"));
+        SvgSheet.flat(funnel).writeTo(folder.resolve("flat.svg"));
+        System.out.print(funnel.walkSeams().text());
+    }
+}
