@@ -5,9 +5,10 @@ import static org.oaktag.blocks.TopNames.FRONT;
 import static org.oaktag.blocks.TopNames.SLEEVE_BACK;
 import static org.oaktag.blocks.TopNames.SLEEVE_FRONT;
 
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
-import org.oaktag.garment.Name;
+import org.oaktag.garment.Piece;
 import org.oaktag.garment.SeamSide;
 
 /**
@@ -23,14 +24,14 @@ record NeckOpening(double front, double back, SeamSide side) {
     static NeckOpening of(Garment garment) {
         SeamSide front = SeamSide.along(FRONT, EdgeNames.NECKLINE);
         SeamSide back = SeamSide.against(BACK, EdgeNames.NECKLINE);
-        double onFront = length(garment, FRONT);
-        double onBack = length(garment, BACK);
+        double onFront = length(TopPieces.body(garment, FRONT, EdgeNames.NECKLINE));
+        double onBack = length(TopPieces.body(garment, BACK, EdgeNames.NECKLINE));
         if (!isRaglan(garment)) {
             return new NeckOpening(onFront, onBack, front.then(back));
         }
         return new NeckOpening(
-                onFront + length(garment, SLEEVE_FRONT),
-                onBack + length(garment, SLEEVE_BACK),
+                onFront + length(garment.piece(SLEEVE_FRONT)),
+                onBack + length(garment.piece(SLEEVE_BACK)),
                 front.then(SeamSide.against(SLEEVE_FRONT, EdgeNames.NECKLINE))
                         .then(SeamSide.along(SLEEVE_BACK, EdgeNames.NECKLINE))
                         .then(back));
@@ -43,8 +44,8 @@ record NeckOpening(double front, double back, SeamSide side) {
                 .isPresent();
     }
 
-    private static double length(Garment garment, Name piece) {
-        return garment.piece(piece).path(EdgeNames.NECKLINE).length();
+    private static double length(Piece piece) {
+        return piece.path(EdgeNames.NECKLINE).length();
     }
 
     double half() {

@@ -11,7 +11,6 @@ import org.oaktag.blocks.FinishNames;
 import org.oaktag.blocks.FitCheck;
 import org.oaktag.blocks.FitChecks;
 import org.oaktag.blocks.TopNames;
-import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;

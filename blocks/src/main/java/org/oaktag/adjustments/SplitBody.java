@@ -2,7 +2,6 @@ package org.oaktag.adjustments;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.oaktag.PatternException;
 import org.oaktag.adjust.LineAcross;
 import org.oaktag.adjust.Part;
 import org.oaktag.adjust.Place;
@@ -11,6 +10,7 @@ import org.oaktag.adjust.SplitPiece;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.TopBody;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Dimension;
@@ -20,6 +20,7 @@ import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Note;
+import org.oaktag.garment.Piece;
 import org.oaktag.measure.Length;
 
 /**
@@ -47,7 +48,7 @@ public record SplitBody(Length aboveHem, Cloth below) implements Step {
     /**
      * {@inheritDoc}
      *
-     * @throws PatternException if the body is split already, or the line does not lie between hem and underarm
+     * @throws org.oaktag.PatternException if the body is split already, or the line does not lie between hem and underarm
      */
     @Override
     public Reshaped reshape(Garment garment) {
@@ -55,7 +56,7 @@ public record SplitBody(Length aboveHem, Cloth below) implements Step {
         List<Note> notes = new ArrayList<>();
         List<Dimension> dimensions = new ArrayList<>();
         for (Name half : TopBody.HALVES) {
-            check(garment, half);
+            check(TopPieces.half(garment, half, EdgeNames.SIDE, EdgeNames.HEM, EdgeNames.CENTRE));
             Reshaped reshaped = split(half).reshape(split);
             split = reshaped.garment();
             notes.addAll(reshaped.notes());
@@ -80,16 +81,12 @@ public record SplitBody(Length aboveHem, Cloth below) implements Step {
                 half.with("style line"));
     }
 
-    private void check(Garment garment, Name half) {
-        if (!garment.piece(half).hasEdge(EdgeNames.HEM)) {
-            throw PatternException.of(
-                    half.value(), "can be split once", "a body that is split already", "leave one split out");
-        }
+    private void check(Piece half) {
         Range.check(
-                "style line of the " + half,
+                "style line of the " + half.name(),
                 "between hem and underarm it can lie above the hem by",
                 aboveHem,
                 LEAST_PART,
-                garment.piece(half).path(EdgeNames.SIDE).length() - LEAST_PART);
+                half.path(EdgeNames.SIDE).length() - LEAST_PART);
     }
 }

@@ -76,6 +76,7 @@ class SplitBodyProperties {
                 .hasMessageContaining("between hem and underarm it can lie above the hem by 20.0 mm to");
         assertThatThrownBy(() -> block.adjust(splitBody(mm(150), BELOW)).adjust(splitBody(mm(60), BELOW)))
                 .isInstanceOf(PatternException.class)
-                .hasMessageContaining("leave one split out");
+                .hasMessageContaining("must have")
+                .hasMessageContaining("'split the body' (step 1)");
     }
 }
