@@ -54,7 +54,8 @@ final class CubicContacts {
             return;
         }
         boolean straight = p.isStraight(0.25 * tolerance) && q.isStraight(0.25 * tolerance);
-        if (depth == 0 || (straight && !aslant)) {
+        boolean tiny = p.size() <= tolerance && q.size() <= tolerance;
+        if (depth == 0 || tiny || (straight && !aslant)) {
             if (!touch(p, q)) {
                 crossing(p, q, 1);
             }
@@ -80,7 +81,7 @@ final class CubicContacts {
             double area = da.cross(db);
             double nextT = clamp(t + gap.cross(db) / area);
             double nextU = clamp(u + gap.cross(da) / area);
-            if (!(Math.abs(nextT - t) > 0x1p-52 || Math.abs(nextU - u) > 0x1p-52)) {
+            if (isOver(nextT - t, nextU - u)) {
                 break;
             }
             t = nextT;
@@ -107,7 +108,7 @@ final class CubicContacts {
             double determinant = ft * gu - fu * gt;
             double nextT = clamp(t - (f * gu - g * fu) / determinant);
             double nextU = clamp(u - (g * ft - f * gt) / determinant);
-            if (!(Math.abs(nextT - t) > 0x1p-52 || Math.abs(nextU - u) > 0x1p-52)) {
+            if (isOver(nextT - t, nextU - u)) {
                 break;
             }
             t = nextT;
@@ -124,7 +125,12 @@ final class CubicContacts {
         return true;
     }
 
-    /** Keeps a step inside the curve; a step that is not a number stays where it is wrong and ends the iteration. */
+    /** Tells whether a step is as short as rounding, or not a number. */
+    private static boolean isOver(double dt, double du) {
+        return !(Math.abs(dt) + Math.abs(du) > 0x1p-52);
+    }
+
+    /** Keeps a step inside the curve. */
     private static double clamp(double t) {
         return Math.min(Math.max(t, 0), 1);
     }

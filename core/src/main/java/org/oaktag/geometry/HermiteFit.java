@@ -19,7 +19,7 @@ final class HermiteFit {
     private static final double SETTLED = 1e-5;
 
     /** Cosine of the greatest turn from normal to normal; beyond it anything may hide between them. */
-    private static final double STEADY = 0.3;
+    private static final double STEADY = 0.9;
 
     private final SmoothTarget target;
     private final double[] x = new double[NORMALS];
@@ -40,18 +40,30 @@ final class HermiteFit {
         this.target = target;
     }
 
-    /** Fits the stretch and returns the greatest distance on the normals, mm; infinite if the cubic misses one of them. */
+    /**
+     * Fits the stretch and returns the greatest distance on the normals, mm. A stretch that cannot be fitted because it is mere rounding gets
+     * the chord, and the greatest distance of its points from its start.
+     */
     double fit(double t0, double t1) {
-        load(t0, t1);
-        if (turnsTooFar()) {
-            return Double.POSITIVE_INFINITY;
+        double spread = load(t0, t1);
+        double error = turnsTooFar() ? Double.POSITIVE_INFINITY : fitHandles(t0, t1);
+        if (error > spread) {
+            startHandle = 0;
+            endHandle = 0;
+            return spread;
         }
-        double error = settle(target.speedAt(t0) * (t1 - t0) / 3, target.speedAt(t1) * (t1 - t0) / 3);
-        adopt(target.speedAt(t0) * (t1 - t0) / 3, target.speedAt(t1) * (t1 - t0) / 3);
+        return error;
+    }
+
+    private double fitHandles(double t0, double t1) {
+        double a = target.speedAt(t0) * (t1 - t0) / 3;
+        double b = target.speedAt(t1) * (t1 - t0) / 3;
+        double error = settle(a, b);
+        adopt(a, b);
         for (int step = 0; step < GAUSS_NEWTON_STEPS && Double.isFinite(error); step++) {
             double improved = improve(error);
             if (improved > 0.97 * error) {
-                return Math.min(improved, error);
+                return improved;
             }
             error = improved;
         }
@@ -75,9 +87,11 @@ final class HermiteFit {
         return new Point(end[0], end[1]);
     }
 
-    private void load(double t0, double t1) {
+    /** Reads the frames, and returns the greatest distance of their points from the start. */
+    private double load(double t0, double t1) {
         target.frameAt(t0, start);
         target.frameAt(t1, end);
+        double spread = norm(end[0] - start[0], end[1] - start[1]);
         for (int i = 0; i < NORMALS; i++) {
             u[i] = (i + 1.0) / (NORMALS + 1);
             target.frameAt(t0 + (t1 - t0) * u[i], frame);
@@ -85,7 +99,13 @@ final class HermiteFit {
             y[i] = frame[1];
             tx[i] = frame[2];
             ty[i] = frame[3];
+            spread = Math.max(spread, norm(x[i] - start[0], y[i] - start[1]));
         }
+        return spread;
+    }
+
+    private static double norm(double x, double y) {
+        return Math.sqrt(x * x + y * y);
     }
 
     private boolean turnsTooFar() {

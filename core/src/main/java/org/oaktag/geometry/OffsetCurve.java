@@ -11,13 +11,14 @@ import java.util.List;
  *
  * <p><b>Method.</b> The curve is cut where the parallel has cusps (every root of {@code |r'|³ + d (r' x r'') = 0}) and where it has
  * cusps itself; each smooth stretch is fitted by cubics that keep the end directions, measured on 16 normals each, until the tolerance holds.
- * About a cusp of the curve itself the parallel is joined by an arc. A straight stretch gives one exact straight segment.
+ * About a cusp of the curve itself the parallel goes round the outside in an arc. A straight stretch gives one exact straight segment.
  *
  * <p><b>Error.</b> The distance from the exact parallel, measured along its normals, is at most the tolerance. The parallel is that of the
  * curve alone: where it folds back at cusps nothing is trimmed.
  */
 public final class OffsetCurve {
-    private static final double STRAIGHT = 1e-9;
+    /** Sine of the greatest angle between two tangents of a straight run. */
+    private static final double STRAIGHT = 1e-12;
 
     private OffsetCurve() {}
 
@@ -48,12 +49,18 @@ public final class OffsetCurve {
             return List.of(straight(line.start(), line.end(), line.directionAt(0), left));
         }
         List<Curve> parallel = new ArrayList<>();
-        for (Cubic smooth : SourceCusps.cut((Cubic) curve)) {
-            List<Curve> run = ofSmooth(smooth, left, tolerance);
-            if (!parallel.isEmpty()) {
+        List<Cubic> parts = SourceCusps.cut((Cubic) curve);
+        for (int i = 0; i < parts.size(); i++) {
+            Cubic part = parts.get(i);
+            List<Curve> run = ofSmooth(part, left, tolerance);
+            if (i > 0) {
                 Point from = parallel.get(parallel.size() - 1).end();
-                double half = Math.copySign(Math.PI, left);
-                parallel.addAll(Arcs.of(smooth.start(), from, run.get(0).start(), half, tolerance));
+                if (parts.get(i - 1).directionAt(1).dot(part.directionAt(0)) < 0) {
+                    double half = Math.copySign(Math.PI, left);
+                    parallel.addAll(Arcs.of(part.start(), from, run.get(0).start(), half, tolerance));
+                } else {
+                    run = Joined.from(from, run);
+                }
             }
             parallel.addAll(run);
         }
@@ -65,9 +72,22 @@ public final class OffsetCurve {
         return new Line(start.plus(shift), end.plus(shift));
     }
 
+    /** A control polygon whose sides all have the direction of the chord. */
+    private static boolean runsStraight(Cubic cubic) {
+        Vector chord = cubic.end().minus(cubic.start());
+        return !chord.equals(Vector.ZERO)
+                && isAlong(chord, cubic.control1().minus(cubic.start()))
+                && isAlong(chord, cubic.control2().minus(cubic.control1()))
+                && isAlong(chord, cubic.end().minus(cubic.control2()));
+    }
+
+    private static boolean isAlong(Vector chord, Vector side) {
+        return chord.dot(side) >= 0 && Math.abs(chord.cross(side)) <= STRAIGHT * chord.length() * side.length();
+    }
+
     /** The parallel of a cubic whose derivative vanishes at its ends at most. */
     private static List<Curve> ofSmooth(Cubic cubic, double left, double tolerance) {
-        if (new CubicPiece(cubic, 0, 1).isStraight(STRAIGHT)) {
+        if (runsStraight(cubic)) {
             return List.of(straight(
                     cubic.start(), cubic.end(), cubic.end().minus(cubic.start()).unit(), left));
         }

@@ -3,14 +3,18 @@ package org.oaktag.geometry;
 import java.util.Arrays;
 
 /**
- * The parameters at which the parallel of a cubic has a cusp: the roots of {@code g = |r'|³ + d (r' x r'')} at which g changes sign.
+ * The parameters at which the parallel of a cubic has a cusp: where {@code g = |r'|³ + d (r' x r'')} changes sign.
  *
- * <p>They are among the roots of the polynomial {@code (|r'|²)³ - d² (r' x r'')²} of degree 12, all of which are isolated; those of
- * the opposite distance are dropped and the rest polished on g itself. A polynomial whose Bernstein coefficients have one sign has no root,
- * which settles most curves at once.
+ * <p>Its roots are among those of the polynomial {@code (|r'|²)³ - d² (r' x r'')²} of degree 12, which is monotone between its stationary
+ * points. So g changes sign at most once between neighbours among those, the inflections and the ends; the sign of g itself, which
+ * is known to more digits than that of the polynomial, tells where, and bisection finds the place. A polynomial whose Bernstein coefficients
+ * have one sign has no root, which settles most curves at once.
  */
 final class OffsetCusps {
     private static final double[] NONE = {};
+
+    /** A cusp this near to an end is the end: there a curve that stands still has g = 0. */
+    private static final double AT_END = 1e-12;
 
     private OffsetCusps() {}
 
@@ -46,14 +50,49 @@ final class OffsetCusps {
         if (Bernstein.hasOneSign(polynomial)) {
             return NONE;
         }
-        double[] cusps = new double[polynomial.length];
+        double[] inflections = Polynomials.roots(turn);
+        double[] stationary = Polynomials.stationary(polynomial);
+        double[] places = new double[stationary.length + inflections.length + 1];
+        System.arraycopy(stationary, 0, places, 0, stationary.length);
+        System.arraycopy(inflections, 0, places, stationary.length, inflections.length);
+        places[places.length - 1] = 1;
+        Arrays.sort(places);
+        double[] cusps = new double[places.length];
         int count = 0;
-        for (double t : Polynomials.roots(polynomial)) {
-            if (t > 0 && t < 1 && distance * Polynomials.value(turn, t) < 0) {
-                cusps[count++] = t;
+        double from = 0;
+        boolean backwards = g(square, turn, distance, 0) < 0;
+        for (double to : places) {
+            if (g(square, turn, distance, to) < 0 != backwards) {
+                double cusp = change(square, turn, distance, from, to, backwards);
+                if (cusp > AT_END && cusp < 1 - AT_END) {
+                    cusps[count++] = cusp;
+                }
+                backwards = !backwards;
             }
+            from = to;
         }
         return Arrays.copyOf(cusps, count);
+    }
+
+    private static double g(double[] square, double[] turn, double distance, double t) {
+        double speed = Math.sqrt(Math.max(Polynomials.value(square, t), 0));
+        return speed * speed * speed + distance * Polynomials.value(turn, t);
+    }
+
+    private static double change(
+            double[] square, double[] turn, double distance, double from, double to, boolean backwards) {
+        double low = from;
+        double high = to;
+        double middle = 0.5 * (low + high);
+        while (middle > low && middle < high) {
+            if (g(square, turn, distance, middle) < 0 == backwards) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+            middle = 0.5 * (low + high);
+        }
+        return high;
     }
 
     private static double[] hodograph(double c0, double c1, double c2, double c3) {

@@ -4,7 +4,8 @@ package org.oaktag.geometry;
  * The parallel of a cubic at a distance d to the left of travel, on a stretch without a cusp: {@code r + d n}, n the left normal.
  *
  * <p>With y down a clockwise turn is positive and leads away from the left, so {@code (r + d n)' = r' (1 + curvature d)}. Where the
- * factor is negative the parallel runs backwards.
+ * factor is negative the parallel runs backwards. Where the curve stands still the parallel need not: it moves at d times the rate
+ * at which the tangent turns.
  */
 final class ParallelTarget implements SmoothTarget {
     private final Cubic cubic;
@@ -30,8 +31,6 @@ final class ParallelTarget implements SmoothTarget {
 
     @Override
     public double speedAt(double t) {
-        double speed = cubic.speedAt(t);
-        double factor = 1 + distance * cubic.curvatureAt(t);
-        return Double.isFinite(factor) ? speed * Math.abs(factor) : 0;
+        return Math.abs(cubic.speedAt(t) + distance * Tangents.turningRate(cubic, t));
     }
 }

@@ -273,6 +273,9 @@ public final class Path {
         if (Math.abs(distance) <= Curve.DEFAULT_ACCURACY) {
             return new Location(0, 0);
         }
+        if (Math.abs(distance - length()) <= Curve.DEFAULT_ACCURACY) {
+            return new Location(curves.size() - 1, 1);
+        }
         Location at = locate(distance);
         int i = at.curve();
         if (Math.abs(ends[i] - distance) <= Curve.DEFAULT_ACCURACY) {

@@ -35,7 +35,7 @@ final class SmoothRun {
             double error = fit.fit(from, to);
             double factor = Math.pow(AIM * tolerance / error, ORDER);
             if (error > BETWEEN * tolerance && to - from > shortest) {
-                stretch = (to - from) * (Double.isFinite(error) ? Math.min(Math.max(factor, 0.1), 0.95) : 0.5);
+                stretch = (to - from) * Math.min(Math.max(factor, 0.25), 0.95);
                 continue;
             }
             Point start =

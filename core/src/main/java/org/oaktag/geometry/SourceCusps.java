@@ -3,14 +3,20 @@ package org.oaktag.geometry;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Cuts a cubic where it stands still inside, at a cusp or a turn back: there its tangent reverses, and elsewhere it does not. */
+/**
+ * Cuts a cubic where it stands still inside, at a cusp or a turn back, and where it nearly does.
+ *
+ * <p>At a cusp the tangent reverses. Beside a near cusp it turns about as far within a very small stretch; a piece that starts there has
+ * controls that give its tangents to many more digits than the whole curve's.
+ */
 final class SourceCusps {
     /** Slower than this share of the hodograph's size is standing still. */
-    private static final double STILL = 1e-9;
+    private static final double STILL = 1e-12;
 
-    private SourceCusps() {}
+    /** Slower than this share is nearly so. */
+    private static final double NEARLY = 1e-3;
 
-    /** Returns the parts in order, each moving everywhere but perhaps at its ends; the whole curve if it never stands still. */
+    /** Returns the parts in order; the whole curve if it is nowhere near standing still. */
     static List<Cubic> cut(Cubic cubic) {
         Vector h0 = cubic.control1().minus(cubic.start());
         Vector h1 = cubic.control2().minus(cubic.control1());
@@ -23,16 +29,28 @@ final class SourceCusps {
         Vector s1 = h2.minus(h1);
         double[] slowing = {h0.dot(s0), (2 * h1.dot(s0) + h0.dot(s1)) / 3, (h2.dot(s0) + 2 * h1.dot(s1)) / 3, h2.dot(s1)
         };
-        double still = 3 * STILL * Math.max(h0.length(), Math.max(h1.length(), h2.length()));
+        double size = 3 * Math.max(h0.length(), Math.max(h1.length(), h2.length()));
         List<Cubic> parts = new ArrayList<>();
         double from = 0;
+        boolean stillFrom = false;
         for (double t : Polynomials.roots(slowing)) {
-            if (t > 0 && t < 1 && cubic.speedAt(t) <= still) {
-                parts.add(cubic.sub(from, t));
+            if (t > 0 && t < 1 && cubic.speedAt(t) <= NEARLY * size) {
+                boolean stillTo = cubic.speedAt(t) <= STILL * size;
+                parts.add(still(cubic.sub(from, t), stillFrom, stillTo));
                 from = t;
+                stillFrom = stillTo;
             }
         }
-        parts.add(cubic.sub(from, 1));
+        parts.add(still(cubic.sub(from, 1), stillFrom, false));
         return parts;
+    }
+
+    /** Doubles the controls at ends that stand still, so that the derivative vanishes there to the last bit. */
+    private static Cubic still(Cubic part, boolean atStart, boolean atEnd) {
+        return new Cubic(
+                part.start(),
+                atStart ? part.start() : part.control1(),
+                atEnd ? part.end() : part.control2(),
+                part.end());
     }
 }

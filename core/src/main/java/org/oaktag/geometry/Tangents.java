@@ -38,6 +38,17 @@ final class Tangents {
         return turn == 0 ? 0 : Math.copySign(Double.POSITIVE_INFINITY, turn);
     }
 
+    /** Returns how fast the tangent turns with t, r' x r'' / |r'|²; where the curve stands still its limit r'' x r''' / (2 |r''|²). */
+    static double turningRate(Cubic cubic, double t) {
+        Vector first = cubic.derivativeAt(t);
+        Vector second = cubic.secondDerivativeAt(t);
+        if (first.length() > STILL * size(cubic)) {
+            return first.cross(second) / first.dot(first);
+        }
+        double square = 2 * second.dot(second);
+        return square > 0 ? second.cross(cubic.thirdDerivative()) / square : 0;
+    }
+
     static double turning(Cubic cubic) {
         return turning(
                 cubic.control1().minus(cubic.start()),
