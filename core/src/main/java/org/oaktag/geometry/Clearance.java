@@ -5,8 +5,10 @@ import java.util.List;
 /**
  * Whether a point keeps its distance from every edge of a run, and lies on the left of it if it is closed.
  *
- * <p>Beside an edge its own distance counts; where an end of the edge is the nearest point, the lesser of the distances of the two
- * edges that meet there, for the parallels step from one to the other there.
+ * <p>Beside an edge, on its left, its own distance counts. Where an end of the edge is the nearest point it is the lesser of the
+ * distances of the two edges that meet there, for the parallels step from one to the other there; where the greater is carried round
+ * the corner, that one. The straight prolongation of an edge at distance 0 is where its neighbours end, and keeps no distance from
+ * them.
  */
 final class Clearance {
     private final List<Path> edges;
@@ -15,23 +17,38 @@ final class Clearance {
     private final Path ring;
     private final boolean closed;
     private final int windingOnTheLeft;
+    private final double[] atCornerAfter;
 
-    Clearance(List<Path> edges, double[] distances, boolean closed, double slack) {
+    Clearance(List<Path> edges, double[] distances, OffsetCorners corners, boolean closed, double slack) {
         this.edges = edges;
         this.distances = distances;
         this.slack = slack;
         this.closed = closed;
         this.ring = Path.of(edges.stream().flatMap(e -> e.curves().stream()).toList());
         this.windingOnTheLeft = Area.signed(ring) > 0 ? 0 : -1;
+        this.atCornerAfter = new double[distances.length];
+        for (int i = 0; i < distances.length; i++) {
+            int next = (i + 1) % distances.length;
+            boolean carried = corners.carries(
+                    edges.get(i).endDirection(), edges.get(next).startDirection(), distances[i], distances[next]);
+            atCornerAfter[i] =
+                    carried ? Math.max(distances[i], distances[next]) : Math.min(distances[i], distances[next]);
+        }
     }
 
     double slack() {
         return slack;
     }
 
-    boolean isKeptBy(Point point) {
+    /** Tells whether a point of the parallel of the edge keeps its distance from all the edges. */
+    boolean isKeptBy(Point point, int edge) {
+        boolean prolonged =
+                closed && distances[edge] == 0 && edges.get(edge).nearest(point).distance() > slack;
         double nearest = Double.POSITIVE_INFINITY;
         for (int i = 0; i < edges.size(); i++) {
+            if (prolonged && isNextTo(i, edge)) {
+                continue;
+            }
             List<Curve> curves = edges.get(i).curves();
             for (int k = 0; k < curves.size(); k++) {
                 Curve curve = curves.get(k);
@@ -40,7 +57,7 @@ final class Clearance {
                 }
                 Nearest on = curve.nearest(point);
                 nearest = Math.min(nearest, on.distance());
-                if (on.distance() < required(i, k, curve, on.point()) - slack) {
+                if (on.distance() < required(i, k, curve, on.point()) - slack && !isBehind(curve, on, point)) {
                     return false;
                 }
             }
@@ -48,15 +65,24 @@ final class Clearance {
         return !closed || nearest <= slack || Winding.number(ring, point) == windingOnTheLeft;
     }
 
-    /** Within the slack of a corner the lesser distance of its two edges is required. */
+    private boolean isNextTo(int i, int edge) {
+        int apart = Math.floorMod(i - edge, edges.size());
+        return apart == 1 || apart == edges.size() - 1;
+    }
+
+    /** Tells whether the point lies square off the inside of the curve to the right: an edge keeps its distance on its own side only. */
+    private boolean isBehind(Curve curve, Nearest on, Point point) {
+        return closed && on.t() > 0 && on.t() < 1 && curve.directionAt(on.t()).cross(point.minus(on.point())) > 0;
+    }
+
+    /** Within the slack of a corner what is required there. */
     private double required(int edge, int index, Curve curve, Point on) {
-        int count = edges.size();
         double required = distances[edge];
         if (closed && index == 0 && on.isCloseTo(curve.start(), slack)) {
-            required = Math.min(required, distances[(edge + count - 1) % count]);
+            required = atCornerAfter[(edge + edges.size() - 1) % edges.size()];
         }
         if (closed && index == edges.get(edge).curves().size() - 1 && on.isCloseTo(curve.end(), slack)) {
-            required = Math.min(required, distances[(edge + 1) % count]);
+            required = atCornerAfter[edge];
         }
         return required;
     }

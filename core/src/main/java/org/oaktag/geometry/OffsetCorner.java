@@ -8,6 +8,9 @@ final class OffsetCorner {
     /** How far a tip may lie, in distances, where a style does not cut it off. */
     private static final double FAR = 1e3;
 
+    /** How far an arc goes on past a straight edge, radians, so that it meets the parallel of a curved one as well. */
+    private static final double PAST = 1.5;
+
     private final CornerStyle style;
     private final double tolerance;
 
@@ -129,6 +132,32 @@ final class OffsetCorner {
                 false);
     }
 
+    /**
+     * Carries the greater of two different distances round the corner in an arc, from its parallel past the other edge; the trim finds where
+     * the arc meets the other parallel.
+     */
+    void carryRound(
+            List<RawCurve> head,
+            List<RawCurve> tail,
+            Point corner,
+            Vector arriving,
+            Vector leaving,
+            double d1,
+            double d2) {
+        double angle = Math.max(0.5 * Math.PI + arriving.angleTo(leaving), 0) + PAST;
+        Point from = head.get(head.size() - 1).curve().end();
+        Point to = tail.get(0).curve().start();
+        if (d1 > d2) {
+            Point past = corner.plus(arriving.leftNormal().times(d1).rotated(angle));
+            addArc(head, corner, from, past, angle);
+            addLine(head, past, to, true, true);
+        } else {
+            Point past = corner.plus(leaving.leftNormal().times(d2).rotated(-angle));
+            addLine(head, from, past, true, true);
+            addArc(head, corner, past, to, angle);
+        }
+    }
+
     /** Cuts the head off where it last crosses the prolongation of the tail, an edge at distance 0, and prolongs the tail to there. */
     void cutEnd(List<RawCurve> head, List<RawCurve> tail, Point corner, Vector direction) {
         if (trimEnd(head, corner, direction)) {
@@ -178,11 +207,18 @@ final class OffsetCorner {
     }
 
     private void arc(List<RawCurve> head, List<RawCurve> tail, Point corner, double angle) {
-        RawCurve last = head.get(head.size() - 1);
-        Point from = last.curve().end();
-        Point to = tail.get(0).curve().start();
+        addArc(
+                head,
+                corner,
+                head.get(head.size() - 1).curve().end(),
+                tail.get(0).curve().start(),
+                angle);
+    }
+
+    private void addArc(List<RawCurve> head, Point corner, Point from, Point to, double angle) {
+        int edge = head.get(head.size() - 1).edge();
         for (Curve curve : Arcs.of(corner, from, to, angle, 0.5 * tolerance)) {
-            head.add(new RawCurve(curve, last.edge(), true, false));
+            head.add(new RawCurve(curve, edge, true, false));
         }
     }
 

@@ -34,8 +34,9 @@ public final class OffsetPath {
         if (path.withoutPointCurves().curves().get(0).isPoint()) {
             throw new IllegalArgumentException("a path that is the single point " + path.start() + " has no parallel");
         }
-        List<RawCurve> raw = new RawOffset(edges, distances, corner, tolerance).openRun();
-        return OffsetTrim.runs(raw, new Clearance(edges, distances, false, tolerance)).stream()
+        OffsetCorners corners = OffsetCorners.all(corner, 1);
+        List<RawCurve> raw = new RawOffset(edges, distances, corners, tolerance).openRun();
+        return OffsetTrim.runs(raw, new Clearance(edges, distances, corners, false, tolerance)).stream()
                 .map(run -> Path.of(run.stream().map(RawCurve::curve).toList()))
                 .reduce((a, b) -> b.length() > a.length() ? b : a)
                 .orElseThrow(() -> PatternException.of(

@@ -109,76 +109,117 @@ final class OffsetTrim {
 
     private Fragment fragment(RawCurve source, Cut from, Cut to) {
         Curve piece = Joined.withEnds(source.curve().sub(from.t(), to.t()), from.point(), to.point());
-        boolean kept = !source.link() && clearance.isKeptBy(piece.pointAt(0.5));
+        boolean kept = !source.link() && clearance.isKeptBy(piece.pointAt(0.5), source.edge());
         boolean negligible = !source.link() && piece.start().isCloseTo(piece.end(), 4 * clearance.slack());
         return new Fragment(source.with(piece), kept, negligible);
     }
 
+    /**
+     * Follows the fragments from end to start. Where the way comes back to a point that it has passed, the loop between is taken out, and
+     * the rest goes on from there; a loop that is thinner than the slack is none.
+     */
     private List<List<RawCurve>> chained(List<Fragment> fragments) {
-        boolean[] used = new boolean[fragments.size()];
+        boolean[] left = closed ? withoutDeadEnds(fragments) : usable(fragments);
         List<List<RawCurve>> chains = new ArrayList<>();
         for (int first = 0; first < fragments.size(); first++) {
-            if (used[first] || !fragments.get(first).kept()) {
+            if (!left[first] || !fragments.get(first).kept()) {
                 continue;
             }
             List<Integer> chain = new ArrayList<>();
             int at = first;
             while (at >= 0) {
-                used[at] = true;
+                left[at] = false;
                 chain.add(at);
-                if (closed
-                        && fragments.get(at).end().equals(fragments.get(first).start())) {
-                    break;
+                Point end = fragments.get(at).end();
+                List<Integer> loop = loopBackTo(end, chain, fragments);
+                if (closed && isThick(loop, fragments)) {
+                    chains.add(curves(loop, fragments));
                 }
-                at = next(fragments, used, at, fragments.get(at).end());
-                // A loop smaller than the slack may be kept in part: back out of it to where the run crossed itself.
-                while (at < 0 && closed && chain.size() > 1) {
-                    chain.remove(chain.size() - 1);
-                    int last = chain.get(chain.size() - 1);
-                    at = next(fragments, used, last, fragments.get(last).end());
-                }
+                loop.clear();
+                at = chain.isEmpty() ? -1 : next(fragments, left, at, end);
             }
-            if (at >= 0 || !closed) {
-                chains.add(withoutSlivers(
-                        chain.stream().map(i -> fragments.get(i).raw()).toList()));
+            if (!closed && !chain.isEmpty()) {
+                chains.add(curves(chain, fragments));
             }
         }
         return chains;
     }
 
-    /** Leaves out the loops within a run that are thinner than the slack, and so were kept whole. */
-    private List<RawCurve> withoutSlivers(List<RawCurve> run) {
-        List<RawCurve> left = new ArrayList<>(run);
-        for (int i = 0; i < left.size(); i++) {
-            for (int j = i; j < left.size(); j++) {
-                boolean whole = i == 0 && j == left.size() - 1;
-                if (!whole
-                        && left.get(j).curve().end().equals(left.get(i).curve().start())) {
-                    Path loop = Path.of(
-                            left.subList(i, j + 1).stream().map(RawCurve::curve).toList());
-                    if (Math.abs(Area.signed(loop)) <= clearance.slack() * loop.length()) {
-                        left.subList(i, j + 1).clear();
-                        j = i - 1;
-                    }
-                }
-                if (i >= left.size()) {
-                    break;
+    private static boolean[] usable(List<Fragment> fragments) {
+        boolean[] usable = new boolean[fragments.size()];
+        for (int i = 0; i < usable.length; i++) {
+            usable[i] = fragments.get(i).kept() || fragments.get(i).negligible();
+        }
+        return usable;
+    }
+
+    /** Drops, as long as there are any, fragments that nothing leads to or that lead to nothing. */
+    private static boolean[] withoutDeadEnds(List<Fragment> fragments) {
+        boolean[] left = usable(fragments);
+        boolean changed = true;
+        while (changed) {
+            changed = false;
+            for (int i = 0; i < left.length; i++) {
+                if (left[i] && !(isReached(i, fragments, left) && isLeft(i, fragments, left))) {
+                    left[i] = false;
+                    changed = true;
                 }
             }
         }
         return left;
     }
 
+    private static boolean isReached(int i, List<Fragment> fragments, boolean[] left) {
+        for (int k = 0; k < left.length; k++) {
+            if (left[k] && fragments.get(k).end().equals(fragments.get(i).start())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean isLeft(int i, List<Fragment> fragments, boolean[] left) {
+        for (int k = 0; k < left.length; k++) {
+            if (left[k] && fragments.get(k).start().equals(fragments.get(i).end())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Returns a view of the end of the chain from where it first left the point; empty if it did not. */
+    private static List<Integer> loopBackTo(Point point, List<Integer> chain, List<Fragment> fragments) {
+        for (int k = 0; k < chain.size(); k++) {
+            if (fragments.get(chain.get(k)).start().equals(point)) {
+                return chain.subList(k, chain.size());
+            }
+        }
+        return chain.subList(chain.size(), chain.size());
+    }
+
+    private boolean isThick(List<Integer> loop, List<Fragment> fragments) {
+        if (loop.isEmpty()) {
+            return false;
+        }
+        Path path =
+                Path.of(curves(loop, fragments).stream().map(RawCurve::curve).toList());
+        return Math.abs(Area.signed(path)) > clearance.slack() * path.length();
+    }
+
+    private static List<RawCurve> curves(List<Integer> chain, List<Fragment> fragments) {
+        return chain.stream().map(i -> fragments.get(i).raw()).toList();
+    }
+
     /** The fragment that goes on from the point: the next in order if it is kept, else any that is; a negligible one in need. */
-    private static int next(List<Fragment> fragments, boolean[] used, int at, Point end) {
+    private static int next(List<Fragment> fragments, boolean[] left, int at, Point end) {
         int inNeed = -1;
         for (int step = 1; step < fragments.size(); step++) {
             int i = (at + step) % fragments.size();
-            if (!used[i] && fragments.get(i).start().equals(end)) {
+            if (left[i] && fragments.get(i).start().equals(end)) {
                 if (fragments.get(i).kept()) {
                     return i;
                 }
-                if (inNeed < 0 && fragments.get(i).negligible()) {
+                if (inNeed < 0) {
                     inNeed = i;
                 }
             }

@@ -10,20 +10,20 @@ import org.oaktag.PatternException;
  * The outline that runs beside another at a distance of its own for each edge, such as a cut line beside a seam line. Immutable and
  * thread-safe.
  *
- * <p><b>Rule.</b> No point of the result is nearer to an edge than that edge's distance, less the tolerance; beyond the end of an edge its
- * neighbour's distance counts if that is less. An edge at distance 0, such as a fold, stays where it is: the parallels beside it are
- * prolonged or trimmed to its own straight prolongation.
+ * <p><b>Rule.</b> On its own side of the outline no point of the result is nearer to an edge than that edge's distance, less the
+ * tolerance; beyond the end of an edge its neighbour's distance counts if that is less. An edge at distance 0, such as a fold, stays
+ * where it is: the parallels beside it are prolonged or trimmed to its own straight prolongation.
  *
- * <p><b>Method.</b> The parallels of the edges ({@link OffsetCurve}) are joined round outer corners in the style asked for. Where they
- * run into each other the run is cut at all its self-crossings, and only the parts that keep their distance from every edge remain. With several
- * loops left the outward offset is the outermost; an inward one that falls apart is refused.
+ * <p><b>Method.</b> The parallels of the edges ({@link OffsetCurve}) are joined round outer corners in the style asked for; at inner
+ * corners the greater of two different distances is carried round in an arc. Where they run into each other the run is cut at all its
+ * self-crossings, and only the parts that keep their distance from every edge remain. If nothing is left that way, because an edge bends in
+ * more sharply than its distance right beside a corner, the greater distance is carried round outer corners as well. With several loops left the
+ * outward offset is the outermost; an inward one that falls apart is refused.
  *
  * @param parts in order round the outline, each beside one source edge or at one corner
  * @param outline the parts as one outline, run in the sense of the source
  */
 public record OutlineOffset(List<OffsetPart> parts, Outline outline) {
-
-    private record Corners(CornerStyle within, List<CornerStyle> after) {}
 
     public OutlineOffset {
         parts = List.copyOf(parts);
@@ -73,10 +73,14 @@ public record OutlineOffset(List<OffsetPart> parts, Outline outline) {
         for (int i = 0; i < left.length; i++) {
             left[i] = Math.abs(distances[reverse ? left.length - 1 - i : i]);
         }
-        Corners joins = new Corners(within, reverse ? reversedCorners(corners) : corners);
+        OffsetCorners joins = new OffsetCorners(within, reverse ? reversedCorners(corners) : corners, false);
         List<List<RawCurve>> loops = loops(run, left, joins, tolerance, inward);
+        if (loops.isEmpty()) {
+            joins = joins.withAllCarried();
+            loops = loops(run, left, joins, tolerance, inward);
+        }
         if (loops.size() != 1) {
-            throw refused(run, left, joins, tolerance, loops.size());
+            throw refused(run, left, joins, tolerance, inward, loops.size());
         }
         List<OffsetPart> parts = parts(loops.get(0));
         if (reverse) {
@@ -129,9 +133,9 @@ public record OutlineOffset(List<OffsetPart> parts, Outline outline) {
     }
 
     private static List<List<RawCurve>> loops(
-            List<Path> run, double[] left, Corners corners, double tolerance, boolean inward) {
-        List<RawCurve> raw = new RawOffset(run, left, corners.within(), corners.after(), tolerance).closedRun();
-        List<List<RawCurve>> loops = OffsetTrim.loops(raw, new Clearance(run, left, true, tolerance));
+            List<Path> run, double[] left, OffsetCorners corners, double tolerance, boolean inward) {
+        List<RawCurve> raw = new RawOffset(run, left, corners, tolerance).closedRun();
+        List<List<RawCurve>> loops = OffsetTrim.loops(raw, new Clearance(run, left, corners, true, tolerance));
         List<List<RawCurve>> kept = new ArrayList<>();
         for (List<RawCurve> loop : loops) {
             // Run like its source: inside out loops are the holes that an outward offset leaves.
@@ -147,7 +151,7 @@ public record OutlineOffset(List<OffsetPart> parts, Outline outline) {
     }
 
     private static PatternException refused(
-            List<Path> run, double[] left, Corners corners, double tolerance, int count) {
+            List<Path> run, double[] left, OffsetCorners corners, double tolerance, boolean inward, int count) {
         double works = 0;
         double fails = 1;
         for (int i = 0; i < 12; i++) {
@@ -156,7 +160,7 @@ public record OutlineOffset(List<OffsetPart> parts, Outline outline) {
             for (int k = 0; k < scaled.length; k++) {
                 scaled[k] *= middle;
             }
-            if (loops(run, scaled, corners, tolerance, true).size() == 1) {
+            if (loops(run, scaled, corners, tolerance, inward).size() == 1) {
                 works = middle;
             } else {
                 fails = middle;
@@ -166,12 +170,17 @@ public record OutlineOffset(List<OffsetPart> parts, Outline outline) {
         for (double distance : left) {
             greatest = Math.max(greatest, distance);
         }
+        String rule = inward
+                ? count == 0 ? "must leave some of the outline" : "must leave the outline in one piece"
+                : "must go round the outline in one run";
         return PatternException.of(
-                "inward offset",
-                count == 0 ? "must leave some of the outline" : "must leave the outline in one piece",
+                inward ? "inward offset" : "outward offset",
+                rule,
                 String.format(Locale.ROOT, "%.1f mm, which leaves %d pieces", greatest, count),
                 String.format(
-                        Locale.ROOT, "use at most %.1f mm", Math.floor((works * greatest - tolerance) * 10) / 10));
+                        Locale.ROOT,
+                        "use at most %.1f mm",
+                        Math.max(0, Math.floor((works * greatest - tolerance) * 10) / 10)));
     }
 
     private static List<OffsetPart> parts(List<RawCurve> loop) {

@@ -1,7 +1,6 @@
 package org.oaktag.geometry;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 
 /**
@@ -11,7 +10,8 @@ import java.util.List;
  * {@code (d2 - d1 cos a) / sin a} beyond the end of the first and {@code (d1 - d2 cos a) / sin a} before the start of the second.
  * Both positive: an outer corner, joined in the style asked for. Both negative: the parallels cross, and links through the corner keep
  * the run connected until it is trimmed. Of different sign, as with two very different distances: a straight step from one to the
- * other; beside an edge at distance 0 the other parallel is cut off at that edge's prolongation instead.
+ * other; beside an edge at distance 0 the other parallel is cut off at that edge's prolongation instead, if they meet at 30 degrees or
+ * more. At an inner corner the greater of two different distances is carried round in an arc.
  */
 final class RawOffset {
     /** Ends nearer than this share of the tolerance are made to meet. */
@@ -20,25 +20,26 @@ final class RawOffset {
     /** A turn this near to half a turn is a turn back. */
     private static final double BACK = Math.PI - 1e-9;
 
+    /** Sine of the least turn at which a parallel is cut off at a prolongation; at a lesser one that would run beside its edge for long. */
+    private static final double SLANT = 0.5;
+
     private final double tolerance;
+    private final OffsetCorners style;
     private final OffsetCorner within;
     private final List<OffsetCorner> corners;
     private final List<List<RawCurve>> chains = new ArrayList<>();
     private final List<Path> edges;
     private final double[] distances;
 
-    RawOffset(List<Path> edges, double[] distances, CornerStyle style, double tolerance) {
-        this(edges, distances, style, Collections.nCopies(edges.size(), style), tolerance);
-    }
-
-    /** Corners within an edge in one style, and the corner after each edge in a style of its own. */
-    RawOffset(List<Path> edges, double[] distances, CornerStyle style, List<CornerStyle> styles, double tolerance) {
+    RawOffset(List<Path> edges, double[] distances, OffsetCorners style, double tolerance) {
         this.edges = edges;
         this.distances = distances;
         this.tolerance = tolerance;
-        this.within = new OffsetCorner(style, tolerance);
-        this.corners =
-                styles.stream().map(each -> new OffsetCorner(each, tolerance)).toList();
+        this.style = style;
+        this.within = new OffsetCorner(style.within(), tolerance);
+        this.corners = style.after().stream()
+                .map(each -> new OffsetCorner(each, tolerance))
+                .toList();
         for (int i = 0; i < edges.size(); i++) {
             chains.add(chain(edges.get(i), i));
         }
@@ -108,15 +109,17 @@ final class RawOffset {
         double turn = arriving.angleTo(leaving);
         double beyond = (d2 - d1 * Math.cos(turn)) / Math.sin(turn);
         double before = (d1 - d2 * Math.cos(turn)) / Math.sin(turn);
-        if (Math.abs(turn) > BACK) {
+        if (style.carries(arriving, leaving, d1, d2)) {
+            corner.carryRound(head, tail, first.end(), arriving, leaving, d1, d2);
+        } else if (Math.abs(turn) > BACK) {
             corner.back(head, tail, first.end(), arriving, d1, d2);
         } else if (beyond >= 0 && before >= 0) {
             corner.outer(head, tail, first.end(), arriving, leaving, d1, d2);
         } else if (beyond <= 0 && before <= 0) {
             corner.inner(head, tail, first.end());
-        } else if (d2 == 0) {
+        } else if (d2 == 0 && Math.sin(turn) >= SLANT) {
             corner.cutEnd(head, tail, first.end(), leaving);
-        } else if (d1 == 0) {
+        } else if (d1 == 0 && Math.sin(turn) >= SLANT) {
             corner.cutStart(head, tail, first.end(), arriving);
         } else {
             corner.step(head, tail);

@@ -4,8 +4,8 @@ import java.util.List;
 
 /** Where a curve meets itself, and where neighbouring curves of one path meet other than at their join. */
 final class SelfContacts {
-    /** How far from the end of its curve, as a parameter, rounding may put the join of two neighbours. */
-    private static final double JOIN = 1e-10;
+    /** Neighbours that leave their join at a small angle are within the tolerance of each other this far from it, mm. */
+    private static final double JOIN = 1e-5;
 
     private SelfContacts() {}
 
@@ -37,9 +37,13 @@ final class SelfContacts {
             return List.of();
         }
         return CurveContacts.between(a, b).stream()
-                .filter(c -> !(c.isPoint() && joined && c.t0() >= 1 - JOIN && c.u0() <= JOIN))
-                .filter(c -> !(c.isPoint() && joinedBack && c.t0() <= JOIN && c.u0() >= 1 - JOIN))
+                .filter(c -> !(c.isPoint() && joined && isNear(a, c.t0(), 1) && isNear(b, 0, c.u0())))
+                .filter(c -> !(c.isPoint() && joinedBack && isNear(a, 0, c.t0()) && isNear(b, c.u0(), 1)))
                 .toList();
+    }
+
+    private static boolean isNear(Curve curve, double t0, double t1) {
+        return curve.lengthBetween(t0, t1, 0.1 * JOIN) <= JOIN;
     }
 
     /** Tells whether both curves run forward along one line throughout, so that neighbours meet at their join only. */

@@ -4,13 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
-import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 import org.locationtech.jts.geom.Geometry;
@@ -23,6 +24,7 @@ import org.oaktag.geometry.OffsetPart;
 import org.oaktag.geometry.Outline;
 import org.oaktag.geometry.OutlineOffset;
 import org.oaktag.geometry.Path;
+import org.oaktag.geometry.PathNearest;
 import org.oaktag.geometry.Point;
 import org.oaktag.testkit.curves.Curves;
 
@@ -47,7 +49,7 @@ class OutlineOffsetProperties {
     @Property(tries = 300)
     void outward_offset_keeps_its_distance(
             @ForAll Outline outline,
-            @ForAll @DoubleRange(min = 1, max = 30) double distance,
+            @ForAll @IntRange(min = 1, max = 30) int distance,
             @ForAll("styles") CornerStyle style) {
         OutlineOffset offset = OutlineOffset.outward(outline, distance, style, TOLERANCE);
         assertThat(offset.outline().area()).isGreaterThan(outline.area());
@@ -59,21 +61,21 @@ class OutlineOffsetProperties {
         }
     }
 
-    @Property(tries = 200)
+    @Property(tries = 150)
     void round_outward_offset_agrees_with_a_fine_buffer_of_jts(
-            @ForAll Outline outline, @ForAll @DoubleRange(min = 1, max = 30) double distance) {
+            @ForAll Outline outline, @ForAll @IntRange(min = 1, max = 30) int distance) {
         OutlineOffset offset = OutlineOffset.outward(outline, distance, CornerStyle.round(), TOLERANCE);
-        Geometry buffer = BufferOp.bufferOp(Flattened.polygon(outline, 200), distance, fine());
+        Geometry buffer = BufferOp.bufferOp(Flattened.polygon(outline, 60), distance, fine());
         // JTS returns the holes as well; an outline has none.
         double theirs = Flattened.withoutHoles(buffer);
         assertThat(offset.outline().area())
                 .isCloseTo(theirs, within(2 * TOLERANCE * offset.outline().perimeter()));
     }
 
-    @Property(tries = 200)
+    @Property(tries = 150)
     void inward_offset_agrees_with_a_fine_buffer_of_jts_or_is_refused_where_that_falls_apart(
-            @ForAll Outline outline, @ForAll @DoubleRange(min = 1, max = 60) double distance) {
-        Geometry buffer = BufferOp.bufferOp(Flattened.polygon(outline, 200), -distance, fine());
+            @ForAll Outline outline, @ForAll @IntRange(min = 1, max = 60) int distance) {
+        Geometry buffer = BufferOp.bufferOp(Flattened.polygon(outline, 60), -distance, fine());
         try {
             OutlineOffset offset = OutlineOffset.outward(outline, -distance, CornerStyle.round(), TOLERANCE);
             double slack = 2 * TOLERANCE * offset.outline().perimeter() + 1;
@@ -93,7 +95,7 @@ class OutlineOffsetProperties {
     }
 
     private static BufferParameters fine() {
-        return new BufferParameters(64, BufferParameters.CAP_ROUND, BufferParameters.JOIN_ROUND, 5);
+        return new BufferParameters(32, BufferParameters.CAP_ROUND, BufferParameters.JOIN_ROUND, 5);
     }
 
     @Property(tries = 300)
@@ -103,13 +105,16 @@ class OutlineOffsetProperties {
         for (Curve curve : outline.path().curves()) {
             edges.add(Path.of(curve));
         }
-        double[] distances = java.util.Arrays.copyOf(allowances, edges.size());
+        double[] distances = Arrays.copyOf(allowances, edges.size());
         OutlineOffset offset = OutlineOffset.outward(edges, distances, style, TOLERANCE);
         assertThat(offset.outline().isClockwise()).isTrue();
         assertThat(offset.outline().area()).isGreaterThanOrEqualTo(outline.area() - TOLERANCE * outline.perimeter());
         for (OffsetPart part : offset.parts()) {
             for (Point place : places(part.path())) {
                 for (int i = 0; i < edges.size(); i++) {
+                    if (isNeighbourEndingOnItsLine(edges, distances, part.edge(), i)) {
+                        continue;
+                    }
                     assertThat(edges.get(i).nearest(place).distance())
                             .isGreaterThanOrEqualTo(required(edges, distances, i, place) - TOLERANCE - 1e-9);
                 }
@@ -117,17 +122,25 @@ class OutlineOffsetProperties {
         }
     }
 
-    /** Beyond the end of an edge the lesser of the two distances that meet there counts. */
+    /** The parallels beside an edge at distance 0 end on its prolongation, which keeps no distance from them. */
+    private static boolean isNeighbourEndingOnItsLine(List<Path> edges, double[] distances, int edge, int other) {
+        int apart = Math.floorMod(other - edge, edges.size());
+        return distances[edge] == 0 && (apart == 1 || apart == edges.size() - 1);
+    }
+
+    /** Beyond the end of an edge the lesser of the two distances that meet there counts; across the piece none does. */
     private static double required(List<Path> edges, double[] distances, int i, Point place) {
         int count = distances.length;
-        double along = edges.get(i).nearest(place).distanceAlong();
+        PathNearest foot = edges.get(i).nearest(place);
+        double along = foot.distanceAlong();
         if (along <= 2 * TOLERANCE) {
             return Math.min(distances[i], distances[(i + count - 1) % count]);
         }
         if (along >= edges.get(i).length() - 2 * TOLERANCE) {
             return Math.min(distances[i], distances[(i + 1) % count]);
         }
-        return distances[i];
+        boolean onItsOwnSide = edges.get(i).directionAt(along).cross(place.minus(foot.point())) < 0;
+        return onItsOwnSide ? distances[i] : 0;
     }
 
     private static List<Point> places(Path path) {
