@@ -9,8 +9,9 @@ import java.util.List;
  * <p>A pair of pieces is dropped when the boxes of their control points, or their strips along either chord, lie apart: each piece
  * lies within its own. When every control vector of one hodograph turns the same way to every one of the other, the product
  * {@code a'(t) x b'(u)}, a mean of those turns, never vanishes and the pieces meet in one point at most; Newton's method then finds
- * it, and if it ends outside the pieces they are halved again. Pieces that are straight to within the tolerance and still neither
- * apart nor aslant touch, if they meet at all: there the common tangent is solved for.
+ * it, and if it ends outside the pieces they are halved again. Pieces that are straight to within the tolerance and still not apart are the
+ * leaves: where they are aslant they meet at most in the next piece or at an end of a curve, which is looked for elsewhere; where they
+ * are not they touch, if they meet at all, and the common tangent is solved for.
  */
 final class CubicContacts {
     private static final int MAX_DEPTH = 100;
@@ -55,8 +56,8 @@ final class CubicContacts {
         }
         boolean straight = p.isStraight(0.25 * tolerance) && q.isStraight(0.25 * tolerance);
         boolean tiny = p.size() <= tolerance && q.size() <= tolerance;
-        if (depth == 0 || tiny || (straight && !aslant)) {
-            if (!touch(p, q)) {
+        if (depth == 0 || tiny || straight) {
+            if (aslant || !touch(p, q)) {
                 crossing(p, q, 1);
             }
             return;
