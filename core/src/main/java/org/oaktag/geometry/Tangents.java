@@ -70,7 +70,9 @@ final class Tangents {
         Vector left = h0.plus(h1).times(0.5);
         Vector right = h1.plus(h2).times(0.5);
         Vector middle = left.plus(right).times(0.5);
-        return turning(h0, left, middle, depth - 1) + turning(middle, right, h2, depth - 1);
+        // Where the curve stands still at the cut itself neither half sees the tangent reverse.
+        double reversal = middle.equals(Vector.ZERO) ? left.angleTo(right) : 0;
+        return turning(h0, left, middle, depth - 1) + reversal + turning(middle, right, h2, depth - 1);
     }
 
     /** The greatest side of the control polygon's derivative, 0 only for a point. */
