@@ -2,7 +2,6 @@ package org.oaktag.geometry;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 

@@ -31,7 +31,9 @@ class CubicTest {
             assertThat(S.speedAt(t)).isCloseTo(S.derivativeAt(t).length(), within(1e-13));
         }
         assertThat(S.thirdDerivative()).isEqualTo(Vector.of(0, 108));
-        assertThat(PLAIN.transformed(Transform.rotation(Math.PI / 2, Point.ORIGIN)).thirdDerivative().y())
+        assertThat(PLAIN.transformed(Transform.rotation(Math.PI / 2, Point.ORIGIN))
+                        .thirdDerivative()
+                        .y())
                 .isCloseTo(PLAIN.thirdDerivative().x(), within(1e-12));
     }
 
@@ -42,7 +44,9 @@ class CubicTest {
             for (double t = 0; t <= 1; t += 0.125) {
                 cubic.fillFrame(t, frame);
                 assertNear(Point.of(frame[0], frame[1]), cubic.pointAt(t), 1e-12);
-                assertThat(Vector.of(frame[2], frame[3]).minus(cubic.directionAt(t)).length())
+                assertThat(Vector.of(frame[2], frame[3])
+                                .minus(cubic.directionAt(t))
+                                .length())
                         .isLessThan(1e-12);
             }
         }

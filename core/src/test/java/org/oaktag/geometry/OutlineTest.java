@@ -85,10 +85,16 @@ class OutlineTest {
         Outline disc = disc(10, 20, 3, 4);
         for (int i = 0; i < 64; i++) {
             Vector ray = Vector.polar(1, i * Math.PI / 32);
-            assertThat(disc.windingNumber(Point.of(10, 20).plus(ray.times(2.99)))).as("ray %s", i).isEqualTo(1);
-            assertThat(disc.windingNumber(Point.of(10, 20).plus(ray.times(3.01)))).as("ray %s", i).isZero();
-            assertThat(disc.reversed().windingNumber(Point.of(10, 20).plus(ray.times(2.99)))).isEqualTo(-1);
-            assertThat(disc.contains(disc.path().pointAt(i * disc.perimeter() / 64))).isTrue();
+            assertThat(disc.windingNumber(Point.of(10, 20).plus(ray.times(2.99))))
+                    .as("ray %s", i)
+                    .isEqualTo(1);
+            assertThat(disc.windingNumber(Point.of(10, 20).plus(ray.times(3.01))))
+                    .as("ray %s", i)
+                    .isZero();
+            assertThat(disc.reversed().windingNumber(Point.of(10, 20).plus(ray.times(2.99))))
+                    .isEqualTo(-1);
+            assertThat(disc.contains(disc.path().pointAt(i * disc.perimeter() / 64)))
+                    .isTrue();
         }
     }
 

@@ -37,7 +37,8 @@ class PathTest {
         Path.Location middle = PATH.locate(10 + ARCH_LENGTH / 2);
         assertThat(middle.curve()).isEqualTo(1);
         assertThat(middle.t()).isCloseTo(0.5, within(1e-7));
-        assertThat(PATH.pointAt(10 + ARCH_LENGTH / 2).distanceTo(Point.of(30, 30))).isLessThan(1e-5);
+        assertThat(PATH.pointAt(10 + ARCH_LENGTH / 2).distanceTo(Point.of(30, 30)))
+                .isLessThan(1e-5);
         assertThat(PATH.pointAt(4)).isEqualTo(Point.of(4, 0));
         assertThat(PATH.directionAt(4)).isEqualTo(Vector.of(1, 0));
         assertThat(PATH.directionAt(10)).isEqualTo(Vector.of(1, 0));
@@ -72,7 +73,8 @@ class PathTest {
         Path padded = Path.polyline(Point.of(1, 2), Point.of(1, 2), Point.of(4, 6), Point.of(9, 6), Point.of(9, 6));
         assertThat(padded.startDirection()).isEqualTo(Vector.of(0.6, 0.8));
         assertThat(padded.endDirection()).isEqualTo(Vector.of(1, 0));
-        assertThat(padded.withoutPointCurves()).isEqualTo(Path.polyline(Point.of(1, 2), Point.of(4, 6), Point.of(9, 6)));
+        assertThat(padded.withoutPointCurves())
+                .isEqualTo(Path.polyline(Point.of(1, 2), Point.of(4, 6), Point.of(9, 6)));
         assertThat(padded.turning()).isCloseTo(-Math.atan2(4, 3), within(1e-15));
         assertThat(POINT.withoutPointCurves()).isEqualTo(POINT);
         assertThat(POINT.turning()).isZero();
@@ -192,7 +194,11 @@ class PathTest {
 
     @Test
     void builder_draws_from_where_it_has_come_to() {
-        Path drawn = Path.from(Point.of(0, 0)).append(PATH).lineTo(Point.of(0, 5)).close().build();
+        Path drawn = Path.from(Point.of(0, 0))
+                .append(PATH)
+                .lineTo(Point.of(0, 5))
+                .close()
+                .build();
         assertThat(drawn.curves()).hasSize(5);
         assertThat(drawn.isClosed()).isTrue();
         Path closed = Path.from(Point.of(0, 0)).append(drawn).close().build();

@@ -24,8 +24,8 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
-@Warmup(iterations = 15, time = 2)
-@Measurement(iterations = 5, time = 2)
+@Warmup(iterations = 12, time = 1)
+@Measurement(iterations = 6, time = 1)
 @Fork(1)
 public class GarmentBenchmark {
 

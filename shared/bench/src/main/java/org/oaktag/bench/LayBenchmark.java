@@ -74,10 +74,8 @@ public class LayBenchmark {
     }
 
     private Lay lay(Spread spread) {
-        CutList all = new CutList(Stream.generate(list::items)
-                .limit(tops)
-                .flatMap(List::stream)
-                .toList());
+        CutList all = new CutList(
+                Stream.generate(list::items).limit(tops).flatMap(List::stream).toList());
         return Lay.of(all, shell, allowances, spread.withGap(Length.mm(GAP)), Effort.tries(tries));
     }
 

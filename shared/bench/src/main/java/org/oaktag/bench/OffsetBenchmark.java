@@ -24,20 +24,20 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)
-@Warmup(iterations = 3, time = 1)
-@Measurement(iterations = 5, time = 1)
+@Warmup(iterations = 3, time = 500, timeUnit = TimeUnit.MILLISECONDS)
+@Measurement(iterations = 5, time = 400, timeUnit = TimeUnit.MILLISECONDS)
 @Fork(1)
 public class OffsetBenchmark {
 
     /** For each tolerance, the least power of two of segments with which the offset of JTS keeps it. */
     private static final Map<String, Integer> SEGMENTS = Map.of("1e-2", 128, "1e-4", 1024, "1e-6", 16384);
 
-    private static final double DISTANCE = 10;
+    static final double DISTANCE = 10;
 
     @Param({"1e-2", "1e-4", "1e-6"})
     String tolerance = "1e-2";
 
-    private final Cubic cubic = new Cubic(Point.of(0, 0), Point.of(30, 180), Point.of(120, 240), Point.of(260, 250));
+    final Cubic cubic = new Cubic(Point.of(0, 0), Point.of(30, 180), Point.of(120, 240), Point.of(260, 250));
 
     @Benchmark
     public Path oaktag() {

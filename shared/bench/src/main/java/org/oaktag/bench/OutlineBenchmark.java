@@ -28,15 +28,14 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)
-@Warmup(iterations = 3, time = 1)
-@Measurement(iterations = 5, time = 1)
+@Warmup(iterations = 3, time = 500, timeUnit = TimeUnit.MILLISECONDS)
+@Measurement(iterations = 5, time = 400, timeUnit = TimeUnit.MILLISECONDS)
 @Fork(1)
 public class OutlineBenchmark {
 
     static final int POINTS = 1024;
-    private static final int SEGMENTS = 256;
 
-    private final Outline outline = HoodedTop.block(BodyMeasurements.builder()
+    final Outline outline = HoodedTop.block(BodyMeasurements.builder()
                     .name("Mira")
                     .figure(Figure.WOMAN)
                     .bustGirth(Length.cm(94.5))
@@ -44,8 +43,8 @@ public class OutlineBenchmark {
                     .build())
             .piece(TopNames.SLEEVE)
             .outline();
-    private final Path2D awt = Peers.awt(outline.path().curves());
-    private final Polygon jts = Peers.jts(outline.path().curves(), SEGMENTS);
+    final Path2D awt = Peers.awt(outline.path().curves());
+    final Polygon jts = Peers.jts(outline.path().curves(), Peers.SEGMENTS);
     private final List<Point> points = points(new SplittableRandom(7));
 
     @Benchmark

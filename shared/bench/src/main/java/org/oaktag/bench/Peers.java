@@ -3,7 +3,13 @@ package org.oaktag.bench;
 import java.awt.geom.CubicCurve2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
+import java.awt.geom.Point2D;
 import java.util.List;
+import org.apache.batik.ext.awt.geom.PathLength;
+import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.apache.commons.math3.exception.MathIllegalArgumentException;
+import org.apache.commons.math3.exception.MaxCountExceededException;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
@@ -15,6 +21,15 @@ import org.oaktag.geometry.Point;
 final class Peers {
 
     private static final GeometryFactory JTS = new GeometryFactory();
+
+    /** How finely curves are flattened for JTS where an accuracy is not asked for. */
+    static final int SEGMENTS = 256;
+
+    /** The finest that java.awt's default limit of subdivisions carries through on curves of this size. */
+    static final double FLATNESS = 0.01;
+
+    /** After this many speeds the integrator gives up: it would take seconds over a cusp. */
+    private static final int EVALUATIONS = 5_000;
 
     private Peers() {}
 
@@ -48,13 +63,13 @@ final class Peers {
         return path;
     }
 
-    /** The length of a curve as the sum of the segments that java.awt flattens it into. */
-    static double flattenedLength(CubicCurve2D cubic, double flatness) {
+    /** The length as the sum of the segments that java.awt flattens the curve into, as finely as it goes. */
+    static double flattenedLength(CubicCurve2D cubic) {
         double[] at = new double[6];
         double length = 0;
         double x = 0;
         double y = 0;
-        for (PathIterator it = cubic.getPathIterator(null, flatness); !it.isDone(); it.next()) {
+        for (PathIterator it = cubic.getPathIterator(null, FLATNESS); !it.isDone(); it.next()) {
             if (it.currentSegment(at) != PathIterator.SEG_MOVETO) {
                 length += Math.hypot(at[0] - x, at[1] - y);
             }
@@ -62,6 +77,40 @@ final class Peers {
             y = at[1];
         }
         return length;
+    }
+
+    /** Batik's path length, in float. */
+    static double batikLength(CubicCurve2D cubic) {
+        return new PathLength(cubic).lengthOfPath();
+    }
+
+    static Point2D batikPoint(CubicCurve2D cubic, double distance) {
+        return new PathLength(cubic).pointAtLength((float) distance);
+    }
+
+    /** The length by commons-math's iterative integrator; not a number where it gives up. */
+    static double integratedLength(Cubic cubic, double accuracy) {
+        try {
+            return integrated(cubic, 1, accuracy);
+        } catch (MaxCountExceededException e) {
+            return Double.NaN;
+        }
+    }
+
+    /** The parameter at a distance by commons-math's Brent solver over its integrator; not a number where it gives up. */
+    static double solvedParameter(Cubic cubic, double distance, double accuracy) {
+        try {
+            return new BrentSolver(1e-14, 1e-14, accuracy)
+                    .solve(200, t -> (t <= 0 ? 0 : integrated(cubic, t, accuracy / 10)) - distance, 0, 1);
+        } catch (MathIllegalArgumentException | MaxCountExceededException e) {
+            return Double.NaN;
+        }
+    }
+
+    private static double integrated(Cubic cubic, double t, double accuracy) {
+        // It stops at the looser of its two accuracies; the relative one is set so low that the absolute one decides.
+        return new IterativeLegendreGaussIntegrator(24, 1e-13, accuracy)
+                .integrate(EVALUATIONS, u -> cubic.derivativeAt(u).length(), 0, t);
     }
 
     static LineString jts(Cubic cubic, int segments) {
