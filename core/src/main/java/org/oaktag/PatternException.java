@@ -1,5 +1,7 @@
 package org.oaktag;
 
+import java.util.regex.Pattern;
+
 /**
  * Thrown when something asked of a pattern cannot be done, or when what was given cannot be right.
  *
@@ -12,6 +14,9 @@ package org.oaktag;
 public final class PatternException extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
+
+    private static final int LONGEST = 400;
+    private static final Pattern CONTROL = Pattern.compile("\\p{Cntrl}+");
 
     private final String thing;
     private final String rule;
@@ -26,8 +31,18 @@ public final class PatternException extends RuntimeException {
         this.remedy = remedy;
     }
 
+    /** What was given may be a text of any length from anywhere; a message stays one line that can be read. */
+    private static String told(String part) {
+        if (part.length() <= LONGEST) {
+            return CONTROL.matcher(part).replaceAll(" ");
+        }
+        int end = Character.isHighSurrogate(part.charAt(LONGEST - 2)) ? LONGEST - 2 : LONGEST - 1;
+        return CONTROL.matcher(part.substring(0, end)).replaceAll(" ") + "…";
+    }
+
     /**
-     * Makes the exception from its four parts.
+     * Makes the exception from its four parts. Each is kept to one line of 400 characters: of a longer one the beginning is
+     * kept, and a control character becomes a space.
      *
      * @param thing what was refused, such as {@code "notch 'front armhole'"}
      * @param rule the rule that it breaks, such as {@code "must lie on its edge (0 to 231.4 mm)"}
@@ -36,7 +51,7 @@ public final class PatternException extends RuntimeException {
      * @return the exception, to be thrown by the caller
      */
     public static PatternException of(String thing, String rule, String given, String remedy) {
-        return new PatternException(thing, rule, given, remedy);
+        return new PatternException(told(thing), told(rule), told(given), told(remedy));
     }
 
     /** Returns what was refused. */

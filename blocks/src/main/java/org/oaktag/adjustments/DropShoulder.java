@@ -6,6 +6,7 @@ import java.util.Map;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
+import org.oaktag.blocks.KeptNotches;
 import org.oaktag.blocks.ShoulderSeam;
 import org.oaktag.blocks.SleeveCap;
 import org.oaktag.blocks.SleeveEnd;
@@ -15,6 +16,7 @@ import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Note;
@@ -69,8 +71,11 @@ public record DropShoulder(Length by, Angle bend) implements Step {
             Piece piece = TopPieces.withArmhole(garment, name);
             Path shoulder = ShoulderSeam.extended(name, piece.path(EdgeNames.SHOULDER), by, bend);
             dimensions.add(new Dimension(name, piece.path(EdgeNames.SHOULDER).end(), shoulder.end(), by.text()));
-            dropped = dropped.withPiece(piece.redrawn(
-                    Map.of(EdgeNames.SHOULDER, shoulder, EdgeNames.ARMHOLE, TopArmhole.withShoulder(piece, shoulder))));
+            dropped = dropped.withPiece(KeptNotches.redrawn(
+                    piece,
+                    Map.of(EdgeNames.SHOULDER, shoulder, EdgeNames.ARMHOLE, TopArmhole.withShoulder(piece, shoulder)),
+                    EdgeNames.SHOULDER,
+                    End.START));
         }
         Piece sleeve = TopPieces.sleeveWithCap(garment);
         SleeveCap cap = SleeveCap.of(sleeve);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
+import org.oaktag.blocks.KeptNotches;
 import org.oaktag.blocks.ShoulderSeam;
 import org.oaktag.blocks.TopArmhole;
 import org.oaktag.blocks.TopBody;
@@ -13,6 +14,7 @@ import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Note;
@@ -49,8 +51,11 @@ public record ExtendShoulder(Length by) implements Step {
             Path old = piece.path(EdgeNames.SHOULDER);
             Path shoulder = ShoulderSeam.extended(name, old, by, Angle.degrees(0));
             dimensions.add(new Dimension(name, old.end(), shoulder.end(), by.text()));
-            extended = extended.withPiece(piece.redrawn(
-                    Map.of(EdgeNames.SHOULDER, shoulder, EdgeNames.ARMHOLE, TopArmhole.withShoulder(piece, shoulder))));
+            extended = extended.withPiece(KeptNotches.redrawn(
+                    piece,
+                    Map.of(EdgeNames.SHOULDER, shoulder, EdgeNames.ARMHOLE, TopArmhole.withShoulder(piece, shoulder)),
+                    EdgeNames.SHOULDER,
+                    End.START));
         }
         Note rule = Note.rule("both shoulder seams change by " + by.text()
                 + " along their own line, and the armhole by "

@@ -14,6 +14,7 @@ import org.oaktag.garment.Piece;
 import org.oaktag.garment.Seam;
 import org.oaktag.garment.SeamRule;
 import org.oaktag.garment.SeamSide;
+import org.oaktag.measure.Length;
 
 /**
  * Cuts interfacing of the very shape of a piece, on the same grain, laid on it all the way round. Interfacing of that
@@ -55,8 +56,9 @@ public record InterfacePiece(Name piece, Cloth cloth) implements Step {
                 .done();
         return new Reshaped(
                 interfaced,
-                List.of(Note.rule("the interfacing has the seam line of the " + piece
-                        + "; cut it without allowance where it is fused")),
+                List.of(Note.rule("the interfacing has the seam line of the " + piece + ", "
+                        + Length.mm(shell.outline().path().length()).text()
+                        + " round; cut it without allowance where it is fused")),
                 List.of());
     }
 

@@ -5,11 +5,13 @@ import java.util.List;
 import java.util.Map;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
+import org.oaktag.blocks.KeptNotches;
 import org.oaktag.blocks.Redraw;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Note;
@@ -18,6 +20,7 @@ import org.oaktag.geometry.Curve;
 import org.oaktag.geometry.Line;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
+import org.oaktag.geometry.Transform;
 import org.oaktag.geometry.Vector;
 import org.oaktag.measure.Length;
 
@@ -50,16 +53,22 @@ public record LengthenBody(Length by) implements Step {
         Garment lengthened = garment;
         List<Piece> halves = Halves.of(garment, EdgeNames.SIDE, EdgeNames.HEM, EdgeNames.CENTRE);
         Range.checkAll("body length", halves, by, LengthenBody::limits);
+        Transform down = Transform.translation(0, by.mm());
         for (Piece piece : halves) {
             Name name = piece.name();
             Path side = extended(piece);
             Path centre = piece.path(EdgeNames.CENTRE);
             Point centreHem = Point.of(centre.start().x(), centre.start().y() + by.mm());
             dimensions.add(new Dimension(name, centre.start(), centreHem, by.text()));
-            lengthened = lengthened.withPiece(piece.redrawn(Map.of(
-                    EdgeNames.SIDE, side,
-                    EdgeNames.HEM, Redraw.between(piece.path(EdgeNames.HEM), side.end(), centreHem),
-                    EdgeNames.CENTRE, Path.of(new Line(centreHem, centre.end())))));
+            lengthened = lengthened.withPiece(KeptNotches.redrawn(
+                    piece,
+                    Map.of(
+                            EdgeNames.SIDE, side,
+                            EdgeNames.HEM,
+                                    Redraw.between(piece.path(EdgeNames.HEM).transformed(down), side.end(), centreHem),
+                            EdgeNames.CENTRE, Path.of(new Line(centreHem, centre.end()))),
+                    EdgeNames.SIDE,
+                    End.START));
         }
         Note rule = Note.rule("centre front and centre back grow by " + by.text()
                 + " at the hem, the side seams run on in their own direction: centre back is now "

@@ -99,7 +99,9 @@ public record PatchPocket(Length width, Length height, Length fromCentre, Length
         LaidOn laid = new LaidOn(FinishNames.POCKET, Path.polyline(a, b, c, d, a), List.of(a, b, c, d));
         return new Reshaped(
                 Assembly.of(garment).put(laid.on(front)).put(pocket).done(),
-                List.of(Note.rule("its place is marked on the front, to be marked again when the front moves")),
+                List.of(Note.rule("its place is marked on the front, " + fromCentre.text() + " from the centre and "
+                        + belowSideNeck.text()
+                        + " below the side neck point, to be marked again when the front moves")),
                 List.of(
                         new Dimension(TopNames.FRONT, a, b, "width " + width.text()),
                         new Dimension(TopNames.FRONT, a, d, "height " + height.text())));

@@ -33,7 +33,8 @@ public enum BodyLine {
 
         @Override
         double run(Piece piece, double level) {
-            return level - piece.path(EdgeNames.ARMHOLE).start().y();
+            List<Curve> curves = piece.path(EdgeNames.ARMHOLE).curves();
+            return level - curves.get(curves.size() - 2).start().y();
         }
 
         @Override

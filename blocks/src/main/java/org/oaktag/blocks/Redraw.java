@@ -7,6 +7,7 @@ import org.oaktag.geometry.Curve;
 import org.oaktag.geometry.Line;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
+import org.oaktag.geometry.Vector;
 
 /**
  * Draws a line anew between other ends, so that it leaves and arrives in the same directions.
@@ -17,17 +18,23 @@ import org.oaktag.geometry.Point;
  */
 public final class Redraw {
 
+    /** By how much the cosine of two directions along one straight line may fall short of 1. */
+    private static final double PARALLEL = 1e-14;
+
     private Redraw() {}
 
     /**
-     * Returns the path between other ends. Where it is made of several curves, only the first and the last are redrawn,
-     * and those between stay as they are.
+     * Returns the path between other ends. Where it is made of several curves, only the first and the last are redrawn, and
+     * those between stay as they are, unless all are parts of one straight line.
      *
      * @param path the path as it is
      * @param start where it shall begin
      * @param end where it shall end
      */
     public static Path between(Path path, Point start, Point end) {
+        if (isStraight(path)) {
+            return Path.of(new Line(start, end));
+        }
         List<Curve> curves = new ArrayList<>(path.curves());
         int last = curves.size() - 1;
         if (last == 0) {
@@ -37,6 +44,16 @@ public final class Redraw {
             curves.set(last, curve(curves.get(last), curves.get(last).start(), end));
         }
         return Path.of(curves);
+    }
+
+    private static boolean isStraight(Path path) {
+        Vector along = path.startDirection();
+        for (Curve curve : path.curves()) {
+            if (!(curve instanceof Line) || curve.directionAt(0).dot(along) < 1 - PARALLEL) {
+                return false;
+            }
+        }
+        return path.curves().size() > 1;
     }
 
     private static Curve curve(Curve curve, Point start, Point end) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.oaktag.PatternException;
 import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
@@ -121,7 +122,8 @@ public final class TopBody {
                 edges.put(EdgeNames.HEM, HemShape.draw(side.end(), side.endDirection(), centre, turn));
                 edges.put(EdgeNames.CENTRE, Redraw.between(line, centre, line.end()));
             }
-            return piece.redrawn(edges);
+            boolean startStays = !startMoves(piece, side);
+            return KeptNotches.redrawn(piece, edges, EdgeNames.SIDE, startStays ? End.START : End.END);
         }
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.oaktag.PatternException;
 import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.End;
 import org.oaktag.garment.Piece;
 import org.oaktag.geometry.CornerStyle;
 import org.oaktag.geometry.Crossing;
@@ -131,13 +132,17 @@ public final class TopNeckline {
     /** Returns a piece with another neckline and shoulder; the centre reaches up or down to the neckline. */
     private static Piece with(Piece piece, Path neckline, Path shoulder) {
         Path centre = piece.path(EdgeNames.CENTRE);
-        return piece.redrawn(Map.of(
-                EdgeNames.NECKLINE,
-                neckline,
+        return KeptNotches.redrawn(
+                piece,
+                Map.of(
+                        EdgeNames.NECKLINE,
+                        neckline,
+                        EdgeNames.SHOULDER,
+                        shoulder,
+                        EdgeNames.CENTRE,
+                        Redraw.between(centre, centre.start(), neckline.start())),
                 EdgeNames.SHOULDER,
-                shoulder,
-                EdgeNames.CENTRE,
-                Redraw.between(centre, centre.start(), neckline.start())));
+                End.END);
     }
 
     private static Path turnedAtEnd(Path neckline, double turn) {

@@ -60,8 +60,11 @@ public record Dart(Name name, Point mouthA, Point apex, Point mouthB) {
             throw PatternException.of(
                     "dart '" + name + "' of piece '" + piece.name() + "'",
                     "must have two straight legs that meet at its apex",
-                    a + " and " + b,
-                    "");
+                    a.end().equals(b.start())
+                            ? "legs of " + a.curves().size() + " and "
+                                    + b.curves().size() + " parts"
+                            : "a leg a that does not end where leg b begins",
+                    "take this step before the piece is turned over or its legs are redrawn");
         }
         return new Dart(name, a.start(), a.end(), b.end());
     }

@@ -120,7 +120,7 @@ final class Joining {
                 .filter(notch -> !notch.edge().equals(secondEdge))
                 .forEach(notch -> notches.add(new CarriedNotches.Carried(
                         notch.on(now(notch.edge())), second.path(notch.edge()), motion.apply(second.pointOf(notch)))));
-        return new Piece(
+        Piece piece = new Piece(
                 joined,
                 edges,
                 lines,
@@ -129,6 +129,8 @@ final class Joining {
                 first.grainline(),
                 cut(),
                 first.cloth());
+        StraightFold.require(piece);
+        return piece;
     }
 
     private Name now(Name edge) {
@@ -147,6 +149,14 @@ final class Joining {
         if (one.equals(other) && !(one instanceof Cut.OnFold)) {
             return one;
         }
+        if (one instanceof Cut.OnFold fold
+                && other instanceof Cut.OnFold beyond
+                && fold.count() == beyond.count()
+                && !fold.edge().equals(firstEdge)
+                && !beyond.edge().equals(secondEdge)
+                && now(beyond.edge()).equals(fold.edge())) {
+            return fold;
+        }
         boolean sameCount = one.count() * (one instanceof Cut.OnFold ? 2 : 1)
                 == other.count() * (other instanceof Cut.OnFold ? 2 : 1);
         if (sameCount
@@ -163,7 +173,8 @@ final class Joining {
         }
         throw PatternException.of(
                 "pieces '" + first.name() + "' and '" + second.name() + "'",
-                "must be cut alike to be joined, or the one on the fold and the other as a mirrored pair",
+                "must be cut alike to be joined, on one fold that runs on through both, or the one on the fold and the"
+                        + " other as a mirrored pair",
                 one.instruction() + " and " + other.instruction(),
                 "unfold the piece, or cut both alike");
     }

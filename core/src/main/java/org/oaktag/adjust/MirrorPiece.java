@@ -4,7 +4,9 @@ import java.util.List;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
+import org.oaktag.garment.Note;
 import org.oaktag.garment.Piece;
+import org.oaktag.measure.Length;
 
 /**
  * Turns a piece over, so that its other hand is drawn. Its edges keep their names and run the other way; seams and
@@ -29,6 +31,11 @@ public record MirrorPiece(Name piece) implements Step {
         Piece mirrored = garment.piece(piece).mirrored();
         EdgeChanges changes = new EdgeChanges();
         changes.turned(piece);
-        return Reshaped.of(changes.on(garment, List.of(mirrored)));
+        return new Reshaped(
+                changes.on(garment, List.of(mirrored)),
+                List.of(Note.rule("turned over, left to right: its outline, "
+                        + Length.mm(mirrored.outline().path().length()).text()
+                        + " round, runs the other way, and its edges keep their names and lengths")),
+                List.of());
     }
 }

@@ -90,7 +90,7 @@ public record OpenDart(Name piece, Place place, Length width, Length depth, Name
             throw PatternException.of(
                     name(),
                     "must have its apex and legs inside the piece",
-                    "an apex " + depth.text() + " from the edge, at " + apex,
+                    "an apex " + depth.text() + " from the edge",
                     "make the dart shallower or open it elsewhere");
         }
         return opened;

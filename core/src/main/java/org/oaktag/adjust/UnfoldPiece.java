@@ -143,8 +143,8 @@ public record UnfoldPiece(Name piece) implements Step {
                 new Corner(gone, End.END), Corner.at(piece, half.after(fold).name(), End.START));
         return new Reshaped(
                 changes.on(garment, List.of(whole)),
-                List.of(Note.rule("the half, and its mirror image beyond '" + fold
-                        + "'; seams and measures are those of the half")),
+                List.of(Note.rule("the half, and its mirror image beyond '" + fold + "', "
+                        + half.edge(fold).length().text() + " long; seams and measures are those of the half")),
                 List.of());
     }
 }

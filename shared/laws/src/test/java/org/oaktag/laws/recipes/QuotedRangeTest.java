@@ -2,11 +2,9 @@ package org.oaktag.laws.recipes;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -18,15 +16,9 @@ import org.oaktag.adjust.Step;
 import org.oaktag.adjust.StepKind;
 import org.oaktag.adjust.data.AmountField;
 import org.oaktag.adjust.data.Datum;
-import org.oaktag.blocks.KnitTop;
-import org.oaktag.body.Ease;
-import org.oaktag.body.EaseCategory;
-import org.oaktag.body.Figure;
 import org.oaktag.garment.Garment;
-import org.oaktag.laws.adjustments.TopArbitraries;
 import org.oaktag.measure.Angle;
 import org.oaktag.measure.Length;
-import org.oaktag.testkit.bodies.SurveyPopulation;
 
 /**
  * A refusal says what works, and what it says works: an amount that is far too much or far too little is refused, the end
@@ -37,8 +29,6 @@ import org.oaktag.testkit.bodies.SurveyPopulation;
  */
 class QuotedRangeTest {
 
-    private static final int BODIES_OF_A_SEX = 6;
-    private static final int SEED = 11;
     private static final double FAR = 9000;
     private static final int MOST_TRIALS = 6;
 
@@ -50,17 +40,16 @@ class QuotedRangeTest {
     private static final Pattern MOST = Pattern.compile("at most " + NUMBER + "|" + NUMBER + " at the most");
     private static final Pattern LEAST = Pattern.compile("at least " + NUMBER);
 
-    private final DrawnSteps drawn = new DrawnSteps();
-    private final Random random = new Random(SEED);
+    private final DoneSteps steps = new DoneSteps(11);
     private final Set<String> done = new TreeSet<>();
     private final Set<String> wrong = new TreeSet<>();
 
     @Test
     void the_end_of_a_range_that_a_refusal_quotes_is_accepted() {
-        for (Garment block : blocks()) {
-            for (StepKind kind : drawn.kinds()) {
-                Optional<Garment> ready = ready(block, kind);
-                Optional<Step> step = ready.flatMap(garment -> accepted(garment, kind));
+        for (Garment block : steps.blocks()) {
+            for (StepKind kind : steps.kinds()) {
+                Optional<Garment> ready = steps.ready(block, kind);
+                Optional<Step> step = ready.flatMap(garment -> steps.done(garment, kind));
                 if (step.isPresent()) {
                     for (AmountKind amount : numbers(kind, step.get())) {
                         check(ready.get(), kind, amount, step.get(), -FAR);
@@ -151,47 +140,5 @@ class QuotedRangeTest {
                         .anyMatch(field ->
                                 amount.field().equals(field) || amount.field().startsWith(field + ".")))
                 .toList();
-    }
-
-    /** Draws a step of a kind until one can be done. */
-    private Optional<Step> accepted(Garment garment, StepKind kind) {
-        for (int i = 0; i < 40; i++) {
-            Step step = drawn.of(kind, random);
-            try {
-                garment.adjust(step);
-                return Optional.of(step);
-            } catch (PatternException refused) {
-                // Another draw may be done.
-            }
-        }
-        return Optional.empty();
-    }
-
-    /** Returns the block with what a step of the kind needs to be there. */
-    private Optional<Garment> ready(Garment block, StepKind kind) {
-        Optional<String> before = switch (kind.name()) {
-            case "move dart", "ease dart", "true dart fold" -> Optional.of("open dart");
-            case "line hood" -> Optional.of("fit hood");
-            default -> Optional.empty();
-        };
-        return before.isEmpty()
-                ? Optional.of(block)
-                : drawn.kinds().stream()
-                        .filter(each -> each.name().equals(before.get()))
-                        .findFirst()
-                        .flatMap(first -> accepted(block, first))
-                        .map(block::adjust);
-    }
-
-    private static List<Garment> blocks() {
-        List<Garment> blocks = new ArrayList<>();
-        for (Figure figure : List.of(Figure.WOMAN, Figure.MAN)) {
-            SurveyPopulation.of(figure)
-                    .draw(SEED)
-                    .limit(BODIES_OF_A_SEX)
-                    .forEach(body -> blocks.add(KnitTop.draft(
-                            body.measuredAs("drawn"), Ease.of(EaseCategory.STANDARD), TopArbitraries.CLOTH)));
-        }
-        return blocks;
     }
 }

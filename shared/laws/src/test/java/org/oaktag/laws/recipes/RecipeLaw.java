@@ -1,7 +1,5 @@
 package org.oaktag.laws.recipes;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.util.List;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Step;
@@ -27,9 +25,7 @@ final class RecipeLaw {
                 garment = laws.assertKept(garment, step);
                 done++;
             } catch (PatternException refused) {
-                assertThat(refused.thing()).as("%s", step).isNotBlank();
-                assertThat(refused.rule()).as("%s", step).isNotBlank();
-                assertThat(refused.given()).as("%s", step).isNotBlank();
+                Told.assertReadable(refused);
                 refusals.count(step.getClass().getSimpleName() + ": " + refused.rule(), refused.toString());
             }
         }
