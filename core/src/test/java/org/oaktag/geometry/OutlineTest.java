@@ -157,4 +157,49 @@ class OutlineTest {
         assertThat(twice.contains(Point.of(0.1, 0.2))).isTrue();
         assertThat(twice.contains(Point.of(1.1, 0.2))).isFalse();
     }
+
+    /** Every point of a grid, against a polygon of 4,000 sides; those nearer to the line than the polygon is are left out. */
+    @Test
+    void winding_agrees_with_a_fine_polygon() {
+        Outline curved = Outline.of(Path.of(
+                CubicTest.cubic(0, 0, 90, -60, -40, -60, 50, 0),
+                CubicTest.cubic(50, 0, 80, 40, 20, 10, 50, 60),
+                CubicTest.cubic(50, 60, 50, 60, 0, 90, 0, 30),
+                CubicTest.cubic(0, 30, 0, 10, 0, 40, 0, 0)));
+        PathBuilder sides = Path.from(curved.path().start());
+        for (Curve curve : curved.path().curves()) {
+            for (int i = 1; i <= 1000; i++) {
+                sides.lineTo(curve.pointAt(i / 1000.0));
+            }
+        }
+        Outline polygon = Outline.of(sides.build());
+        int asked = 0;
+        for (double x = -10; x <= 80; x += 2.5) {
+            for (double y = -60; y <= 80; y += 2.5) {
+                Point point = Point.of(x, y);
+                if (curved.path().nearest(point).distance() > 1e-3) {
+                    assertThat(curved.windingNumber(point)).as("%s", point).isEqualTo(polygon.windingNumber(point));
+                    asked++;
+                }
+            }
+        }
+        assertThat(asked).isGreaterThan(1900);
+    }
+
+    @Test
+    void points_beside_the_line_are_told_apart_at_a_hundred_millionth() {
+        for (double size : new double[] {1, 1000}) {
+            Outline disc = disc(3 * size, -2 * size, size, 4);
+            for (Curve curve : disc.path().curves()) {
+                for (double t = 0.05; t < 1; t += 0.1) {
+                    Vector right = curve.directionAt(t).rightNormal().times(1e-8);
+                    assertThat(disc.contains(curve.pointAt(t).plus(right))).isTrue();
+                    assertThat(disc.contains(curve.pointAt(t).plus(right.negated())))
+                            .isFalse();
+                    assertThat(disc.contains(curve.pointAt(t).plus(right.times(-0.05))))
+                            .isTrue();
+                }
+            }
+        }
+    }
 }
