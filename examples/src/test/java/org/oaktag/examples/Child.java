@@ -37,8 +37,13 @@ record Child(int code, String out, String err) {
      * @param in what is typed into it
      */
     static Child run(Path folder, String in, String program, List<String> arguments) {
-        List<String> command = new ArrayList<>(
-                List.of(Path.of(System.getProperty("java.home"), "bin", program).toString()));
+        return run(Path.of(System.getProperty("java.home")), folder, in, program, arguments);
+    }
+
+    /** Runs a program of a JDK. */
+    static Child run(Path jdk, Path folder, String in, String program, List<String> arguments) {
+        List<String> command =
+                new ArrayList<>(List.of(jdk.resolve("bin").resolve(program).toString()));
         command.addAll(arguments);
         try {
             Path typed = Files.writeString(Files.createTempFile("child", ".in"), in);
