@@ -10,6 +10,7 @@ import org.oaktag.garment.Change;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Moved;
 import org.oaktag.garment.Note;
+import org.oaktag.garment.Spelling;
 import org.oaktag.measure.Length;
 
 /**
@@ -59,7 +60,7 @@ public record History(List<Change> changes) {
         List<String> phrases = Phrases.told(changes.stream().map(Change::step).toList());
         int place = phrases.indexOf(step);
         if (place < 0) {
-            throw Unknown.among("step of the history", step, phrases);
+            throw Spelling.unknown("step of the history", step, phrases);
         }
         return changes.get(place);
     }

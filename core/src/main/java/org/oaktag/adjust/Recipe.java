@@ -6,6 +6,7 @@ import org.oaktag.PatternException;
 import org.oaktag.adjust.data.Datum;
 import org.oaktag.garment.Adjustment;
 import org.oaktag.garment.Garment;
+import org.oaktag.garment.Spelling;
 import org.oaktag.measure.Angle;
 import org.oaktag.measure.Length;
 
@@ -199,7 +200,7 @@ public record Recipe(String name, List<Step> steps) implements Adjustment {
         List<String> phrases = phrases();
         int place = phrases.indexOf(phrase);
         if (place < 0) {
-            throw Unknown.among("step of recipe '" + name + "'", phrase, phrases);
+            throw Spelling.unknown("step of recipe '" + name + "'", phrase, phrases);
         }
         return place;
     }

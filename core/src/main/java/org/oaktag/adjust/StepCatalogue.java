@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.data.Datum;
+import org.oaktag.garment.Spelling;
 
 /**
  * The kinds of step that are known by name: for a menu, and to make steps again that were written down.
@@ -119,6 +120,6 @@ public record StepCatalogue(List<StepKind> kinds) {
                 return kind;
             }
         }
-        throw Unknown.among(where, name, kinds.stream().map(StepKind::name).toList());
+        throw Spelling.unknown(where, name, kinds.stream().map(StepKind::name).toList());
     }
 }

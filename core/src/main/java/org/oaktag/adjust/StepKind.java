@@ -9,6 +9,7 @@ import org.oaktag.adjust.data.AmountField;
 import org.oaktag.adjust.data.Datum;
 import org.oaktag.adjust.data.RecordForm;
 import org.oaktag.garment.Name;
+import org.oaktag.garment.Spelling;
 
 /**
  * A kind of step: what it is called, what amounts it takes, and how a step of it is written down and made again.
@@ -127,7 +128,7 @@ public final class StepKind {
                 return i;
             }
         }
-        throw Unknown.among(
+        throw Spelling.unknown(
                 "amount of '" + name() + "'",
                 amount,
                 amounts.stream().map(AmountKind::name).toList());

@@ -171,6 +171,32 @@ public record Allowances(
         return named != null ? named : Allowance.mitred(standard);
     }
 
+    /**
+     * Returns these allowances if no edge in them seems to be mistyped. An edge that the garment lacks is no mistake by
+     * itself, as one set may serve many garments; one that is spelt nearly like an edge that is there is taken for one.
+     *
+     * @throws PatternException if one is; the message names the edge that was meant
+     */
+    public Allowances check(Garment garment) {
+        Set<String> names = new TreeSet<>();
+        Set<String> edges = new TreeSet<>();
+        for (Piece piece : garment.pieces()) {
+            for (Edge edge : piece.edges()) {
+                names.add(edge.name().value());
+                edges.add(EdgeRef.of(piece.name(), edge.name()).id());
+            }
+        }
+        byName.keySet().forEach(edge -> checkSpelling(edge.value(), names));
+        byEdge.keySet().forEach(edge -> checkSpelling(edge.id(), edges));
+        return this;
+    }
+
+    private void checkSpelling(String edge, Set<String> there) {
+        if (!there.contains(edge) && Spelling.isSlip(edge, there)) {
+            throw Spelling.unknown("allowance of '" + name + "' for an edge", edge, there);
+        }
+    }
+
     private static Set<EdgeRef> edges(Seam seam) {
         Set<EdgeRef> edges = new TreeSet<>();
         seam.a().runs().forEach(run -> edges.add(run.edge()));

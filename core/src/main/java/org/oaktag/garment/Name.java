@@ -60,14 +60,8 @@ public record Name(String value) implements Comparable<Name> {
      * @param existing the names that there are
      */
     static PatternException unknown(String kind, Name wanted, List<Name> existing) {
-        return PatternException.of(
-                kind,
-                "must be one of " + existing.stream().map(Name::value).toList(),
-                "'" + wanted.value + "'",
-                Spelling.nearest(
-                                wanted.value, existing.stream().map(Name::value).toList())
-                        .map(near -> "did you mean '" + near + "'?")
-                        .orElse(""));
+        return Spelling.unknown(
+                kind, wanted.value, existing.stream().map(Name::value).toList());
     }
 
     /** Tells whether the other is a name of the same words. Names are looked up so often that the same one is seen at once. */

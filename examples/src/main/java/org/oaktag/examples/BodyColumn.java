@@ -63,9 +63,7 @@ record BodyColumn(String head, Optional<Measured> measured) {
         boolean lacksItsUnit = known().anyMatch(known -> known.equals(head + "_cm"));
         return lacksItsUnit
                 ? "say the unit: '" + head + "_mm', '" + head + "_cm' or '" + head + "_in'"
-                : Spelling.nearest(head, known().toList())
-                        .map(near -> "did you mean '" + near + "'?")
-                        .orElse("");
+                : Spelling.meant(head, known().toList());
     }
 
     private static Stream<String> known() {

@@ -83,13 +83,7 @@ record BodyFile(String name, List<BodyMeasurements> bodies) {
         return bodies.stream()
                 .filter(body -> body.name().equals(wanted.strip()))
                 .findFirst()
-                .orElseThrow(() -> PatternException.of(
-                        "body of " + name,
-                        "must be one of " + String.join(", ", names),
-                        "'" + wanted + "'",
-                        Spelling.nearest(wanted.strip(), names)
-                                .map(near -> "did you mean '" + near + "'?")
-                                .orElse("")));
+                .orElseThrow(() -> Spelling.unknown("body of " + name, wanted.strip(), names));
     }
 
     private static String decoded(String name, byte[] utf8) {

@@ -174,13 +174,14 @@ final class BodyTable {
         return Arrays.stream(Figure.values())
                 .filter(figure -> figure.label().equals(cell))
                 .findFirst()
-                .orElseThrow(() -> PatternException.of(
-                        place(line, BodyColumn.FIGURE),
-                        "must be one of " + String.join(", ", known),
-                        cell.isEmpty() ? "a blank cell" : "'" + cell + "'",
-                        Spelling.nearest(cell, known)
-                                .map(near -> "did you mean '" + near + "'?")
-                                .orElse("")));
+                .orElseThrow(() -> cell.isEmpty()
+                        ? blankFigure(line, known)
+                        : Spelling.unknown(place(line, BodyColumn.FIGURE), cell, known));
+    }
+
+    private PatternException blankFigure(Line line, List<String> known) {
+        return PatternException.of(
+                place(line, BodyColumn.FIGURE), "must be one of " + String.join(", ", known), "a blank cell", "");
     }
 
     private int age(Line line, String cell) {

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.oaktag.PatternException;
+import org.oaktag.garment.Spelling;
 
 /**
  * The form of a sealed family of records: the fields of the one that it is, and its kind.
@@ -44,8 +45,7 @@ record FamilyForm(Map<String, RecordForm> members) implements Form {
         }
         String written = LeafForm.textOf(where + " " + KIND, kind);
         if (!members.containsKey(written)) {
-            throw PatternException.of(
-                    where + " " + KIND, "must be one of " + known, kind.text(), LeafForm.meant(written, known));
+            throw Spelling.unknown(where + " " + KIND, written, known);
         }
         return member(written).read(where, fields.without(KIND));
     }

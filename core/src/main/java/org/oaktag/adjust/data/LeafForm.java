@@ -93,17 +93,10 @@ record LeafForm(
             String written = textOf(where, datum);
             int place = known.indexOf(written);
             if (place < 0) {
-                throw PatternException.of(where, "must be one of " + known, datum.text(), meant(written, known));
+                throw Spelling.unknown(where, written, known);
             }
             return constants.get(place);
         });
-    }
-
-    /** Returns a question whether the nearest was meant, or nothing where none is near. */
-    static String meant(String written, List<String> known) {
-        return Spelling.nearest(written, known)
-                .map(near -> "did you mean '" + near + "'?")
-                .orElse("");
     }
 
     /** Returns the constants of an enum as they are written. */

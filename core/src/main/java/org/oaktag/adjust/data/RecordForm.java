@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.oaktag.PatternException;
+import org.oaktag.garment.Spelling;
 
 /**
  * The form of a record: its components as fields, their names in lower case with underscores and their unit at the end,
@@ -132,7 +133,7 @@ public final class RecordForm implements Form {
                         where,
                         known.isEmpty() ? "must have no fields" : "must have no fields but " + known,
                         "'" + field.getKey() + "'",
-                        LeafForm.meant(field.getKey(), known));
+                        Spelling.meant(field.getKey(), known));
             }
         }
     }

@@ -41,6 +41,7 @@ record DrawnPiece(
     record Layer(Optional<String> name, Figure figure) {}
 
     static List<DrawnPiece> of(Garment garment, Allowances allowances) {
+        allowances.check(garment);
         List<DrawnPiece> drawn = new ArrayList<>();
         for (Piece piece : garment.pieces()) {
             Figure figure = PieceDrawing.of(garment, piece, allowances);
@@ -50,6 +51,7 @@ record DrawnPiece(
     }
 
     static List<DrawnPiece> of(Nest nest, Allowances allowances) {
+        allowances.check(nest.whole());
         List<DrawnPiece> drawn = new ArrayList<>();
         for (Piece first : nest.whole().pieces()) {
             List<Piece> sizes = nest.inEverySize(first.name());

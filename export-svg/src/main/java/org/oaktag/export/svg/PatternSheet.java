@@ -25,6 +25,7 @@ final class PatternSheet {
     private PatternSheet() {}
 
     static String draw(Garment garment, Allowances allowances) {
+        allowances.check(garment);
         List<Figure> figures = garment.pieces().stream()
                 .map(piece -> PieceDrawing.of(garment, piece, allowances))
                 .toList();

@@ -112,12 +112,7 @@ public final class BodyJson {
         List<String> known =
                 Arrays.stream(BodyMeasure.values()).map(BodyJson::field).toList();
         return PatternException.of(
-                whose,
-                "must have no measures but " + known,
-                "'" + field + "'",
-                Spelling.nearest(field, known)
-                        .map(near -> "did you mean '" + near + "'?")
-                        .orElse(""));
+                whose, "must have no measures but " + known, "'" + field + "'", Spelling.meant(field, known));
     }
 
     private static String field(BodyMeasure measure) {
