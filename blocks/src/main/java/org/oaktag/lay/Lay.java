@@ -53,9 +53,9 @@ public record Lay(Cloth cloth, Spread spread, List<LaidPiece> pieces) {
                                     .toList());
         }
         parts.forEach(part -> checkFits(part, spread));
-        Packing packing =
-                new Packing(parts, spread.tableWidth().mm(), spread.gap().mm());
-        return new Lay(cloth, spread, placed(parts, packing, LaySearch.best(packing, parts, effort)));
+        Nesting nesting =
+                new Nesting(parts, spread.tableWidth().mm(), spread.gap().mm());
+        return new Lay(cloth, spread, placed(nesting, LaySearch.best(nesting, effort)));
     }
 
     /** Returns how much of the length of the cloth the pieces take. */
@@ -82,13 +82,21 @@ public record Lay(Cloth cloth, Spread spread, List<LaidPiece> pieces) {
                 100 * area() / (length().mm() * spread.shrunkWidth().mm()));
     }
 
-    /** Returns a length below which no lay can come: the area over the width, or the longest piece. */
+    /**
+     * Returns a length below which no lay of these pieces can come: the longest piece, or what their areas take of the width.
+     * Every piece takes half the gap all round with it, and grown so none has less than a disc of its own area would (the
+     * Brunn-Minkowski inequality).
+     */
     public Length lowerBound() {
-        double longest = pieces.stream()
-                .mapToDouble(piece -> piece.outline().bounds().height())
-                .max()
-                .orElse(0);
-        return Length.mm(Math.max(longest, area() / spread.shrunkWidth().mm()));
+        double gap = spread.gap().mm();
+        double longest = 0;
+        double areas = 0;
+        for (LaidPiece piece : pieces) {
+            longest = Math.max(longest, piece.outline().bounds().height());
+            double radius = Math.sqrt(piece.outline().area() / Math.PI) + gap / 2;
+            areas += Math.PI * radius * radius;
+        }
+        return Length.mm(Math.max(longest, areas / (spread.tableWidth().mm() + gap) - gap));
     }
 
     private static void checkFits(Part part, Spread spread) {
@@ -103,12 +111,12 @@ public record Lay(Cloth cloth, Spread spread, List<LaidPiece> pieces) {
         }
     }
 
-    private static List<LaidPiece> placed(List<Part> parts, Packing packing, Packing.Result result) {
+    private static List<LaidPiece> placed(Nesting nesting, Layout layout) {
         List<LaidPiece> laid = new ArrayList<>();
-        for (int i = 0; i < parts.size(); i++) {
-            Packing.Seat seat = result.seats().get(i);
-            Shape shape = packing.shapes().get(seat.shape());
-            laid.add(laid(parts.get(i), shape.orientation().then(Transform.translation(seat.x(), seat.y()))));
+        for (int i = 0; i < layout.seats().size(); i++) {
+            Layout.Seat seat = layout.seats().get(i);
+            Shape shape = nesting.shapes().get(seat.shape());
+            laid.add(laid(nesting.parts().get(i), shape.orientation().then(Transform.translation(seat.x(), seat.y()))));
         }
         double top = laid.stream()
                 .map(piece -> piece.outline().bounds())

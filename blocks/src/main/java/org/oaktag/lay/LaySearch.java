@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.SplittableRandom;
 
 /**
- * Tries one order of the parts after another: first the greatest first, by several measures, then small changes of what
- * was good. A change is taken up where it is no worse than what was taken up some tries before (late acceptance: Burke and
- * Bykov, "The late acceptance hill-climbing heuristic", European Journal of Operational Research 258 (2017), 70 to 78).
- * Boxes on {@link Shelves} are taken where nothing is shorter.
+ * Lays the parts on {@link Shelves}, then in one order after another: first the greatest first, by several measures, then in
+ * rounds of small changes to what was good. A change is taken up where it is no worse than what was taken up some tries before
+ * (late acceptance: Burke and Bykov, "The late acceptance hill-climbing heuristic", European Journal of Operational Research
+ * 258 (2017), 70 to 78). The best of a round is then {@link Squeeze squeezed}, and the next sets out from an order drawn by lot.
  *
  * <p>Its random numbers come from a fixed seed, and it stops after so many tries and not after a time, so that the same
- * parts give the same lay everywhere.
+ * parts give the same lay everywhere. With more tries the same ones come first, so that they are never worse.
  */
 final class LaySearch {
 
@@ -20,64 +20,98 @@ final class LaySearch {
     /** How many tries back a plan is compared with. */
     private static final int MEMORY = 25;
 
-    /** After so many tries the search sets out again from an order drawn by lot. */
-    private static final int WALK = 250;
+    /** How many small changes a round tries. */
+    private static final int WALK = 1000;
 
-    private LaySearch() {}
+    /** How many moves for each part a round tries to squeeze what it found. */
+    private static final int MOVES = 150;
 
-    static Packing.Result best(Packing packing, List<Part> parts, Effort effort) {
-        List<Plan> first = firstPlans(parts);
-        Plan start = first.get(0);
-        Packing.Result best = packing.lay(start);
-        for (Plan each : first.subList(1, Math.min(first.size(), effort.tries()))) {
-            Packing.Result result = packing.lay(each);
-            if (result.isBetterThan(best)) {
-                start = each;
-                best = result;
-            }
-        }
-        SplittableRandom random = new SplittableRandom(SEED);
-        for (int left = effort.tries() - first.size(); left > 0; left -= WALK) {
-            Packing.Result result = walk(packing, start, random, Math.min(left, WALK));
-            if (result.isBetterThan(best)) {
-                best = result;
-            }
-            start = start.shuffled(random);
-        }
-        Packing.Result onShelves = packing.onShelves();
-        return onShelves.isBetterThan(best) ? onShelves : best;
+    private final Nesting nesting;
+    private final Packing packing;
+    private final SplittableRandom random = new SplittableRandom(SEED);
+    private int left;
+    private Layout best;
+
+    private LaySearch(Nesting nesting, Effort effort) {
+        this.nesting = nesting;
+        this.packing = new Packing(nesting);
+        this.left = effort.tries();
+        this.best = Shelves.of(nesting);
     }
 
-    private static Packing.Result walk(Packing packing, Plan start, SplittableRandom random, int tries) {
-        Plan plan = start;
-        Packing.Result current = packing.lay(start);
-        Packing.Result best = current;
-        Packing.Result[] memory = new Packing.Result[MEMORY];
-        Arrays.fill(memory, current);
-        for (int i = 0; i < tries; i++) {
-            Plan varied = plan.varied(random);
-            Packing.Result result = packing.lay(varied);
-            int late = i % MEMORY;
-            if (!current.isBetterThan(result) || !memory[late].isBetterThan(result)) {
-                plan = varied;
-                current = result;
-            }
-            memory[late] = current;
-            if (current.isBetterThan(best)) {
-                best = current;
-            }
+    static Layout best(Nesting nesting, Effort effort) {
+        LaySearch search = new LaySearch(nesting, effort);
+        Plan start = search.greatestFirst();
+        while (search.left > 0) {
+            search.squeeze(search.walk(start));
+            start = start.shuffled(search.random);
         }
-        return best;
+        return search.best;
     }
 
-    private static List<Plan> firstPlans(List<Part> parts) {
-        return List.of(
-                Plan.greatestFirst(parts, part -> part.outline().area()),
-                Plan.greatestFirst(parts, part -> part.shapes().get(0).height()),
-                Plan.greatestFirst(parts, part -> part.shapes().get(0).width()),
+    /** Returns the best of the orders that lay the greatest first. */
+    private Plan greatestFirst() {
+        List<Plan> plans = List.of(
+                Plan.greatestFirst(nesting.parts(), part -> part.outline().area()),
+                Plan.greatestFirst(nesting.parts(), part -> part.shapes().get(0).height()),
+                Plan.greatestFirst(nesting.parts(), part -> part.shapes().get(0).width()),
                 Plan.greatestFirst(
-                        parts,
+                        nesting.parts(),
                         part -> part.shapes().get(0).height()
                                 * part.shapes().get(0).width()));
+        Plan first = plans.get(0);
+        Layout shortest = lay(first);
+        for (Plan plan : plans.subList(1, plans.size())) {
+            if (left > 0) {
+                Layout layout = lay(plan);
+                if (layout.isBetterThan(shortest)) {
+                    first = plan;
+                    shortest = layout;
+                }
+            }
+        }
+        return first;
+    }
+
+    private Layout walk(Plan start) {
+        Plan plan = start;
+        Layout current = lay(start);
+        Layout shortest = current;
+        Layout[] memory = new Layout[MEMORY];
+        Arrays.fill(memory, current);
+        for (int i = 0; i < WALK && left > 0; i++) {
+            Plan varied = plan.varied(random);
+            Layout layout = lay(varied);
+            int late = i % MEMORY;
+            if (!current.isBetterThan(layout) || !memory[late].isBetterThan(layout)) {
+                plan = varied;
+                current = layout;
+            }
+            memory[late] = current;
+            if (current.isBetterThan(shortest)) {
+                shortest = current;
+            }
+        }
+        return shortest;
+    }
+
+    private void squeeze(Layout from) {
+        int moves = Math.min(left, MOVES * nesting.parts().size());
+        Squeeze squeeze = new Squeeze(nesting, random, moves);
+        take(squeeze.shorter(from, best));
+        left -= moves - squeeze.left();
+    }
+
+    private Layout lay(Plan plan) {
+        left--;
+        Layout layout = packing.lay(plan);
+        take(layout);
+        return layout;
+    }
+
+    private void take(Layout layout) {
+        if (layout.isBetterThan(best)) {
+            best = layout;
+        }
     }
 }

@@ -34,15 +34,15 @@ final class NoFit {
     /**
      * Returns the slices of every number of pitches at which the shapes come near each other.
      *
+     * @param pitch how far apart the upright lines are, mm
      * @param room the room between the two, mm
      */
-    static NoFit of(Shape fixed, Shape moving, double pitch, double room) {
-        double radius = room + fixed.error() + moving.error();
-        int reachLeft = (int) Math.ceil((moving.width() + radius) / pitch);
-        int reachRight = (int) Math.ceil((fixed.width() + radius) / pitch);
+    static NoFit of(Slabs fixed, Slabs moving, double pitch, double room) {
+        int reachLeft = (int) Math.ceil((moving.right() - fixed.left() + room) / pitch);
+        int reachRight = (int) Math.ceil((fixed.right() - moving.left() + room) / pitch);
         double[][] slices = new double[reachLeft + reachRight + 1][];
         for (int i = 0; i < slices.length; i++) {
-            slices[i] = slice(fixed.slabs().trapezoids(), moving.slabs().trapezoids(), (i - reachLeft) * pitch, radius);
+            slices[i] = slice(fixed.trapezoids(), moving.trapezoids(), (i - reachLeft) * pitch, room);
         }
         return new NoFit(reachLeft, slices);
     }

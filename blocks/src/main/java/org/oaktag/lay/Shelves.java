@@ -1,6 +1,5 @@
 package org.oaktag.lay;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -15,34 +14,25 @@ final class Shelves {
 
     private Shelves() {}
 
-    /**
-     * Returns the parts on their shelves, each in the first of its ways; one on the fold begins a shelf.
-     *
-     * @param parts what is to be laid; every shape fits into the width
-     * @param shapes the shapes by which seats name them
-     * @param width the width of the table, mm
-     * @param gap the room between two boxes, mm
-     */
-    static Packing.Result of(List<Part> parts, List<Shape> shapes, double width, double gap) {
-        List<Packing.Seat> seats = new ArrayList<>();
-        parts.forEach(part -> seats.add(new Packing.Seat(0, 0, 0)));
+    /** Returns the parts on their shelves, each in the first of its ways; one on the fold begins a shelf. */
+    static Layout of(Nesting nesting) {
+        List<Part> parts = nesting.parts();
+        Layout.Seat[] seats = new Layout.Seat[parts.size()];
         double shelf = 0;
         double tall = 0;
         double x = 0;
-        double spread = 0;
         for (int part : tallestFirst(parts)) {
             Shape shape = parts.get(part).shapes().get(0);
-            if (x > 0 && (shape.onFold() || x + shape.width() > width)) {
-                shelf += tall + gap;
+            if (x > 0 && (shape.onFold() || x + shape.width() > nesting.width())) {
+                shelf += tall + nesting.gap();
                 tall = 0;
                 x = 0;
             }
-            seats.set(part, new Packing.Seat(shapes.indexOf(shape), x, shelf));
+            seats[part] = new Layout.Seat(nesting.ways(part)[0], x, shelf);
             tall = Math.max(tall, shape.height());
-            x += shape.width() + gap;
-            spread += (shelf + shape.height()) * shape.height() * shape.width();
+            x += shape.width() + nesting.gap();
         }
-        return new Packing.Result(seats, shelf + tall, spread);
+        return Layout.of(List.of(seats), nesting);
     }
 
     private static int[] tallestFirst(List<Part> parts) {

@@ -52,16 +52,12 @@ final class Slabs {
         return trapezoids;
     }
 
-    Slabs moved(double dx, double dy) {
-        return new Slabs(trapezoids.stream()
-                .map(t -> new Trapezoid(
-                        t.left + dx,
-                        t.right + dx,
-                        t.topLeft + dy,
-                        t.topRight + dy,
-                        t.bottomLeft + dy,
-                        t.bottomRight + dy))
-                .toList());
+    double left() {
+        return trapezoids.get(0).left;
+    }
+
+    double right() {
+        return trapezoids.get(trapezoids.size() - 1).right;
     }
 
     private static double[] lines(List<Point> corners) {

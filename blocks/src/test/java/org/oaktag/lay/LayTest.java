@@ -125,6 +125,18 @@ class LayTest {
         });
     }
 
+    /** A disc of 100 mm with 10 mm round it takes no more than a disc of 105 mm radius, whatever its own outline. */
+    @Test
+    void the_lower_bound_counts_the_gap_and_lies_below_every_lay() {
+        Piece square = rectangle("tile", new Cut.Single(8), 100, 100);
+        CutList list = new CutList(List.of(new CutList.Item(1, 1, square)));
+        Lay tight = Lay.of(list, CLOTH, NONE, Spread.single(mm(430)).withGap(mm(10)), Effort.tries(50));
+        assertThat(tight.length().mm()).isCloseTo(210, within(1e-9));
+        double grown = 8 * (100 * 100 + 4 * 100 * 5 * Math.sqrt(Math.PI) / 2 + Math.PI * 25);
+        assertThat(tight.lowerBound().mm()).isCloseTo(grown / 440 - 10, within(1e-6));
+        assertThat(tight.lowerBound().mm()).isBetween(8 * 100 * 100 / 430.0, 210.0);
+    }
+
     @Test
     void what_does_not_fit_is_refused_with_the_room_that_there_is() {
         Piece wide = rectangle("cape", Cut.onFold(Name.of("edge 4")), 400, 600);
@@ -180,7 +192,7 @@ class LayTest {
                 .map(piece -> new CutList.Item(1, 3, piece))
                 .toList();
         double before = Double.POSITIVE_INFINITY;
-        for (int tries : new int[] {1, 4, 40, 400}) {
+        for (int tries : new int[] {1, 4, 40, 400, 1500, 3000, 5000}) {
             double length = Lay.of(new CutList(items), CLOTH, NONE, Spread.single(cm(100)), Effort.tries(tries))
                     .length()
                     .mm();
