@@ -125,7 +125,7 @@ class LayTest {
         });
     }
 
-    /** A disc of 100 mm with 10 mm round it takes no more than a disc of 105 mm radius, whatever its own outline. */
+    /** A square grown by half the gap is no smaller than a disc of its area grown by as much: A + 2 r sqrt(pi A) + pi r^2. */
     @Test
     void the_lower_bound_counts_the_gap_and_lies_below_every_lay() {
         Piece square = rectangle("tile", new Cut.Single(8), 100, 100);

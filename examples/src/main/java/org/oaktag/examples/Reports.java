@@ -82,12 +82,13 @@ final class Reports {
     /** Returns what to cut from which cloth. */
     static String cutList(CutList list) {
         return table(
-                List.of("piece", "cloth", "count", "mirrored", "on_fold"),
+                List.of("number", "piece", "cloth", "count", "mirrored", "on_fold"),
                 list.items().stream().map(Reports::cut).toList());
     }
 
     private static List<String> cut(CutList.Item item) {
         return List.of(
+                String.valueOf(item.number()),
                 item.piece().name().value(),
                 item.piece().cloth().use().value(),
                 String.valueOf(item.count()),

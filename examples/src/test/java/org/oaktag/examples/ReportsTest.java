@@ -23,7 +23,7 @@ class ReportsTest {
                         "seam,side_a,side_b,length_a_mm,length_b_mm,rule,expected_difference_mm,difference_mm,true\n");
         assertThat(Reports.changes(TOP.history())).startsWith("step,quantity,before_mm,after_mm\n");
         assertThat(Reports.finished(TOP)).startsWith("measure,body_mm,garment_mm,ease_mm\n");
-        assertThat(Reports.cutList(CutList.of(TOP))).startsWith("piece,cloth,count,mirrored,on_fold\n");
+        assertThat(Reports.cutList(CutList.of(TOP))).startsWith("number,piece,cloth,count,mirrored,on_fold\n");
     }
 
     @Test
@@ -79,11 +79,11 @@ class ReportsTest {
     void the_cut_list_says_pairs_and_folds() {
         List<Csv.Row> list = Csv.rows(Reports.cutList(CutList.of(TOP)));
         assertThat(list).hasSameSizeAs(TOP.pieces());
-        assertThat(list.get(0).cells().values()).containsExactly("front", "shell", "1", "false", "true");
+        assertThat(list.get(0).cells().values()).containsExactly("1", "front", "shell", "1", "false", "true");
         assertThat(list)
                 .filteredOn(row -> row.text("piece").equals("sleeve lower"))
                 .singleElement()
                 .satisfies(row -> assertThat(row.cells().values())
-                        .containsExactly("sleeve lower", "contrast", "2", "true", "false"));
+                        .containsExactly("4", "sleeve lower", "contrast", "2", "true", "false"));
     }
 }

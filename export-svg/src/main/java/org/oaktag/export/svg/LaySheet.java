@@ -187,8 +187,15 @@ final class LaySheet {
                 .sorted((a, b) -> Integer.compare(a.number(), b.number()))
                 .forEach(item -> rows.add(List.of(
                         item.number() + "  " + item.piece().name(),
-                        item.piece().cut().instruction())));
+                        instruction(item))));
         new Table(List.of("piece", "cut"), rows).draw(page.figure(), x, y + 5, TABLE_WIDTH);
+    }
+
+    /** On a single layer there is no fold to cut on. */
+    private String instruction(CutList.Item item) {
+        return item.isOnFold() && !lay.spread().folded()
+                ? "cut " + item.count() + ", opened out"
+                : item.piece().cut().instruction();
     }
 
     private List<String> facts() {

@@ -1,0 +1,169 @@
+package org.oaktag.examples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the cut list says is on the cloth and on paper, as often as it says and no more: counted in the files themselves. */
+class EverythingOnceTest {
+
+    private static final Pattern TILE = Pattern.compile("column (\\d+), row (\\d+)");
+    private static final Pattern USE = Pattern.compile("<use href=\"#piece-([^\"]+)\" x=\"([^\"]+)\" y=\"([^\"]+)\"/>");
+    private static final Pattern NUMBERED = Pattern.compile("piece (\\d+) of (\\d+)");
+
+    @TempDir
+    private static Path folder = Path.of("");
+
+    private static Map<String, String> files = Map.of();
+    private static List<Csv.Row> list = List.of();
+
+    @BeforeAll
+    static void run() {
+        assertThat(Run.into(folder.resolve("out")).code()).isZero();
+        files = Run.files(folder.resolve("out"));
+        list = Csv.rows(file("cut-list.csv"));
+        assertThat(list).hasSize(11);
+    }
+
+    private static String file(String name) {
+        return files.getOrDefault(name, "");
+    }
+
+    private static String cell(Csv.Row row, String column) {
+        return row.cells().getOrDefault(column, "");
+    }
+
+    @Test
+    void every_copy_lies_on_its_cloth_half_of_each_pair_mirrored() {
+        Set<String> drawn = files.keySet().stream()
+                .filter(name -> name.startsWith("lay-"))
+                .collect(Collectors.toSet());
+        assertThat(drawn)
+                .isEqualTo(list.stream()
+                        .map(row -> "lay-" + cell(row, "cloth") + ".svg")
+                        .collect(Collectors.toSet()));
+        for (String lay : drawn) {
+            List<String> expected = new ArrayList<>();
+            for (Csv.Row row : list) {
+                if (lay.equals("lay-" + cell(row, "cloth") + ".svg")) {
+                    int count = Integer.parseInt(cell(row, "count"));
+                    for (int i = 0; i < count; i++) {
+                        String hand = cell(row, "on_fold").equals("true")
+                                ? "opened out"
+                                : cell(row, "mirrored").equals("true") && i >= count / 2 ? "mirrored" : "as drawn";
+                        expected.add(cell(row, "number") + "  " + cell(row, "piece") + " " + hand);
+                    }
+                }
+            }
+            assertThat(laid(lay)).as(lay).containsExactlyInAnyOrderElementsOf(expected);
+        }
+    }
+
+    /** Number, name and hand of every piece on a lay: a label begins with a number and ends with the hand. */
+    private static List<String> laid(String lay) {
+        List<String> laid = new ArrayList<>();
+        String label = "";
+        for (SvgReader.Lettering line : SvgReader.read(file(lay)).lettering()) {
+            label = line.text().matches("\\d+  .*") ? line.text() : label + " " + line.text();
+            if (line.text().matches("opened out|as drawn|mirrored|on the fold|through both layers")) {
+                laid.add(label);
+            }
+        }
+        return laid;
+    }
+
+    @Test
+    void every_piece_is_once_on_the_pattern() {
+        List<String> numbers = SvgReader.read(file("pattern.svg")).lettering().stream()
+                .map(SvgReader.Lettering::text)
+                .filter(text -> NUMBERED.matcher(text).matches())
+                .toList();
+        assertThat(numbers).containsExactlyInAnyOrderElementsOf(numbersAsListed());
+    }
+
+    @Test
+    void every_piece_is_once_on_the_copy_shop_sheets() {
+        String text = Reader.MUTOOL.run(List.of(
+                "draw",
+                "-F",
+                "txt",
+                folder.resolve("out").resolve("pattern-copy-shop.pdf").toString()));
+        List<String> numbers = new ArrayList<>();
+        for (Matcher found = NUMBERED.matcher(text); found.find(); ) {
+            numbers.add(found.group());
+        }
+        assertThat(numbers).containsExactlyInAnyOrderElementsOf(numbersAsListed());
+    }
+
+    private static List<String> numbersAsListed() {
+        return IntStream.rangeClosed(1, list.size())
+                .mapToObj(number -> "piece " + number + " of " + list.size())
+                .toList();
+    }
+
+    /** The same part of a piece would lie at another place if the piece were on the joined tiles a second time. */
+    @Test
+    void every_piece_is_at_one_place_on_the_tiles_joined_again() {
+        Map<String, Set<List<Long>>> places = new HashMap<>();
+        List<Use> uses = uses();
+        double across = step(uses, true);
+        double down = step(uses, false);
+        for (Use use : uses) {
+            places.computeIfAbsent(use.piece, piece -> new HashSet<>())
+                    .add(List.of(Math.round(use.x + use.column * across), Math.round(use.y + use.row * down)));
+        }
+        assertThat(places.keySet())
+                .isEqualTo(list.stream()
+                        .map(row -> cell(row, "piece").replace(' ', '-'))
+                        .collect(Collectors.toSet()));
+        assertThat(places).allSatisfy((piece, at) -> assertThat(at).hasSize(1));
+    }
+
+    /** A part of a piece on one tile. */
+    private record Use(String piece, int column, int row, double x, double y) {}
+
+    private static List<Use> uses() {
+        List<Use> uses = new ArrayList<>();
+        for (String sheet : file("pattern-a4.html").split("class=\"sheet\"")) {
+            Matcher tile = TILE.matcher(sheet);
+            if (tile.find()) {
+                for (Matcher use = USE.matcher(sheet); use.find(); ) {
+                    uses.add(new Use(
+                            use.group(1),
+                            Integer.parseInt(tile.group(1)),
+                            Integer.parseInt(tile.group(2)),
+                            Double.parseDouble(use.group(2)),
+                            Double.parseDouble(use.group(3))));
+                }
+            }
+        }
+        return uses;
+    }
+
+    /** How far it is from one column, or row, of tiles to the next: what the first pair of parts of one piece says. */
+    private static double step(List<Use> uses, boolean across) {
+        for (Use a : uses) {
+            for (Use b : uses) {
+                int columns = b.column - a.column;
+                int rows = b.row - a.row;
+                if (a.piece.equals(b.piece) && columns == (across ? 1 : 0) && rows == (across ? 0 : 1)) {
+                    return across ? a.x - b.x : a.y - b.y;
+                }
+            }
+        }
+        throw new AssertionError("no piece lies on two tiles");
+    }
+}
