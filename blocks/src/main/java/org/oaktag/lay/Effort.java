@@ -11,7 +11,7 @@ import org.oaktag.PatternException;
 public record Effort(int tries) {
 
     private static final int MOST = 1_000_000;
-    private static final int STANDARD = 2000;
+    private static final int STANDARD = 4000;
 
     /**
      * Checks the number.
@@ -33,7 +33,7 @@ public record Effort(int tries) {
         return new Effort(tries);
     }
 
-    /** Returns an effort that takes about a second for the pieces of a garment. */
+    /** Returns an effort that takes less than a second for the pieces of a garment. */
     public static Effort standard() {
         return new Effort(STANDARD);
     }

@@ -48,9 +48,8 @@ class EverythingOnceTest {
 
     @Test
     void every_copy_lies_on_its_cloth_half_of_each_pair_mirrored() {
-        Set<String> drawn = files.keySet().stream()
-                .filter(name -> name.startsWith("lay-"))
-                .collect(Collectors.toSet());
+        Set<String> drawn =
+                files.keySet().stream().filter(name -> name.startsWith("lay-")).collect(Collectors.toSet());
         assertThat(drawn)
                 .isEqualTo(list.stream()
                         .map(row -> "lay-" + cell(row, "cloth") + ".svg")

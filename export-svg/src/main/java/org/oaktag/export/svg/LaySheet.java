@@ -185,9 +185,8 @@ final class LaySheet {
                 lay.pieces().stream().map(LaidPiece::item).distinct().toList();
         items.stream()
                 .sorted((a, b) -> Integer.compare(a.number(), b.number()))
-                .forEach(item -> rows.add(List.of(
-                        item.number() + "  " + item.piece().name(),
-                        instruction(item))));
+                .forEach(item ->
+                        rows.add(List.of(item.number() + "  " + item.piece().name(), instruction(item))));
         new Table(List.of("piece", "cut"), rows).draw(page.figure(), x, y + 5, TABLE_WIDTH);
     }
 
