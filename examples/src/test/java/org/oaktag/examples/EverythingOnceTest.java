@@ -136,7 +136,7 @@ class EverythingOnceTest {
 
     private static List<Use> uses() {
         List<Use> uses = new ArrayList<>();
-        for (String sheet : file("pattern-a4.html").split("class=\"sheet\"")) {
+        for (String sheet : file("pattern-a4.html").split("class=\"sheet\"", -1)) {
             Matcher tile = TILE.matcher(sheet);
             if (tile.find()) {
                 for (Matcher use = USE.matcher(sheet); use.find(); ) {
