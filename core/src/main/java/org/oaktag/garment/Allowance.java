@@ -24,6 +24,12 @@ public record Allowance(Length width, Ends ends) {
          */
         SQUARED,
         /**
+         * Under the neighbour's cut line, which runs straight on over it: pressed away from its own piece, it lies flat on
+         * the piece to which the edge is sewn and ends where that piece is cut, if the outline runs on smoothly across the
+         * seam. Only a tip beyond twenty times the allowance is cut off.
+         */
+        LAPPED,
+        /**
          * The mirror image, through this edge, of the piece beside it: what is folded up along the edge then lies on the
          * piece, side upon side, however the sides taper. Beside a curved edge the mirror is its tangent at the corner.
          */
@@ -47,6 +53,11 @@ public record Allowance(Length width, Ends ends) {
     /** Returns an allowance that ends square to its edge. */
     public static Allowance squared(Length width) {
         return new Allowance(width, Ends.SQUARED);
+    }
+
+    /** Returns an allowance that lies flat on the piece to which its edge is sewn. */
+    public static Allowance lapped(Length width) {
+        return new Allowance(width, Ends.LAPPED);
     }
 
     /** Returns an allowance that is folded up along its edge, such as that of a hem. */

@@ -148,6 +148,26 @@ public record Allowances(
         return new Allowances(name, standard, byName, more, notches);
     }
 
+    /**
+     * Returns the allowances with those of a seam cut for the way in which they are pressed once it is sewn: what is folded
+     * back on to its own piece mirrors that piece, and what is pressed flat on to the other ends where the other is cut. It
+     * matters where another seam crosses this one later, as a neckline crosses a shoulder seam.
+     *
+     * @throws PatternException if it is not 0 to 100 mm wide
+     */
+    public Allowances pressed(Seam seam, Length width, Pressing pressing) {
+        SortedMap<EdgeRef, Allowance> more = new TreeMap<>(byEdge);
+        boolean backOnA = pressing != Pressing.TOWARDS_B;
+        boolean backOnB = pressing != Pressing.TOWARDS_A;
+        seam.a().runs().forEach(run -> more.put(run.edge(), pressed(width, backOnA)));
+        seam.b().runs().forEach(run -> more.put(run.edge(), pressed(width, backOnB)));
+        return new Allowances(name, standard, byName, more, notches);
+    }
+
+    private static Allowance pressed(Length width, boolean back) {
+        return back ? Allowance.foldedBack(width) : Allowance.lapped(width);
+    }
+
     /** Returns the allowances with notches cut in another way; the usual way is a slit. */
     public Allowances notched(NotchCut other) {
         return new Allowances(name, standard, byName, byEdge, other);

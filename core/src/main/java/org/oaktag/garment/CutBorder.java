@@ -24,6 +24,12 @@ record CutBorder(List<Stretch> stretches) {
     /** A tip further from its corner than three times the allowance is cut off. */
     private static final double LIMIT = 3;
 
+    /** A part shorter than this, mm, is rounding. */
+    private static final double NOTHING = 1e-6;
+
+    /** An allowance that lies on a piece when it is pressed ends where that is cut, however slanting. */
+    private static final double PRESSED_LIMIT = 20;
+
     /**
      * A part of the border.
      *
@@ -79,14 +85,16 @@ record CutBorder(List<Stretch> stretches) {
                 .parts();
         for (int i = 0; i < stretches.size(); i++) {
             if (stretches.get(i).limit().isPresent()) {
-                parts = cutOff(parts, i, stretches.get(i).limit().get());
+                parts = cutOff(parts, i);
             }
         }
         return parts;
     }
 
     /** Replaces what lies beyond a limit, on either side of the part beside the stretch, by the limit itself. */
-    private static List<OffsetPart> cutOff(List<OffsetPart> parts, int beyond, Path limit) {
+    private List<OffsetPart> cutOff(List<OffsetPart> parts, int beyond) {
+        Stretch stretch = stretches.get(beyond);
+        Path limit = stretch.limit().orElseThrow();
         int from = 0;
         while (parts.get(from).edge() != beyond || parts.get(from).corner()) {
             from++;
@@ -111,21 +119,31 @@ record CutBorder(List<Stretch> stretches) {
             }
         }
         Crossing end = met.get(0);
-        Path hem = limit.sub(end.second(), start.second());
+        if (start.second() - end.second() < NOTHING) {
+            throw PatternException.of(
+                    "allowance of '" + stretch.edge() + "'",
+                    "cannot be folded back at so sharp a corner",
+                    "mirrored sides that do not meet its edge",
+                    "mitre it");
+        }
         OffsetPart first = run.get(0);
-        run.set(
-                0,
-                first.along(Turning.between(
-                        first.path().sub(start.first(), first.path().length()),
-                        hem.end(),
-                        first.path().end())));
-        OffsetPart last = run.get(run.size() - 1);
-        run.set(
-                run.size() - 1,
-                last.along(Turning.between(
-                        last.path().sub(0, end.first()), last.path().start(), hem.start())));
+        trim(run, 0, start.first(), first.path().length());
+        trim(run, run.size() - 1, 0, end.first());
+        Path hem = Turning.between(
+                limit.sub(end.second(), start.second()),
+                run.get(run.size() - 1).path().end(),
+                run.get(0).path().start());
         run.add(new OffsetPart(hem, beyond, false));
         return run;
+    }
+
+    /** Leaves only a stretch of one part, or none of it where nothing would be left to draw. */
+    private static void trim(List<OffsetPart> run, int part, double from, double to) {
+        if (to - from > NOTHING) {
+            run.set(part, run.get(part).along(run.get(part).path().sub(from, to)));
+        } else {
+            run.remove(part);
+        }
     }
 
     /** Returns the first edge with an allowance beside which the cut line does not run anywhere. */
@@ -149,7 +167,11 @@ record CutBorder(List<Stretch> stretches) {
         if (arriving.ends() == Allowance.Ends.SQUARED) {
             return CornerStyle.squaredToFirst(LIMIT);
         }
-        return leaving.ends() == Allowance.Ends.SQUARED ? CornerStyle.squaredToSecond(LIMIT) : CornerStyle.mitre(LIMIT);
+        if (leaving.ends() == Allowance.Ends.SQUARED) {
+            return CornerStyle.squaredToSecond(LIMIT);
+        }
+        boolean mitred = arriving.ends() == Allowance.Ends.MITRED && leaving.ends() == Allowance.Ends.MITRED;
+        return CornerStyle.mitre(mitred ? LIMIT : PRESSED_LIMIT);
     }
 
     private static List<Stretch> turning(Piece piece, Edge hem, Allowances allowances) {
@@ -200,7 +222,7 @@ record CutBorder(List<Stretch> stretches) {
                 path,
                 allowances.on(piece, neighbour).mm(),
                 fold ? Kind.FOLD : Kind.TURNING,
-                CornerStyle.mitre(LIMIT));
+                CornerStyle.mitre(PRESSED_LIMIT));
     }
 
     private static boolean isOnFold(Piece piece, Name edge) {

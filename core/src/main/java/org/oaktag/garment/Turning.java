@@ -39,17 +39,17 @@ record Turning(Path first, Path beyond, Path last, Path parallel) {
      */
     record Side(Path path, boolean onFold) {}
 
-    /** How far parallels are prolonged to meet a side that leans outwards, in depths. */
-    private static final double BEYOND = 8;
+    /** How far parallels are prolonged to meet a side that leans outwards, in depths: enough for a corner of 4 degrees. */
+    private static final double BEYOND = 20;
 
     static Turning of(EdgeRef hem, Path edge, double depth, double beside, Side before, Side after) {
         double far = depth + 3 * beside + 5;
-        Path parallel = parallel(edge, depth);
+        Path parallel = parallel(edge, depth, BEYOND * far);
         Path first = mirrored(before, edge.start(), edge.startDirection());
         Path last = mirrored(after, edge.end(), edge.endDirection());
         meeting(hem, before.onFold() ? prolonged(first, far) : first, parallel, edge.startDirection());
         meeting(hem, after.onFold() ? prolonged(last, far) : last, parallel, edge.endDirection());
-        Path limit = parallel(edge, far);
+        Path limit = parallel(edge, far, BEYOND * far);
         Crossing from = meeting(hem, prolonged(first, BEYOND * far), limit, edge.startDirection());
         Crossing to = meeting(hem, prolonged(last, BEYOND * far), limit, edge.endDirection());
         if (!(from.second() < to.second())) {
@@ -67,10 +67,10 @@ record Turning(Path first, Path beyond, Path last, Path parallel) {
                 parallel);
     }
 
-    private static Path parallel(Path edge, double depth) {
+    private static Path parallel(Path edge, double depth, double reach) {
         Path parallel = OffsetPath.of(edge, depth, CornerStyle.mitre(3), CutLine.TOLERANCE);
-        Vector back = parallel.startDirection().times(-BEYOND * depth);
-        return Path.polyline(parallel.start().plus(back), parallel.start()).then(prolonged(parallel, BEYOND * depth));
+        Vector back = parallel.startDirection().times(-reach);
+        return Path.polyline(parallel.start().plus(back), parallel.start()).then(prolonged(parallel, reach));
     }
 
     private static Path mirrored(Side side, Point corner, Vector along) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.oaktag.PatternException;
@@ -159,5 +160,32 @@ class OutlineOffsetTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("both signs");
         assertThatThrownBy(() -> CornerStyle.mitre(0.5)).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void an_outline_may_begin_at_a_corner_that_is_all_but_straight_and_turns_inwards() {
+        for (double dent : new double[] {0.01, 0.2, 1, 4, 8}) {
+            List<Point> corners = List.of(
+                    Point.of(0, 0),
+                    Point.of(200, -dent),
+                    Point.of(200, 300),
+                    Point.of(-200, 300),
+                    Point.of(-200, -dent));
+            double area = Double.NaN;
+            for (int first = 0; first < corners.size(); first++) {
+                List<Path> edges = new ArrayList<>();
+                for (int i = 0; i < corners.size(); i++) {
+                    edges.add(Path.polyline(
+                            corners.get((first + i) % corners.size()), corners.get((first + i + 1) % corners.size())));
+                }
+                double[] widths = new double[corners.size()];
+                Arrays.fill(widths, 5);
+                double grown = OutlineOffset.outward(edges, widths, CornerStyle.mitre(3), 0.01)
+                        .outline()
+                        .area();
+                area = first == 0 ? grown : area;
+                assertThat(grown).as("dent %s, begun at corner %s", dent, first).isCloseTo(area, within(0.5));
+            }
+        }
     }
 }

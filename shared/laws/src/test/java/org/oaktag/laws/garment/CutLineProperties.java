@@ -20,6 +20,8 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.oaktag.garment.Allowance;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Cloth;
@@ -31,6 +33,10 @@ import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.Grainline;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
+import org.oaktag.garment.Pressing;
+import org.oaktag.garment.Seam;
+import org.oaktag.garment.SeamRule;
+import org.oaktag.garment.SeamSide;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 import org.oaktag.laws.adjust.PieceArbitraries;
@@ -114,6 +120,90 @@ class CutLineProperties {
         assertThat(-laid.getEnvelopeInternal().getMinY())
                 .as("nothing lies beyond the turning")
                 .isCloseTo(hem, within(1e-6));
+    }
+
+    @Property(tries = 150)
+    void allowances_pressed_to_one_side_end_where_the_piece_under_them_is_cut(
+            @ForAll @DoubleRange(min = 12, max = 168) double angleAtTop,
+            @ForAll @DoubleRange(min = 12, max = 168) double angleAtBottom,
+            @ForAll @DoubleRange(min = 3, max = 12) double width,
+            @ForAll @DoubleRange(min = 3, max = 12) double beside) {
+        Piece a = leaning("a", -1, angleAtTop, angleAtBottom);
+        Piece b = leaning("b", 1, 180 - angleAtTop, 180 - angleAtBottom);
+        Seam seam = Seam.of(
+                Name.of("joint"),
+                SeamSide.along(a.name(), EdgeNames.SIDE),
+                SeamSide.against(b.name(), EdgeNames.SIDE),
+                SeamRule.flat(),
+                "");
+        for (Pressing pressing : Pressing.values()) {
+            Allowances allowances = Allowances.of("any", mm(beside)).pressed(seam, mm(width), pressing);
+            Geometry cutA = Jts.polygon(CutLine.of(a, allowances).outline());
+            Geometry cutB = Jts.polygon(CutLine.of(b, allowances).outline());
+            // The seam lies at x = 0, a to its left, b to its right.
+            Geometry onA = upright(-width, 0);
+            Geometry onB = upright(0, width);
+            AffineTransformation folded = AffineTransformation.scaleInstance(-1, 1);
+            Geometry under = pressing == Pressing.TOWARDS_B ? cutB.intersection(onB) : cutA.intersection(onA);
+            Geometry ofA =
+                    pressing == Pressing.TOWARDS_B ? cutA.intersection(onB) : folded.transform(cutA.intersection(onB));
+            Geometry ofB = switch (pressing) {
+                case OPEN -> folded.transform(cutB.intersection(onA));
+                case TOWARDS_A -> cutB.intersection(onA);
+                case TOWARDS_B -> folded.transform(cutB.intersection(onA));
+            };
+            Geometry underB = pressing == Pressing.OPEN ? cutB.intersection(onB) : under;
+            // What lies flat keeps its allowance of its own edge and corners as well, even where the piece under it
+            // ends
+            // sooner.
+            Geometry own = Jts.line(a.path(EdgeNames.SIDE)).buffer(Math.max(width, beside) + TOLERANCE);
+            double tolerance = 4 * 0.01 * width / Math.sin(Math.toRadians(12));
+            assertThat(less(under, ofA).getArea()).as("a's lacks, %s", pressing).isLessThan(tolerance);
+            assertThat(less(underB, ofB).getArea())
+                    .as("b's lacks, %s", pressing)
+                    .isLessThan(tolerance);
+            assertThat(less(less(ofA, under), own).getArea())
+                    .as("a's shows, %s", pressing)
+                    .isLessThan(tolerance);
+            assertThat(less(less(ofB, underB), own).getArea())
+                    .as("b's shows, %s", pressing)
+                    .isLessThan(tolerance);
+        }
+    }
+
+    /** The overlay of JTS that also copes with lines that all but coincide, as these do. */
+    private static Geometry less(Geometry one, Geometry other) {
+        return OverlayNGRobust.overlay(one, other, OverlayNG.DIFFERENCE);
+    }
+
+    private static Geometry upright(double from, double to) {
+        return new GeometryFactory().toGeometry(new Envelope(from, to, -4000, 4000));
+    }
+
+    /** A panel 100 mm wide beside x = 0, its side there 900 mm long, upper and lower edge leaning at the given angles to it. */
+    private static Piece leaning(String name, int side, double angleAtTop, double angleAtBottom) {
+        Point top = Point.of(0, 0);
+        Point bottom = Point.of(0, 900);
+        double reach = 40;
+        Point outerTop = Point.of(side * reach, reach / Math.tan(Math.toRadians(angleAtTop)));
+        Point outerBottom = Point.of(side * reach, 900 - reach / Math.tan(Math.toRadians(angleAtBottom)));
+        List<Edge> edges = side < 0
+                ? List.of(
+                        new Edge(EdgeNames.TOP, Path.polyline(outerTop, top)),
+                        new Edge(EdgeNames.SIDE, Path.polyline(top, bottom)),
+                        new Edge(EdgeNames.HEM, Path.polyline(bottom, outerBottom)),
+                        new Edge(EdgeNames.CENTRE, Path.polyline(outerBottom, outerTop)))
+                : List.of(
+                        new Edge(EdgeNames.TOP, Path.polyline(top, outerTop)),
+                        new Edge(EdgeNames.CENTRE, Path.polyline(outerTop, outerBottom)),
+                        new Edge(EdgeNames.HEM, Path.polyline(outerBottom, bottom)),
+                        new Edge(EdgeNames.SIDE, Path.polyline(bottom, top)));
+        return Piece.of(
+                Name.of(name),
+                edges,
+                new Grainline(Point.of(side * 20, 300), Point.of(side * 20, 500)),
+                Cut.single(),
+                Cloth.knit("any cloth", Percent.percent(20)));
     }
 
     /** Lays a fold along the x axis, from x = 0 onwards. */
