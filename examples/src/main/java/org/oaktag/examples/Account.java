@@ -55,9 +55,15 @@ final class Account {
      * @param plan what is cut from which cloth
      * @param folder where the files are, as the reader shall see it
      * @param files the names of the files
+     * @param notShown the characters that a PDF shows as an empty box
      */
     static String of(
-            BodyMeasurements body, List<Recipe.Played> played, CuttingPlan plan, String folder, List<String> files) {
+            BodyMeasurements body,
+            List<Recipe.Played> played,
+            CuttingPlan plan,
+            String folder,
+            List<String> files,
+            List<String> notShown) {
         Garment garment = played.get(played.size() - 1).after();
         Account account = new Account();
         account.body(body, garment);
@@ -71,6 +77,7 @@ final class Account {
         account.assembly(AssemblyOrder.of(garment));
         account.cautions(garment);
         account.files(folder, files);
+        account.notShown(notShown);
         return String.join("\n", account.lines) + "\n";
     }
 
@@ -306,6 +313,16 @@ final class Account {
     private void files(String folder, List<String> files) {
         head("Files in " + folder);
         wrapped("  ", String.join("  ", files));
+    }
+
+    private void notShown(List<String> characters) {
+        if (!characters.isEmpty()) {
+            head("Left out in the PDF");
+            wrapped(
+                    "  ",
+                    "no font has " + String.join(" ", characters)
+                            + ": a box is drawn in the place of each; the SVG and the HTML have them");
+        }
     }
 
     private void head(String text) {

@@ -10,6 +10,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.oaktag.PatternException;
@@ -104,25 +106,36 @@ public final class NightCrew implements Callable<Integer> {
         Garment top = played.get(played.size() - 1).after();
         Allowances allowances = Allowances.industryKnit(top);
         CuttingPlan plan = CuttingPlan.of(top, allowances);
-        Map<String, byte[]> files = files(top, allowances, plan, played);
+        SortedSet<String> notShown = new TreeSet<>();
+        Map<String, byte[]> files = files(top, allowances, plan, played, notShown);
         folder.write(files);
         spec.commandLine()
                 .getOut()
-                .print(Account.of(measured, played, plan, out.toString(), new ArrayList<>(files.keySet())));
+                .print(Account.of(
+                        measured,
+                        played,
+                        plan,
+                        out.toString(),
+                        new ArrayList<>(files.keySet()),
+                        List.copyOf(notShown)));
         spec.commandLine().getOut().flush();
         return CommandLine.ExitCode.OK;
     }
 
     private static Map<String, byte[]> files(
-            Garment top, Allowances allowances, CuttingPlan plan, List<Recipe.Played> played) {
+            Garment top,
+            Allowances allowances,
+            CuttingPlan plan,
+            List<Recipe.Played> played,
+            SortedSet<String> notShown) {
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put("pattern.svg", utf8(SvgSheet.pattern(top, allowances).text()));
         files.put("flat.svg", utf8(SvgSheet.flat(top).text()));
         Printout tiled = Printout.tiled(top, allowances, Tiling.on(Paper.A4));
-        files.put("pattern-a4.pdf", PdfPages.of(tiled).bytes());
+        files.put("pattern-a4.pdf", pdf(tiled, notShown));
         files.put("pattern-a4.html", utf8(HtmlPages.of(tiled).text()));
         Printout whole = Printout.whole(top, allowances, Paper.A0);
-        files.put("pattern-copy-shop.pdf", PdfPages.of(whole).bytes());
+        files.put("pattern-copy-shop.pdf", pdf(whole, notShown));
         files.put("seams.csv", utf8(Reports.seams(top)));
         files.put("changes.csv", utf8(Reports.changes(top.history())));
         files.put("finished.csv", utf8(Reports.finished(top)));
@@ -138,6 +151,12 @@ public final class NightCrew implements Callable<Integer> {
                     utf8(SvgSheet.step(step.number(), played.get(i)).text()));
         }
         return files;
+    }
+
+    private static byte[] pdf(Printout printout, SortedSet<String> notShown) {
+        PdfPages pages = PdfPages.of(printout);
+        notShown.addAll(pages.notShown());
+        return pages.bytes();
     }
 
     private static byte[] utf8(String text) {

@@ -102,6 +102,11 @@ class NightCrewTest {
     }
 
     @Test
+    void where_every_letter_is_shown_nothing_is_said_to_be_left_out() {
+        assertThat(Run.into(out()).out()).doesNotContain("Left out");
+    }
+
+    @Test
     void a_drawstring_is_cautioned_about_on_an_adults_hood() {
         assertThat(Run.into(out(), "--hood-drawstring").out())
                 .contains("Cautions")
@@ -229,7 +234,10 @@ class NightCrewTest {
                         + "x".repeat(300);
         Run run = withBodies(HEAD + "\"" + name.replace("\"", "\"\"") + "\",woman,94,168\n");
         assertThat(run.code()).as(run.err()).isZero();
-        assertThat(run.out()).doesNotContain("\u001B").doesNotContain("\u202E");
+        assertThat(run.out())
+                .doesNotContain("\u001B")
+                .doesNotContain("\u202E")
+                .contains("Left out in the PDF\n  no font has \uD83E\uDDE5: a box");
         Run.files(out()).forEach((file, text) -> {
             if (file.endsWith(".pdf")) {
                 assertThat(text)

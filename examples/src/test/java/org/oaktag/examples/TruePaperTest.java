@@ -1,6 +1,7 @@
 package org.oaktag.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.awt.image.BufferedImage;
@@ -297,5 +298,29 @@ class TruePaperTest {
         String pages = Reader.MUTOOL.run(List.of("pages", pdf.toString()));
         String ours = Reader.MUTOOL.run(List.of("pages", file("pattern-a4.pdf").toString()));
         assertThat(pages.split("<page ", -1)).hasSameSizeAs(ours.split("<page ", -1));
+    }
+
+    @Test
+    void a_page_that_the_browser_shrinks_is_seen_not_to_be_true() throws IOException {
+        Reader.MUTOOL.mustBeInstalled();
+        String html = Files.readString(file("pattern-a4.html"));
+        Path shrunk = folder.resolve("shrunk.html");
+        Files.writeString(shrunk, html.replaceAll("@page\\{[^}]*\\}", ""));
+        assertThat(Files.readString(shrunk)).doesNotContain("@page").hasSizeLessThan(html.length());
+        Path pdf = folder.resolve("shrunk.pdf");
+        Reader.chromium(
+                folder.resolve("profile-3"),
+                List.of(
+                        "--no-pdf-header-footer",
+                        "--print-to-pdf=" + pdf,
+                        shrunk.toUri().toString()));
+        TracedPage page = TracedPage.of(pdf, 1);
+        assertThatThrownBy(() -> hasSquare(page, 100 * CHROMIUM + 1e-4)).isInstanceOf(AssertionError.class);
+        // It is there, but smaller both ways.
+        assertThat(page.lines())
+                .filteredOn(line ->
+                        line.points().size() == 5 && line.width() > 50 && Math.abs(line.width() - line.height()) < 0.01)
+                .isNotEmpty()
+                .allMatch(line -> line.width() < 99);
     }
 }

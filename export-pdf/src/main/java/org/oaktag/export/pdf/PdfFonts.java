@@ -19,16 +19,20 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
  * The fonts that a document embeds, of each only the glyphs that it uses. Not thread-safe.
  *
  * <p>First comes Liberation Sans, whose widths are those by which labels are measured, then DejaVu Sans, which knows many
- * more scripts. Both may be handed on within documents (SIL Open Font License 1.1; Bitstream Vera licence).
+ * more scripts. Both may be handed on within documents (SIL Open Font License 1.1; Bitstream Vera licence, which lies
+ * beside the font).
  */
 final class PdfFonts {
 
     /** The width that a character without a glyph takes, in sizes. */
     static final double BOX_WIDTH = 0.7;
 
-    private static final List<String> FILES = List.of(
-            "org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf",
-            "net/sf/jasperreports/fonts/dejavu/DejaVuSans.ttf");
+    /** A font that lies among the resources of a class. */
+    private record Source(Class<?> beside, String file) {}
+
+    private static final List<Source> FILES = List.of(
+            new Source(PDDocument.class, "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf"),
+            new Source(PdfFonts.class, "DejaVuSans.ttf"));
 
     private final PDDocument document;
     private final List<Face> faces = new ArrayList<>();
@@ -123,10 +127,10 @@ final class PdfFonts {
         return faces.get(index);
     }
 
-    private static TrueTypeFont read(String file) throws IOException {
-        try (InputStream in = PDDocument.class.getClassLoader().getResourceAsStream(file)) {
+    private static TrueTypeFont read(Source source) throws IOException {
+        try (InputStream in = source.beside().getResourceAsStream(source.file())) {
             if (in == null) {
-                throw new IOException("the font '" + file + "' must lie on the class or module path");
+                throw new IOException("the font '" + source.file() + "' must lie on the class or module path");
             }
             return new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes()));
         }
