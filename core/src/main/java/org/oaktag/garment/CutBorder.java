@@ -11,6 +11,7 @@ import org.oaktag.geometry.Crossings;
 import org.oaktag.geometry.OffsetPart;
 import org.oaktag.geometry.OutlineOffset;
 import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
 import org.oaktag.measure.Length;
 
 /**
@@ -95,13 +96,13 @@ record CutBorder(List<Stretch> stretches) {
     private List<OffsetPart> cutOff(List<OffsetPart> parts, int beyond) {
         Stretch stretch = stretches.get(beyond);
         Path limit = stretch.limit().orElseThrow();
-        int from = 0;
-        while (parts.get(from).edge() != beyond || parts.get(from).corner()) {
-            from++;
+        int first = 0;
+        while (parts.get(first).edge() != beyond || parts.get(first).corner()) {
+            first++;
         }
         List<OffsetPart> run = new ArrayList<>();
         for (int i = 1; i < parts.size(); i++) {
-            run.add(parts.get((from + i) % parts.size()));
+            run.add(parts.get((first + i) % parts.size()));
         }
         List<Crossing> met = List.of();
         while (met.isEmpty()) {
@@ -126,13 +127,11 @@ record CutBorder(List<Stretch> stretches) {
                     "mirrored sides that do not meet its edge",
                     "mitre it");
         }
-        OffsetPart first = run.get(0);
-        trim(run, 0, start.first(), first.path().length());
+        trim(run, 0, start.first(), run.get(0).path().length());
         trim(run, run.size() - 1, 0, end.first());
-        Path hem = Turning.between(
-                limit.sub(end.second(), start.second()),
-                run.get(run.size() - 1).path().end(),
-                run.get(0).path().start());
+        Point from = run.get(run.size() - 1).path().end();
+        Point to = run.get(0).path().start();
+        Path hem = Turning.between(limit.sub(end.second(), start.second()), from, to);
         run.add(new OffsetPart(hem, beyond, false));
         return run;
     }
