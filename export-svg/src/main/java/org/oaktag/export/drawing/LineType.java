@@ -37,6 +37,8 @@ public enum LineType {
     BEFORE("before the step", 0.35, List.of(4.2, 1.05), Colours.BEFORE),
     /** What is there after it: continuous wide, dark. */
     AFTER("after the step", 0.5, List.of(), Colours.INK),
+    /** What a figure is about: continuous, wider than any other line. */
+    SUBJECT("what is spoken of", 0.9, List.of(), Colours.AMOUNT),
     /** Drawn below a garment so that half of it shows round the whole: continuous, twice as wide as it looks. */
     SILHOUETTE("outline of the garment", 1.2, List.of(), Colours.INK),
     /** Where one sheet of paper ends on the next: long-dashed double-dotted. */

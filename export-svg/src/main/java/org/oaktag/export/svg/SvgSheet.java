@@ -3,9 +3,12 @@ package org.oaktag.export.svg;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.oaktag.adjust.Recipe;
+import org.oaktag.export.drawing.Figure;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Garment;
+import org.oaktag.geometry.Bounds;
 import org.oaktag.lay.Lay;
 
 /**
@@ -14,6 +17,9 @@ import org.oaktag.lay.Lay;
  * @param text the document, to be stored as UTF-8
  */
 public record SvgSheet(String text) {
+
+    /** The paper round a figure, mm. */
+    private static final double FIGURE_MARGIN = 4;
 
     /**
      * Draws every piece of a garment at true scale, its user unit the millimetre.
@@ -55,6 +61,21 @@ public record SvgSheet(String text) {
      */
     public static SvgSheet lay(Garment garment, Lay lay) {
         return new SvgSheet(LaySheet.draw(garment, lay));
+    }
+
+    /**
+     * Draws a figure by itself, on paper that is a little larger than it: an illustration for a text.
+     *
+     * @param title what a reader announces
+     * @param description what it shows, in a sentence
+     * @param figure what is drawn, in mm on the paper
+     * @throws IllegalStateException if nothing is drawn
+     */
+    public static SvgSheet figure(String title, String description, Figure figure) {
+        Bounds box = figure.bounds().expanded(FIGURE_MARGIN);
+        return new SvgSheet(SvgDocument.begin(box.width(), box.height(), title, description, List.of())
+                .draw("figure", figure, -box.minX(), -box.minY())
+                .end());
     }
 
     /**

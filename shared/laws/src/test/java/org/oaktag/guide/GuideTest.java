@@ -22,6 +22,7 @@ class GuideTest {
     private static final Path ROOT = Path.of("../..");
     private static final Pattern EXCERPT =
             Pattern.compile("<!-- from: (\\S+) -->\\s*```java\\n(.*?)```", Pattern.DOTALL);
+    private static final Pattern CODE = Pattern.compile("^```java$", Pattern.MULTILINE);
     private static final Pattern LINK = Pattern.compile("\\]\\((?!https?:|#)([^)#\\s]+)(#[^)]*)?\\)");
 
     @Test
@@ -38,6 +39,15 @@ class GuideTest {
             assertThat(source).exists();
             assertThat(unindented(Files.readString(source))).contains(unindented(excerpt.group(2)));
         }
+    }
+
+    @ParameterizedTest
+    @MethodSource("guides")
+    void every_code_is_from_a_file_that_is_compiled(Path guide) throws IOException {
+        String text = Files.readString(guide);
+        assertThat(EXCERPT.matcher(text).results().count())
+                .as("excerpts among the code of %s", guide)
+                .isEqualTo(CODE.matcher(text).results().count());
     }
 
     @ParameterizedTest

@@ -1,0 +1,26 @@
+package org.oaktag.examples.figures;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.oaktag.export.svg.SvgSheet;
+import org.oaktag.garment.Garment;
+
+/** Every figure of the guides. */
+public final class GuideFigures {
+
+    private GuideFigures() {}
+
+    /**
+     * Draws the figures.
+     *
+     * @param block a knit top as it was drafted
+     * @return each by the name of its file below {@code docs/figures}, without its ending
+     */
+    public static Map<String, SvgSheet> of(Garment block) {
+        Map<String, SvgSheet> all = new LinkedHashMap<>();
+        all.putAll(CapFigures.of(block));
+        AdjustmentFigures.of(block).forEach((name, sheet) -> all.put("step-" + name, sheet));
+        GlossaryFigures.of(block).forEach((name, sheet) -> all.put("term-" + name, sheet));
+        return all;
+    }
+}
