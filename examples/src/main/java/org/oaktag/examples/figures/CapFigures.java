@@ -77,7 +77,7 @@ final class CapFigures {
             sketch.line(LineType.SEAM, shoulder.sub(shoulder.length() - STUB, shoulder.length()));
             sketch.line(LineType.SEAM, side.sub(0, STUB / 2));
             sketch.line(LineType.SEAM, armhole);
-            double notch = notch(name == TopNames.FRONT ? EdgeNames.CAP_FRONT : EdgeNames.CAP_BACK);
+            double notch = notch(name.equals(TopNames.FRONT) ? EdgeNames.CAP_FRONT : EdgeNames.CAP_BACK);
             Path scoop = armhole.sub(armhole.length() - notch, armhole.length());
             sketch.subject(scoop);
             sketch.dot(armhole.start())
