@@ -27,6 +27,10 @@ final class FlatSheet {
     private static final double FOOT = 14;
     private static final double CAPTION = 8;
     private static final double BETWEEN = 8;
+
+    /** The reduction of a view by itself. */
+    private static final double ALONE = 10;
+
     private static final double CLOTHS_WIDTH = 112;
     private static final double TABLE_GAP = 14;
 
@@ -43,6 +47,26 @@ final class FlatSheet {
         cloths(page, cloths, legendTop);
         measures(page, garment, legendTop);
         return page.end("The garment laid flat, front and back, reduced; the bar gives the scale.", cloths.used());
+    }
+
+    static String drawAlone(Garment garment, boolean front) {
+        Cloths cloths = Cloths.of(garment);
+        List<FlatShape> placed = FlatView.of(garment, front).stream()
+                .map(shape -> shape.transformed(Transform.scale(1 / ALONE)))
+                .toList();
+        Figure figure = new Figure();
+        placed.forEach(shape -> shape.drawSilhouette(figure));
+        placed.forEach(shape -> shape.draw(figure, cloths));
+        Bounds box = figure.bounds();
+        String side = front ? "front" : "back";
+        return SvgDocument.beginBare(
+                        box.width(),
+                        box.height(),
+                        FreeText.shown(garment.title()) + ", " + side,
+                        "The " + side + " laid flat, at a tenth of its size.",
+                        cloths.used())
+                .draw(side, figure, -box.minX(), -box.minY())
+                .end();
     }
 
     private static void views(Page page, Garment garment, Cloths cloths, double room) {

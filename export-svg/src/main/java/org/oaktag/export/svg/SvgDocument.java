@@ -15,14 +15,27 @@ final class SvgDocument {
 
     private SvgDocument() {}
 
+    /** Begins a document of a size in mm, on white paper, as {@link #beginBare}. */
+    public static SvgDocument begin(
+            double width, double height, String title, String description, List<ClothPaint> paints) {
+        SvgDocument document = beginBare(width, height, title, description, paints);
+        document.xml
+                .begin("rect")
+                .attribute("width", width)
+                .attribute("height", height)
+                .attribute("fill", Colours.PAPER)
+                .end();
+        return document;
+    }
+
     /**
-     * Begins a document of a size in mm, on white paper.
+     * Begins a document of a size in mm, on nothing.
      *
      * @param title what a reader announces
      * @param description what it is for, in a sentence
      * @param paints the textures that the figures may use
      */
-    public static SvgDocument begin(
+    public static SvgDocument beginBare(
             double width, double height, String title, String description, List<ClothPaint> paints) {
         SvgDocument document = new SvgDocument();
         XmlWriter xml = document.xml;
@@ -39,11 +52,6 @@ final class SvgDocument {
         xml.begin("defs");
         paints.forEach(paint -> SvgInk.define(paint, xml));
         xml.end();
-        xml.begin("rect")
-                .attribute("width", width)
-                .attribute("height", height)
-                .attribute("fill", Colours.PAPER)
-                .end();
         return document;
     }
 

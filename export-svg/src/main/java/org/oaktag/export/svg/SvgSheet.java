@@ -43,6 +43,25 @@ public record SvgSheet(String text) {
     }
 
     /**
+     * Draws the front of a top laid flat, in its cloths, at a tenth of its size, with nothing beside or behind it: for a
+     * page of one's own.
+     *
+     * @throws org.oaktag.PatternException if the garment lacks a front or a back with the edges of a top
+     */
+    public static SvgSheet front(Garment garment) {
+        return new SvgSheet(FlatSheet.drawAlone(garment, true));
+    }
+
+    /**
+     * Draws the back of a top laid flat, as {@link #front}.
+     *
+     * @throws org.oaktag.PatternException if the garment lacks a front or a back with the edges of a top
+     */
+    public static SvgSheet back(Garment garment) {
+        return new SvgSheet(FlatSheet.drawAlone(garment, false));
+    }
+
+    /**
      * Draws the pieces that a step touched, reduced, before it (light, dashed) and after it (dark), with its amounts as
      * dimensions and a table of what moved most.
      *
