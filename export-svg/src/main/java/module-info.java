@@ -4,6 +4,7 @@ module org.oaktag.export.svg {
     requires static org.jspecify;
 
     exports org.oaktag.export.drawing;
+    exports org.oaktag.export.gallery;
     exports org.oaktag.export.lesson;
     exports org.oaktag.export.sheet;
     exports org.oaktag.export.svg;
