@@ -34,7 +34,8 @@ record FlatPicture(SvgSheet sheet, String described, double width) {
                 .attribute(
                         "src",
                         "data:image/svg+xml;base64,"
-                                + Base64.getEncoder().encodeToString(sheet.text().getBytes(StandardCharsets.UTF_8)))
+                                + Base64.getEncoder()
+                                        .encodeToString(sheet.text().getBytes(StandardCharsets.UTF_8)))
                 .end();
     }
 }

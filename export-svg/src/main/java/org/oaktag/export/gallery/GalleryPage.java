@@ -80,12 +80,23 @@ public record GalleryPage(String text) {
 
     private static void header(XmlWriter xml, String title, String introduction, List<ShownStyle> shown) {
         xml.begin("header").begin("div");
-        xml.begin("p").attribute("class", "eyebrow").text("Drafted, walked and drawn by Oaktag").end();
+        xml.begin("p")
+                .attribute("class", "eyebrow")
+                .text("Drafted, walked and drawn by Oaktag")
+                .end();
         xml.begin("h1").text(FreeText.shown(title)).end();
-        xml.begin("p").attribute("class", "lead").text(FreeText.shown(introduction)).end();
+        xml.begin("p")
+                .attribute("class", "lead")
+                .text(FreeText.shown(introduction))
+                .end();
         xml.begin("nav").attribute("aria-label", "Styles").begin("ul");
         for (ShownStyle style : shown) {
-            xml.begin("li").begin("a").attribute("href", "#" + style.id()).text(style.title()).end().end();
+            xml.begin("li")
+                    .begin("a")
+                    .attribute("href", "#" + style.id())
+                    .text(style.title())
+                    .end()
+                    .end();
         }
         xml.end().end().end();
         shown.get(0).front().write(xml, "hero");
@@ -112,7 +123,8 @@ public record GalleryPage(String text) {
                 .toList();
         if (!cautions.isEmpty()) {
             xml.begin("h2").text("To be heeded").end().begin("ul");
-            cautions.forEach(caution -> xml.begin("li").text(FreeText.shown(caution)).end());
+            cautions.forEach(
+                    caution -> xml.begin("li").text(FreeText.shown(caution)).end());
             xml.end();
         }
         xml.end();

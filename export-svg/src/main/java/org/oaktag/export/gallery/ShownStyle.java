@@ -29,12 +29,14 @@ import org.oaktag.measure.Length;
  * @param front its front
  * @param back its back
  */
-record ShownStyle(
-        GalleryStyle style, Garment garment, List<Garment> sizes, FlatPicture front, FlatPicture back) {
+record ShownStyle(GalleryStyle style, Garment garment, List<Garment> sizes, FlatPicture front, FlatPicture back) {
 
     /** The finished measures that a table of sizes shows, as far as a garment has them. */
     private static final List<Name> MEASURES = List.of(
-            TopNames.CHEST_GIRTH, TopNames.HEM_GIRTH, TopNames.BACK_LENGTH, TopNames.SHOULDER_LENGTH,
+            TopNames.CHEST_GIRTH,
+            TopNames.HEM_GIRTH,
+            TopNames.BACK_LENGTH,
+            TopNames.SHOULDER_LENGTH,
             TopNames.SLEEVE_LENGTH);
 
     static ShownStyle of(GalleryStyle style) {
@@ -84,7 +86,10 @@ record ShownStyle(
         xml.end();
         xml.begin("div").attribute("class", "told");
         xml.begin("h2").text(title()).end();
-        xml.begin("p").attribute("class", "note").text(FreeText.shown(style.note())).end();
+        xml.begin("p")
+                .attribute("class", "note")
+                .text(FreeText.shown(style.note()))
+                .end();
         cloths(xml);
         xml.begin("p").attribute("class", "facts").text(facts()).end();
         sizes(xml);
@@ -96,8 +101,12 @@ record ShownStyle(
         long untrue = java.util.stream.Stream.concat(java.util.stream.Stream.of(garment), sizes.stream())
                 .mapToLong(each -> each.walkSeams().untrue().size())
                 .sum();
-        int cut = garment.pieces().stream().map(Piece::cut).mapToInt(each -> each.count()).sum();
-        return garment.pieces().size() + " pattern pieces, " + cut + " to cut; " + garment.seams().size() + " seams, "
+        int cut = garment.pieces().stream()
+                .map(Piece::cut)
+                .mapToInt(each -> each.count())
+                .sum();
+        return garment.pieces().size() + " pattern pieces, " + cut + " to cut; "
+                + garment.seams().size() + " seams, "
                 + (untrue == 0 ? "every one true in every size" : untrue + " not true over all sizes");
     }
 
