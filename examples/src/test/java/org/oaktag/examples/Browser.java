@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.net.URI;
@@ -17,6 +18,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionStage;
@@ -139,6 +141,17 @@ final class Browser implements AutoCloseable {
                         .put("returnByValue", true));
         assertThat(answer.path("exceptionDetails").toString()).as(expression).isEmpty();
         return answer.path("result").path("value");
+    }
+
+    /** Returns what axe-core finds wrong with the page: a line for each rule that is broken, with what breaks it. */
+    String violations() throws IOException {
+        try (InputStream axe = Objects.requireNonNull(getClass().getResourceAsStream("/axe.min.js"))) {
+            evaluate(new String(axe.readAllBytes(), StandardCharsets.UTF_8) + "; 0");
+        }
+        return evaluate("axe.run({resultTypes: ['violations'], preload: false}).then(found => found.violations.map("
+                        + "each => each.id + ': ' + each.nodes.map(node => node.html.slice(0, 120) + ' '"
+                        + " + node.failureSummary).join(' | ')).join('\\n'))")
+                .asText();
     }
 
     /** Prints the page as a PDF on the paper that it asks for. */

@@ -49,6 +49,8 @@ import org.oaktag.body.Ease;
 import org.oaktag.body.EaseCategory;
 import org.oaktag.export.gallery.GalleryStyle;
 import org.oaktag.garment.Cloth;
+import org.oaktag.garment.Name;
+import org.oaktag.measure.Percent;
 
 /** What the night crew wear under, over and instead of the hooded top. */
 public final class Wardrobe {
@@ -88,11 +90,16 @@ public final class Wardrobe {
         return new Style(BlockKind.KNIT_TOP, ease, cloth, Recipe.of(name, steps));
     }
 
+    /** A cloth of a use of its own is shown by a paint that no other claims. */
+    private static Cloth rust(String description, Percent stretch) {
+        return Cloth.knit(description, stretch).as(Name.of("main"));
+    }
+
     private static Style tee() {
         return style(
                 "Tee",
                 CLOSE,
-                Cloth.knit("single jersey", percent(40)),
+                Cloth.knit("single jersey, night blue", percent(40)),
                 straightenSideSeams(),
                 fitCapToArmhole(mm(5)),
                 widenNeckline(mm(15)),
@@ -137,7 +144,7 @@ public final class Wardrobe {
         return style(
                 "Batwing",
                 LOOSE,
-                Cloth.knit("viscose jersey", percent(50)),
+                rust("viscose jersey, rust", percent(50)),
                 widenNeckline(cm(2.5)),
                 lowerFrontNeckline(cm(3)),
                 lengthenBody(cm(8)),
@@ -162,7 +169,7 @@ public final class Wardrobe {
         return style(
                 "Cropped boxy top",
                 LOOSE,
-                Cloth.knit("loop terry", percent(25)),
+                rust("loop terry, rust", percent(25)),
                 widenNeckline(cm(2)),
                 dropShoulder(cm(4)),
                 lowerArmhole(cm(2)).withSleeve(),

@@ -26,10 +26,18 @@ record FlatPicture(SvgSheet sheet, String described, double width) {
         return new FlatPicture(sheet, described, Double.parseDouble(width.group(1)));
     }
 
-    void write(XmlWriter xml, String type) {
+    /**
+     * Returns how wide it is to be shown, in percent of the widest: between its true share and all of it, so that a small
+     * garment looks smaller and is still seen.
+     */
+    double share(double widest) {
+        return 100 * Math.sqrt(width / widest);
+    }
+
+    void write(XmlWriter xml, String type, double share) {
         xml.begin("img")
                 .attribute("class", type)
-                .attribute("style", "--w:" + ShownStyle.millimetres(width))
+                .attribute("style", "--w:" + ShownStyle.tenths(share))
                 .attribute("alt", described)
                 .attribute(
                         "src",

@@ -36,26 +36,18 @@ public record GalleryPage(String text) {
         XmlWriter xml = XmlWriter.compactHtml();
         xml.begin("html").attribute("xmlns", "http://www.w3.org/1999/xhtml").attribute("lang", "en");
         head(xml, FreeText.shown(title));
-        xml.begin("body")
-                .attribute(
-                        "style",
-                        "--pair:" + ShownStyle.millimetres(widest(shown, true)) + ";--one:"
-                                + ShownStyle.millimetres(widest(shown, false)));
+        xml.begin("body");
         header(xml, title, introduction, shown);
         xml.begin("main");
-        shown.forEach(style -> style.write(xml));
+        double widest = shown.stream()
+                .mapToDouble(
+                        style -> Math.max(style.front().width(), style.back().width()))
+                .max()
+                .orElse(1);
+        shown.forEach(style -> style.write(xml, widest));
         xml.end();
         footer(xml, shown);
         return new GalleryPage(xml.end().end().document());
-    }
-
-    private static double widest(List<ShownStyle> shown, boolean both) {
-        return shown.stream()
-                .mapToDouble(style -> both
-                        ? style.front().width() + style.back().width()
-                        : Math.max(style.front().width(), style.back().width()))
-                .max()
-                .orElse(1);
     }
 
     private static void head(XmlWriter xml, String title) {
@@ -99,7 +91,7 @@ public record GalleryPage(String text) {
                     .end();
         }
         xml.end().end().end();
-        shown.get(0).front().write(xml, "hero");
+        shown.get(0).front().write(xml, "hero", 100);
         xml.end();
     }
 
@@ -110,8 +102,7 @@ public record GalleryPage(String text) {
         xml.begin("p")
                 .text(String.format(
                         Locale.ROOT,
-                        "%d styles, %d garments, %d seams walked along the seam line and true within 0.01 mm. All drawings"
-                                + " are at one scale. Finished measures are of the garment on a table; sizes go by the"
+                        "%d styles, %d garments, %d seams walked along the seam line and true within 0.01 mm. Finished measures are of the garment on a table; sizes go by the"
                                 + " steps of GB/T 1335.",
                         shown.size(),
                         garments,

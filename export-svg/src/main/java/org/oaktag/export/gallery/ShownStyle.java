@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.export.drawing.ClothPaint;
@@ -52,9 +53,9 @@ record ShownStyle(GalleryStyle style, Garment garment, List<Garment> sizes, Flat
                 FlatPicture.of(SvgSheet.back(garment), title + " laid flat, back"));
     }
 
-    /** Returns a length for the style sheet, which reckons with plain numbers. */
-    static String millimetres(double length) {
-        return Decimal.text(Math.round(length * 10) / 10.0);
+    /** Returns a number for the style sheet. */
+    static String tenths(double value) {
+        return Decimal.text(Math.round(value * 10) / 10.0);
     }
 
     String title() {
@@ -78,11 +79,11 @@ record ShownStyle(GalleryStyle style, Garment garment, List<Garment> sizes, Flat
         return garment.cautions();
     }
 
-    void write(XmlWriter xml) {
+    void write(XmlWriter xml, double widest) {
         xml.begin("article").attribute("id", id());
         xml.begin("div").attribute("class", "mat");
-        front.write(xml, "flat");
-        back.write(xml, "flat");
+        front.write(xml, "flat", front.share(widest));
+        back.write(xml, "flat", back.share(widest));
         xml.end();
         xml.begin("div").attribute("class", "told");
         xml.begin("h2").text(title()).end();
@@ -98,7 +99,7 @@ record ShownStyle(GalleryStyle style, Garment garment, List<Garment> sizes, Flat
     }
 
     private String facts() {
-        long untrue = java.util.stream.Stream.concat(java.util.stream.Stream.of(garment), sizes.stream())
+        long untrue = Stream.concat(Stream.of(garment), sizes.stream())
                 .mapToLong(each -> each.walkSeams().untrue().size())
                 .sum();
         int cut = garment.pieces().stream()
