@@ -14,12 +14,28 @@ final class Clearance {
     private final List<Path> edges;
     private final double[] distances;
     private final double slack;
+    private final double besideCorners;
     private final Path ring;
     private final boolean closed;
     private final int windingOnTheLeft;
     private final double[] atCornerAfter;
 
     Clearance(List<Path> edges, double[] distances, OffsetCorners corners, boolean closed, double slack) {
+        this(edges, distances, corners, closed, slack, slack);
+    }
+
+    /**
+     * @param slack how much nearer than required is near enough, mm
+     * @param besideCorners how near to a corner the foot of a point may lie to count as at the corner, mm
+     */
+    Clearance(
+            List<Path> edges,
+            double[] distances,
+            OffsetCorners corners,
+            boolean closed,
+            double slack,
+            double besideCorners) {
+        this.besideCorners = besideCorners;
         this.edges = edges;
         this.distances = distances;
         this.slack = slack;
@@ -75,13 +91,13 @@ final class Clearance {
         return closed && on.t() > 0 && on.t() < 1 && curve.directionAt(on.t()).cross(point.minus(on.point())) > 0;
     }
 
-    /** Within the slack of a corner what is required there. */
+    /** At a corner what is required there. */
     private double required(int edge, int index, Curve curve, Point on) {
         double required = distances[edge];
-        if (closed && index == 0 && on.isCloseTo(curve.start(), slack)) {
+        if (closed && index == 0 && on.isCloseTo(curve.start(), besideCorners)) {
             required = atCornerAfter[(edge + edges.size() - 1) % edges.size()];
         }
-        if (closed && index == edges.get(edge).curves().size() - 1 && on.isCloseTo(curve.end(), slack)) {
+        if (closed && index == edges.get(edge).curves().size() - 1 && on.isCloseTo(curve.end(), besideCorners)) {
             required = atCornerAfter[edge];
         }
         return required;

@@ -16,7 +16,7 @@ import org.oaktag.PatternException;
  *
  * <p><b>Method.</b> The parallels of the edges ({@link OffsetCurve}) are joined round outer corners in the style asked for; at inner
  * corners the greater of two different distances is carried round in an arc. Where they run into each other the run is cut at all its
- * self-crossings, and only the parts that keep their distance from every edge remain. If nothing is left that way, because an edge bends in
+ * self-crossings, and only the parts that keep their distance from every edge remain. If nothing is left that way, or what is left comes too near, because an edge bends in
  * more sharply than its distance right beside a corner, the greater distance is carried round outer corners as well. With several loops left the
  * outward offset is the outermost; an inward one that falls apart is refused.
  *
@@ -24,6 +24,9 @@ import org.oaktag.PatternException;
  * @param outline the parts as one outline, run in the sense of the source
  */
 public record OutlineOffset(List<OffsetPart> parts, Outline outline) {
+
+    /** Where each curve of a result is looked at again. */
+    private static final int PLACES = 7;
 
     public OutlineOffset {
         parts = List.copyOf(parts);
@@ -75,9 +78,13 @@ public record OutlineOffset(List<OffsetPart> parts, Outline outline) {
         }
         OffsetCorners joins = new OffsetCorners(within, reverse ? reversedCorners(corners) : corners, false);
         List<List<RawCurve>> loops = loops(run, left, joins, tolerance, inward);
-        if (loops.isEmpty()) {
-            joins = joins.withAllCarried();
-            loops = loops(run, left, joins, tolerance, inward);
+        if (!keepTheirDistance(loops, run, left, joins, tolerance)) {
+            OffsetCorners carried = joins.withAllCarried();
+            List<List<RawCurve>> carriedLoops = loops(run, left, carried, tolerance, inward);
+            if (loops.isEmpty() || keepTheirDistance(carriedLoops, run, left, carried, tolerance)) {
+                joins = carried;
+                loops = carriedLoops;
+            }
         }
         if (loops.size() != 1) {
             throw refused(run, left, joins, tolerance, inward, loops.size());
@@ -148,6 +155,24 @@ public record OutlineOffset(List<OffsetPart> parts, Outline outline) {
             return kept.subList(0, 1);
         }
         return kept;
+    }
+
+    /**
+     * Tells whether there is a loop, and all along it the distances are kept; the trim has looked at the middle of each stretch only.
+     */
+    private static boolean keepTheirDistance(
+            List<List<RawCurve>> loops, List<Path> run, double[] left, OffsetCorners corners, double tolerance) {
+        Clearance clearance = new Clearance(run, left, corners, true, tolerance, 2 * tolerance);
+        return !loops.isEmpty() && loops.stream().flatMap(List::stream).allMatch(raw -> isKept(clearance, raw));
+    }
+
+    private static boolean isKept(Clearance clearance, RawCurve raw) {
+        for (int i = 0; i < PLACES; i++) {
+            if (!clearance.isKeptBy(raw.curve().pointAt((i + 0.5) / PLACES), raw.edge())) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static PatternException refused(
