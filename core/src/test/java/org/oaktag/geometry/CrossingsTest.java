@@ -163,4 +163,24 @@ class CrossingsTest {
             }
         }
     }
+
+    /** The two branches of a parallel at its cusp: they leave one point in one direction, and part slowly. */
+    @Test
+    void curves_that_part_slowly_from_a_common_end_meet_there_alone() {
+        Path first = Path.from(new Point(28.46099920595732, -330.7401667080138))
+                .curveTo(
+                        new Point(31.31707397276704, -328.8743973836835),
+                        new Point(32.22735685346045, -328.4958622325381),
+                        new Point(32.35005289358537, -328.44463603749807))
+                .build();
+        Path second = Path.from(first.end())
+                .curveTo(
+                        new Point(32.07068893999632, -328.5612718503503),
+                        new Point(29.67984705798692, -329.42234530504845),
+                        new Point(25.98661941211943, -329.0406958121007))
+                .build();
+        List<Crossing> met = Crossings.between(first, second);
+        assertThat(met).hasSize(1);
+        assertThat(met.get(0).point().distanceTo(first.end())).isLessThan(1e-6);
+    }
 }

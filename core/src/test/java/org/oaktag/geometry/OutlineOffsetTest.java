@@ -188,4 +188,55 @@ class OutlineOffsetTest {
             }
         }
     }
+
+    /** A tightly curved outline, drawn with a hundred chords: many small turns both ways. */
+    @Test
+    void a_curve_drawn_in_a_hundred_chords_grows_by_a_little() {
+        Outline curved = Outline.of(Path.from(p(0, 0))
+                .curveTo(p(60, 40), p(140, 40), p(200, 0))
+                .curveTo(p(150, 100), p(190, 180), p(250, 230))
+                .lineTo(p(0, 230))
+                .lineTo(p(0, 0))
+                .build());
+        Path path = curved.path();
+        Point[] chords = new Point[101];
+        for (int i = 0; i < 100; i++) {
+            chords[i] = path.pointAt(path.length() * i / 100);
+        }
+        chords[100] = chords[0];
+        Outline polygon = Outline.of(Path.polyline(chords));
+        OutlineOffset offset = OutlineOffset.outward(polygon, 1.66, CornerStyle.round(), TOLERANCE);
+        assertThat(offset.outline().selfCrossings()).isEmpty();
+        for (Curve curve : offset.outline().path().curves()) {
+            assertThat(polygon.path().nearest(curve.pointAt(0.5)).distance()).isCloseTo(1.66, within(2 * TOLERANCE));
+        }
+    }
+
+    /** One edge moved inwards, the others left where they are. */
+    @Test
+    void one_edge_alone_moves_inwards() {
+        List<Path> edges = List.of(
+                Path.from(p(0, 0)).curveTo(p(60, 40), p(140, 40), p(200, 0)).build(),
+                Path.from(p(200, 0))
+                        .curveTo(p(150, 100), p(190, 180), p(250, 230))
+                        .build(),
+                Path.polyline(p(250, 230), p(0, 230)),
+                Path.polyline(p(0, 230), p(0, 0)));
+        double whole = Outline.of(
+                        edges.get(0).then(edges.get(1)).then(edges.get(2)).then(edges.get(3)))
+                .area();
+        for (int moved = 0; moved < 4; moved++) {
+            double[] distances = new double[4];
+            distances[moved] = -6;
+            OutlineOffset offset = OutlineOffset.outward(edges, distances, CornerStyle.mitre(4), TOLERANCE);
+            double length = edges.get(moved).length();
+            assertThat(whole - offset.outline().area())
+                    .as("edge %s", moved)
+                    .isBetween(6 * length - 150, 6 * length + 150);
+            for (OffsetPart part : offset.parts()) {
+                Point middle = part.path().pointAt(part.path().length() / 2);
+                assertThat(edges.get(moved).nearest(middle).distance()).isGreaterThanOrEqualTo(6 - TOLERANCE - 1e-9);
+            }
+        }
+    }
 }

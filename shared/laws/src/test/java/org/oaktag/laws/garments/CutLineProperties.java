@@ -29,7 +29,7 @@ class CutLineProperties {
     /** The tolerance of a cut line is 0.01 mm; a sample may lie as far off again on the flattened side of a curve. */
     private static final double TOLERANCE = 0.02;
 
-    @Property(tries = 20)
+    @Property(tries = 40)
     void the_cut_line_keeps_the_allowance_of_every_edge(@ForAll BodyMeasurements body) {
         Garment top = HoodedTop.recipe(false).applyTo(HoodedTop.block(body));
         Allowances allowances = Allowances.industryKnit(top);
@@ -37,6 +37,9 @@ class CutLineProperties {
             CutLine cutLine = CutLine.of(piece, allowances);
             assertThat(cutLine.runs()).as("runs of %s", piece.name()).hasSize(1);
             assertThat(cutLine.outline().area()).isGreaterThan(piece.outline().area());
+            assertThat(cutLine.outline().selfCrossings())
+                    .as("crossings of %s", piece.name())
+                    .isEmpty();
             for (Edge edge : piece.edges()) {
                 keeps(
                         piece,
