@@ -1,19 +1,13 @@
 package org.oaktag.examples;
 
-import java.io.BufferedInputStream;
 import java.io.BufferedWriter;
 import java.io.IOException;
-import java.io.InputStreamReader;
 import java.io.PrintWriter;
-import java.io.RandomAccessFile;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayDeque;
-import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Queue;
@@ -25,9 +19,6 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicBoolean;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
 import org.jspecify.annotations.Nullable;
 import org.oaktag.PatternException;
 import org.oaktag.blocks.Style;
@@ -46,7 +37,7 @@ import picocli.CommandLine.Spec;
  * Makes one style for every body of a file of any length, a row a body, in the order of the file: finished measures,
  * seams, the greatest seam error, the ease of the cap, or the reason for refusal.
  *
- * <p>Bodies are read as they are needed, and as many are at work as keep the threads busy; so memory does not grow with the
+ * <p>Bodies are read line by line as they are needed, and as many are at work as keep the threads busy; so memory does not grow with the
  * file, and the rows are the same for any number of threads.
  */
 @Command(
@@ -98,6 +89,9 @@ public final class DraftMany implements Callable<Integer> {
                     if (e instanceof PatternException) {
                         command.getErr().println("draft-many: " + e.getMessage());
                         return CommandLine.ExitCode.SOFTWARE;
+                    } else if (e instanceof FileSystemException file) {
+                        command.getErr().println("draft-many: '" + file.getFile() + "' cannot be read or written");
+                        return CommandLine.ExitCode.SOFTWARE;
                     }
                     throw e;
                 })
@@ -108,6 +102,9 @@ public final class DraftMany implements Callable<Integer> {
     public Integer call() throws IOException, InterruptedException {
         if (threads < 1) {
             throw PatternException.of("threads", "must be 1 or more", "" + threads, "");
+        }
+        if (Files.exists(in) && Files.exists(out) && Files.isSameFile(in, out)) {
+            throw PatternException.of("OUT.csv", "must be another file than IN.csv", "'" + out + "'", "");
         }
         Style style = recipe == null ? HoodedTop.style() : RecipeJson.standard().read(read(recipe));
         Thread worker = Thread.currentThread();
@@ -134,54 +131,73 @@ public final class DraftMany implements Callable<Integer> {
 
     private int drafted(Style style) throws IOException, InterruptedException {
         List<Name> measures = measures(style);
-        List<String> heads = DraftedRow.heads(measures);
-        long skipped = resume ? Resumed.rows(out, String.join(",", heads)) : 0;
+        RowFile rows = new RowFile(out, DraftedRow.heads(measures));
+        long total = bodies();
+        RowFile.Reached reached = resume ? rows.reached() : new RowFile.Reached(0, 0);
+        long done = reached.rows();
         ExecutorService pool = Executors.newFixedThreadPool(threads);
-        long done = skipped;
-        try (CSVParser rows = parser();
-                BufferedWriter writer = writer(skipped > 0);
-                Progress progress = Progress.of(spec.commandLine().getErr())) {
-            Iterator<CSVRecord> iterator = rows.iterator();
-            BodyTable table = BodyTable.under(name(), nextLine(rows, iterator).orElseThrow(this::empty));
-            if (skipped == 0) {
-                writer.write(row(heads));
-            }
-            for (long i = 0; i < skipped; i++) {
-                nextLine(rows, iterator);
-            }
-            Queue<Future<DraftedRow>> window = new ArrayDeque<>();
-            Optional<BodyTable.Line> line = nextLine(rows, iterator);
-            while (line.isPresent() || !window.isEmpty()) {
-                while (line.isPresent() && window.size() < threads * WAITING_FOR_EACH_THREAD && !stop.get()) {
-                    BodyTable.Line next = line.get();
-                    window.add(pool.submit(() -> DraftedRow.of(table, next, style, measures)));
-                    line = nextLine(rows, iterator);
+        try (BodyLines lines = BodyLines.of(in)) {
+            BodyTable table = BodyTable.under(
+                    name(), lines.next().orElseThrow(this::empty).cells());
+            skip(lines, reached);
+            try (BufferedWriter writer = rows.writer(resume && Files.exists(out) && Files.size(out) > 0);
+                    Progress progress = Progress.of(spec.commandLine().getErr(), total, done)) {
+                Queue<Future<DraftedRow>> window = new ArrayDeque<>();
+                Optional<BodyLines.Written> line = lines.next();
+                while (line.isPresent() || !window.isEmpty()) {
+                    while (line.isPresent() && window.size() < threads * WAITING_FOR_EACH_THREAD && !stop.get()) {
+                        BodyLines.Written next = line.get();
+                        window.add(pool.submit(() -> DraftedRow.of(table, next, style, measures)));
+                        line = lines.next();
+                    }
+                    if (window.isEmpty()) {
+                        break;
+                    }
+                    write(window.remove(), writer);
+                    done++;
+                    progress.at(done);
                 }
-                if (window.isEmpty()) {
-                    break;
-                }
-                write(window.remove(), writer);
-                done++;
-                progress.at(done);
             }
         } finally {
             pool.shutdownNow();
         }
-        return told(done, skipped);
+        return told(done, reached.rows());
+    }
+
+    /** Passes over the lines whose rows are there, and checks that they are rows of this file. */
+    private void skip(BodyLines lines, RowFile.Reached reached) throws IOException {
+        long last = 0;
+        for (long i = 0; i < reached.rows(); i++) {
+            last = lines.next().map(BodyLines.Written::number).orElse(0L);
+        }
+        if (last != reached.lastLine()) {
+            throw PatternException.of(
+                    "'" + out + "'",
+                    "must hold rows of " + name() + " to be gone on with",
+                    reached.rows() + " rows, the last of line " + reached.lastLine(),
+                    "leave out --resume");
+        }
+    }
+
+    /** Returns how many bodies there are, so that progress can be told as a share. */
+    private long bodies() throws IOException {
+        try (BodyLines lines = BodyLines.of(in)) {
+            long count = -1;
+            for (Optional<BodyLines.Written> line = lines.next(); line.isPresent(); line = lines.next()) {
+                count++;
+            }
+            return Math.max(0, count);
+        }
     }
 
     private void write(Future<DraftedRow> future, BufferedWriter writer) throws IOException, InterruptedException {
         try {
             DraftedRow row = future.get();
-            writer.write(row(row.cells()));
+            writer.write(RowFile.row(row.cells()));
             counts.merge(row.outcome() + (row.rule().isEmpty() ? "" : ": " + row.rule()), 1L, Long::sum);
         } catch (ExecutionException e) {
             throw new IllegalStateException("a row failed outside its own care", e.getCause());
         }
-    }
-
-    private static String row(List<String> cells) {
-        return CSVFormat.RFC4180.format(cells.toArray()) + "\n";
     }
 
     private int told(long done, long skipped) {
@@ -210,40 +226,6 @@ public final class DraftMany implements Callable<Integer> {
         return List.of();
     }
 
-    private CSVParser parser() throws IOException {
-        return CSVParser.parse(
-                new InputStreamReader(new BufferedInputStream(Files.newInputStream(in)), StandardCharsets.UTF_8),
-                CSVFormat.RFC4180.builder().setTrim(true).get());
-    }
-
-    private BufferedWriter writer(boolean append) throws IOException {
-        return append
-                ? Files.newBufferedWriter(out, StandardCharsets.UTF_8, StandardOpenOption.APPEND)
-                : Files.newBufferedWriter(out, StandardCharsets.UTF_8);
-    }
-
-    private Optional<BodyTable.Line> nextLine(CSVParser rows, Iterator<CSVRecord> iterator) {
-        try {
-            while (iterator.hasNext()) {
-                CSVRecord row = iterator.next();
-                if (row.stream().anyMatch(cell -> !cell.isBlank())) {
-                    List<String> cells = new ArrayList<>(row.toList());
-                    if (row.getRecordNumber() == 1) {
-                        cells.set(0, cells.get(0).replace("\uFEFF", ""));
-                    }
-                    return Optional.of(new BodyTable.Line(rows.getCurrentLineNumber(), cells));
-                }
-            }
-            return Optional.empty();
-        } catch (UncheckedIOException e) {
-            throw PatternException.of(
-                    name() + " line " + rows.getCurrentLineNumber(),
-                    "a quoted cell must end with a quote before the next comma",
-                    String.valueOf(e.getMessage()),
-                    "");
-        }
-    }
-
     private PatternException empty() {
         return PatternException.of(
                 name(), "must hold a line of column heads and a line for each body", "an empty file", "");
@@ -258,44 +240,6 @@ public final class DraftMany implements Callable<Integer> {
             return Files.readString(file);
         } catch (IOException e) {
             throw PatternException.of("recipe file", "must exist and be text in UTF-8", "'" + file + "'", "");
-        }
-    }
-
-    /** How far a run had got that was interrupted. */
-    private static final class Resumed {
-
-        private Resumed() {}
-
-        /** Cuts off a row that was not finished and returns how many there are, the heads not counted. */
-        static long rows(Path out, String heads) throws IOException {
-            if (!Files.exists(out)) {
-                return 0;
-            }
-            long lines = 0;
-            long kept = 0;
-            try (RandomAccessFile file = new RandomAccessFile(out.toFile(), "rw");
-                    BufferedInputStream bytes = new BufferedInputStream(Files.newInputStream(out))) {
-                long at = 0;
-                for (int next = bytes.read(); next >= 0; next = bytes.read()) {
-                    at++;
-                    if (next == '\n') {
-                        lines++;
-                        kept = at;
-                    }
-                }
-                file.setLength(kept);
-            }
-            try (var reader = Files.newBufferedReader(out)) {
-                String first = reader.readLine();
-                if (first != null && !first.equals(heads)) {
-                    throw PatternException.of(
-                            "'" + out + "'",
-                            "must have the heads of this style to be gone on with",
-                            first,
-                            "leave out --resume");
-                }
-            }
-            return Math.max(0, lines - 1);
         }
     }
 }

@@ -37,10 +37,10 @@ record DraftedRow(String outcome, String rule, List<String> cells) {
     }
 
     /** Drafts one line. */
-    static DraftedRow of(BodyTable table, BodyTable.Line line, Style style, List<Name> measures) {
+    static DraftedRow of(BodyTable table, BodyLines.Written line, Style style, List<Name> measures) {
         BodyMeasurements body;
         try {
-            body = table.body(line);
+            body = table.body(line.cells());
         } catch (PatternException broken) {
             return without(line, "", "broken", broken, measures);
         }
@@ -53,7 +53,7 @@ record DraftedRow(String outcome, String rule, List<String> cells) {
         }
     }
 
-    private static DraftedRow made(BodyTable.Line line, String name, Garment garment, List<Name> measures) {
+    private static DraftedRow made(BodyLines.Written line, String name, Garment garment, List<Name> measures) {
         List<String> cells = begun(line, name, "made");
         for (Name measure : measures) {
             cells.add(garment.measures().stream()
@@ -90,7 +90,7 @@ record DraftedRow(String outcome, String rule, List<String> cells) {
     }
 
     private static DraftedRow without(
-            BodyTable.Line line, String name, String outcome, RuntimeException why, List<Name> measures) {
+            BodyLines.Written line, String name, String outcome, RuntimeException why, List<Name> measures) {
         List<String> cells = begun(line, name, outcome);
         for (int i = 0; i < measures.size() + 4; i++) {
             cells.add("");
@@ -102,7 +102,7 @@ record DraftedRow(String outcome, String rule, List<String> cells) {
         return new DraftedRow(outcome, oneLine(rule.replaceAll(NUMBER, "#")), cells);
     }
 
-    private static List<String> begun(BodyTable.Line line, String name, String outcome) {
+    private static List<String> begun(BodyLines.Written line, String name, String outcome) {
         return new ArrayList<>(List.of(String.valueOf(line.number()), oneLine(name), outcome));
     }
 

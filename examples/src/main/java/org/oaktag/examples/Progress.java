@@ -1,44 +1,66 @@
 package org.oaktag.examples;
 
 import java.io.PrintWriter;
+import java.time.Duration;
 import java.util.Optional;
+import me.tongfei.progressbar.ProgressBar;
+import me.tongfei.progressbar.ProgressBarBuilder;
+import me.tongfei.progressbar.ProgressBarConsumer;
+import me.tongfei.progressbar.ProgressBarStyle;
 
-/**
- * Tells how far a long run has got: a line that is written over on a terminal, a line now and then elsewhere. How many
- * rows there are is not known before the last is read, so that it counts and shows no share.
- */
+/** Tells how far a long run has got: a bar on a terminal, a plain line now and then elsewhere. */
 final class Progress implements AutoCloseable {
 
-    private static final long ON_A_TERMINAL = 250;
-    private static final long ELSEWHERE = 10_000;
+    private static final int LINES = 20;
 
     private final PrintWriter err;
-    private final boolean terminal;
+    private final long total;
+    private final Optional<ProgressBar> bar;
 
-    private Progress(PrintWriter err, boolean terminal) {
+    private Progress(PrintWriter err, long total, Optional<ProgressBar> bar) {
         this.err = err;
-        this.terminal = terminal;
+        this.total = total;
+        this.bar = bar;
     }
 
-    static Progress of(PrintWriter err) {
-        return new Progress(err, Optional.ofNullable(System.console()).isPresent());
+    /** Returns whichever suits where the program runs. */
+    static Progress of(PrintWriter err, long total, long done) {
+        boolean terminal =
+                System.console() != null && !"dumb".equals(System.getenv().getOrDefault("TERM", "dumb"));
+        return terminal ? new Progress(err, total, Optional.of(bar(total, done).build())) : plain(err, total);
+    }
+
+    /** Returns a bar that writes to a consumer. */
+    static Progress bar(PrintWriter err, long total, long done, ProgressBarConsumer consumer) {
+        return new Progress(
+                err, total, Optional.of(bar(total, done).setConsumer(consumer).build()));
+    }
+
+    /** Returns plain lines, at every twentieth of the whole. */
+    static Progress plain(PrintWriter err, long total) {
+        return new Progress(err, total, Optional.empty());
+    }
+
+    private static ProgressBarBuilder bar(long total, long done) {
+        return new ProgressBarBuilder()
+                .setTaskName("drafting")
+                .setInitialMax(total)
+                .setStyle(ProgressBarStyle.ASCII)
+                .startsFrom(done, Duration.ZERO);
     }
 
     /** Takes note of how many rows are written. */
     void at(long rows) {
-        if (terminal && rows % ON_A_TERMINAL == 0) {
-            err.print("\r" + rows + " drafted");
-            err.flush();
-        } else if (!terminal && rows % ELSEWHERE == 0) {
-            err.println(rows + " drafted");
+        if (bar.isPresent()) {
+            bar.get().stepTo(rows);
+        } else if (rows == total || rows % Math.max(1, total / LINES) == 0) {
+            err.println(rows + " of " + total + " drafted");
         }
     }
 
     @Override
     public void close() {
-        if (terminal) {
-            err.println();
-        }
+        bar.ifPresent(ProgressBar::close);
         err.flush();
     }
 }

@@ -46,6 +46,59 @@ class DraftManyTest {
     }
 
     @Test
+    void a_line_that_is_no_body_is_a_row_with_the_reason_and_those_below_it_are_made() throws IOException {
+        Path in = folder.resolve("in.csv");
+        Files.writeString(
+                in,
+                "name,figure,bust_girth_mm,height_mm\n\n"
+                        + "\"open,woman,900,1650\n"
+                        + "tall,woman,900,16500\n"
+                        + ",,,\n"
+                        + "\"Mira, of the night crew\",woman,900,1650\n");
+        assertThat(run(in, "out.csv"))
+                .contains("3 rows", "1 made", "1 broken: a quoted cell", "1 broken: must be # to # mm");
+        List<String> rows = Files.readAllLines(folder.resolve("out.csv"));
+        assertThat(rows.get(1)).startsWith("3,,broken,").contains("in.csv line 3: a quoted cell must end");
+        assertThat(rows.get(2)).startsWith("4,,broken,").contains("in.csv line 4 column height_mm", "16500.0 mm");
+        assertThat(rows.get(3)).startsWith("6,\"Mira, of the night crew\",made,");
+    }
+
+    @Test
+    void a_body_that_the_style_does_not_fit_is_a_row_with_the_reason() throws IOException {
+        Path recipe = Files.writeString(
+                folder.resolve("style.json"), shipped().replaceFirst("\"by_mm\": 25", "\"by_mm\": 2500"));
+        Path in = bodies(2);
+        assertThat(run(in, "out.csv", "--recipe", recipe.toString())).contains("2 refused: ");
+        assertThat(Files.readAllLines(folder.resolve("out.csv")).get(1)).startsWith("2,body 0,refused,");
+    }
+
+    @Test
+    void rows_of_another_file_or_style_are_not_gone_on_with() throws IOException {
+        Path in = bodies(3);
+        run(in, "out.csv");
+        Path out = folder.resolve("out.csv");
+        String rows = Files.readString(out);
+        Files.writeString(in, Files.readString(in).replace("body 0", "\nbody 0"));
+        assertThat(refusal(in, out, "--resume")).contains("must hold rows of in.csv", "leave out --resume");
+        assertThat(out).hasContent(rows);
+        Files.writeString(out, "line,name\n2,body 0\n");
+        assertThat(refusal(in, out, "--resume")).contains("must have the heads of this style");
+    }
+
+    @Test
+    void what_cannot_be_run_is_said_and_nothing_is_written_over() throws IOException {
+        Path in = bodies(2);
+        String text = Files.readString(in);
+        assertThat(refusal(in, in)).contains("OUT.csv: must be another file than IN.csv");
+        assertThat(in).hasContent(text);
+        Path out = folder.resolve("out.csv");
+        assertThat(refusal(folder.resolve("none.csv"), out)).contains("file of bodies: must exist");
+        assertThat(refusal(in, out, "--threads", "0")).contains("threads: must be 1 or more");
+        assertThat(refusal(in, folder.resolve("none").resolve("out.csv"))).contains("cannot be read or written");
+        assertThat(out).doesNotExist();
+    }
+
+    @Test
     void the_style_that_is_shipped_as_json_is_the_hooded_top() throws IOException {
         String json = shipped();
         assertThat(RecipeJson.standard().read(json)).isEqualTo(HoodedTop.style());
@@ -96,6 +149,16 @@ class DraftManyTest {
         int code =
                 DraftMany.run(new PrintWriter(told), new PrintWriter(new StringWriter()), args.toArray(String[]::new));
         assertThat(code).isZero();
+        return told.toString();
+    }
+
+    private static String refusal(Path in, Path out, String... more) {
+        StringWriter told = new StringWriter();
+        List<String> args = new java.util.ArrayList<>(List.of(in.toString(), out.toString()));
+        args.addAll(List.of(more));
+        int code =
+                DraftMany.run(new PrintWriter(new StringWriter()), new PrintWriter(told), args.toArray(String[]::new));
+        assertThat(code).isEqualTo(1);
         return told.toString();
     }
 
