@@ -2,10 +2,13 @@ package org.oaktag.adjust;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.data.Datum;
+import org.oaktag.adjust.data.Schema;
 import org.oaktag.garment.Spelling;
 
 /**
@@ -84,6 +87,13 @@ public record StepCatalogue(List<StepKind> kinds) {
                 "must be of a kind that the catalogue knows",
                 step.getClass().getName(),
                 "add it: catalogue.with(StepKind.of(...))");
+    }
+
+    /** Returns what the data of a step is like, in the words of JSON Schema (draft 2020-12). */
+    public Datum.Fields schema() {
+        Map<String, Datum.Fields> schemas = new LinkedHashMap<>();
+        kinds.forEach(kind -> schemas.put(kind.name(), kind.schema()));
+        return Schema.by(STEP, schemas);
     }
 
     /**

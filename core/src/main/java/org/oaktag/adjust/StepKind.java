@@ -96,6 +96,11 @@ public final class StepKind {
                 amount(amount).among(Arrays.stream(choices).map(Name::value).toList()));
     }
 
+    /** Returns what the data of a step of this kind is like, in the words of JSON Schema (draft 2020-12). */
+    public Datum.Fields schema() {
+        return form.schema();
+    }
+
     /** Writes a step of this kind as data. */
     public Datum.Fields write(Step step) {
         return form.write(type.cast(step));

@@ -28,6 +28,13 @@ record FamilyForm(Map<String, RecordForm> members) implements Form {
     }
 
     @Override
+    public Datum.Fields schema() {
+        Map<String, Datum.Fields> schemas = new LinkedHashMap<>();
+        members.forEach((kind, member) -> schemas.put(kind, member.schema()));
+        return Schema.by(KIND, schemas);
+    }
+
+    @Override
     public Datum write(Object value) {
         String kind = Form.words(value.getClass().getSimpleName());
         return member(kind).write(value).after(KIND, new Datum.Text(kind));

@@ -30,6 +30,9 @@ sealed interface Form permits LeafForm, OptionalForm, ListForm, RecordForm, Fami
     /** Returns the value as data. */
     Datum write(Object value);
 
+    /** Returns what data of this form is like. */
+    Datum.Fields schema();
+
     /**
      * Reads the value.
      *
@@ -56,6 +59,7 @@ sealed interface Form permits LeafForm, OptionalForm, ListForm, RecordForm, Fami
                     Path.class,
                     AmountField.Sort.COMPOUND,
                     "",
+                    curves.schema(),
                     path -> curves.write(((Path) path).curves()),
                     (where, datum) -> Path.of(((List<?>) curves.read(where, datum))
                             .stream().map(Curve.class::cast).toList()));
@@ -86,10 +90,11 @@ sealed interface Form permits LeafForm, OptionalForm, ListForm, RecordForm, Fami
             return LeafForm.flag();
         }
         if (type == String.class) {
-            return LeafForm.text(String.class, words -> words, words -> words);
+            return LeafForm.text(String.class, Schema.type("string"), words -> words, words -> words);
         }
         if (type == Name.class) {
-            return LeafForm.text(Name.class, Name::value, Name::of);
+            return LeafForm.text(
+                    Name.class, Schema.type("string").with("minLength", new Datum.Numeral(1)), Name::value, Name::of);
         }
         if (type.isEnum()) {
             return LeafForm.constant(type);

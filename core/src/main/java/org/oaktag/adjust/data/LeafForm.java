@@ -16,6 +16,7 @@ import org.oaktag.garment.Spelling;
  * @param type the type of the value
  * @param sort what it is written as
  * @param suffix what the name of its field ends in
+ * @param schema what its data is like
  * @param writer makes data of it
  * @param reader makes it of data, told where that stands
  */
@@ -23,6 +24,7 @@ record LeafForm(
         Class<?> type,
         AmountField.Sort sort,
         String suffix,
+        Datum.Fields schema,
         Function<Object, Datum> writer,
         BiFunction<String, Datum, Object> reader)
         implements Form {
@@ -47,6 +49,7 @@ record LeafForm(
                 type,
                 AmountField.Sort.NUMBER,
                 suffix,
+                Schema.type("number"),
                 value -> new Datum.Numeral(toNumber.applyAsDouble(type.cast(value))),
                 (where, datum) -> fromNumber.apply(numberOf(where, datum)));
     }
@@ -56,6 +59,7 @@ record LeafForm(
                 Integer.class,
                 AmountField.Sort.NUMBER,
                 "",
+                Schema.type("integer"),
                 value -> new Datum.Numeral((Integer) value),
                 (where, datum) -> {
                     double number = numberOf(where, datum);
@@ -68,7 +72,12 @@ record LeafForm(
 
     static LeafForm flag() {
         return new LeafForm(
-                Boolean.class, AmountField.Sort.FLAG, "", value -> new Datum.Flag((Boolean) value), (where, datum) -> {
+                Boolean.class,
+                AmountField.Sort.FLAG,
+                "",
+                Schema.type("boolean"),
+                value -> new Datum.Flag((Boolean) value),
+                (where, datum) -> {
                     if (datum instanceof Datum.Flag flag) {
                         return flag.value();
                     }
@@ -76,11 +85,13 @@ record LeafForm(
                 });
     }
 
-    static <T> LeafForm text(Class<T> type, Function<T, String> toText, Function<String, T> fromText) {
+    static <T> LeafForm text(
+            Class<T> type, Datum.Fields schema, Function<T, String> toText, Function<String, T> fromText) {
         return new LeafForm(
                 type,
                 AmountField.Sort.TEXT,
                 "",
+                schema,
                 value -> new Datum.Text(toText.apply(type.cast(value))),
                 (where, datum) -> fromText.apply(textOf(where, datum)));
     }
@@ -89,14 +100,20 @@ record LeafForm(
     static LeafForm constant(Class<?> type) {
         List<Object> constants = List.of(type.getEnumConstants());
         List<String> known = constants.stream().map(LeafForm::label).toList();
-        return new LeafForm(type, AmountField.Sort.TEXT, "", value -> new Datum.Text(label(value)), (where, datum) -> {
-            String written = textOf(where, datum);
-            int place = known.indexOf(written);
-            if (place < 0) {
-                throw Spelling.unknown(where, written, known);
-            }
-            return constants.get(place);
-        });
+        return new LeafForm(
+                type,
+                AmountField.Sort.TEXT,
+                "",
+                Schema.oneOf(known),
+                value -> new Datum.Text(label(value)),
+                (where, datum) -> {
+                    String written = textOf(where, datum);
+                    int place = known.indexOf(written);
+                    if (place < 0) {
+                        throw Spelling.unknown(where, written, known);
+                    }
+                    return constants.get(place);
+                });
     }
 
     /** Returns the constants of an enum as they are written. */

@@ -12,6 +12,11 @@ record ListForm(Form of) implements Form {
     }
 
     @Override
+    public Datum.Fields schema() {
+        return Schema.list(of.schema());
+    }
+
+    @Override
     public Datum write(Object value) {
         List<Datum> items = new ArrayList<>();
         for (Object each : (List<?>) value) {

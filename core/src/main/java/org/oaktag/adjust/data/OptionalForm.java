@@ -11,6 +11,11 @@ record OptionalForm(Form of) implements Form {
     }
 
     @Override
+    public Datum.Fields schema() {
+        return of.schema();
+    }
+
+    @Override
     public Datum write(Object value) {
         return of.write(((Optional<?>) value).orElseThrow());
     }

@@ -87,6 +87,12 @@ public final class RecordForm implements Form {
 
     /** {@inheritDoc} */
     @Override
+    public Datum.Fields schema() {
+        return Schema.record(components);
+    }
+
+    /** {@inheritDoc} */
+    @Override
     public Datum.Fields write(Object value) {
         Map<String, Datum> fields = new LinkedHashMap<>();
         for (Component component : components) {

@@ -10,11 +10,13 @@ import java.util.Set;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.data.Datum;
 import org.oaktag.adjust.data.RecordForm;
+import org.oaktag.adjust.data.Schema;
 import org.oaktag.body.BodyBuilder;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Derived;
 import org.oaktag.body.Figure;
+import org.oaktag.body.PlausibleRange;
 import org.oaktag.garment.Spelling;
 import org.oaktag.measure.Length;
 
@@ -38,6 +40,36 @@ public final class BodyJson {
      * @param ageYears the age in whole years, or empty
      */
     public record Head(String name, Figure figure, Optional<Integer> ageYears) {}
+
+    /**
+     * Returns the JSON Schema (draft 2020-12) of what {@link #write} writes. Its ranges are those of a child or a grown
+     * body, whichever is wider; {@link #read} knows which it is. It lies beside this class as {@code bodies.schema.json}.
+     */
+    public static String schema() {
+        Map<String, Datum> measures = new LinkedHashMap<>();
+        List<String> required = new ArrayList<>();
+        for (BodyMeasure measure : BodyMeasure.values()) {
+            measures.put(
+                    field(measure),
+                    Schema.type("number")
+                            .with("description", new Datum.Text(measure.definition()))
+                            .with(
+                                    "minimum",
+                                    end(PlausibleRange.of(measure, Figure.GIRL).least()))
+                            .with(
+                                    "maximum",
+                                    end(PlausibleRange.of(measure, Figure.WOMAN).greatest())));
+            if (measure.isRequired()) {
+                required.add(field(measure));
+            }
+        }
+        Datum.Fields body = Schema.after(head().schema(), MEASURES, Schema.object(measures, required));
+        return JsonData.text(FORMAT.schema(Schema.object(Map.of(BODIES, Schema.list(body)), List.of(BODIES))));
+    }
+
+    private static Datum end(Length length) {
+        return new Datum.Numeral(length.mm());
+    }
 
     /** Writes bodies in their order. */
     public static String write(List<BodyMeasurements> bodies) {

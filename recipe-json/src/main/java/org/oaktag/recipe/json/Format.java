@@ -1,7 +1,9 @@
 package org.oaktag.recipe.json;
 
+import java.util.Map;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.data.Datum;
+import org.oaktag.adjust.data.Schema;
 
 /**
  * What a text says it is, in its first two fields.
@@ -13,6 +15,14 @@ record Format(String name, int version) {
 
     private static final String FORMAT = "format";
     private static final String VERSION = "version";
+
+    /** Returns the JSON Schema (draft 2020-12) of such a text, of what is behind these two fields. */
+    Datum.Fields schema(Datum.Fields content) {
+        Datum.Fields version = new Datum.Fields(Map.of("const", new Datum.Numeral(this.version)));
+        return Schema.before(Schema.before(content, VERSION, version), FORMAT, Schema.only(name))
+                .after("title", new Datum.Text(name + ", version " + this.version))
+                .after("$schema", new Datum.Text("https://json-schema.org/draft/2020-12/schema"));
+    }
 
     Datum.Fields before(Datum.Fields content) {
         return content.after(VERSION, new Datum.Numeral(version)).after(FORMAT, new Datum.Text(name));

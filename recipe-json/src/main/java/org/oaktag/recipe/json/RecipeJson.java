@@ -10,6 +10,7 @@ import org.oaktag.adjust.Step;
 import org.oaktag.adjust.StepCatalogue;
 import org.oaktag.adjust.data.Datum;
 import org.oaktag.adjust.data.RecordForm;
+import org.oaktag.adjust.data.Schema;
 import org.oaktag.adjustments.KnownSteps;
 import org.oaktag.blocks.BlockKind;
 import org.oaktag.blocks.Style;
@@ -46,6 +47,15 @@ public record RecipeJson(StepCatalogue catalogue) {
     /** Returns what reads and writes every step of the library; for your own as well, give a catalogue that has them. */
     public static RecipeJson standard() {
         return new RecipeJson(KnownSteps.catalogue());
+    }
+
+    /**
+     * Returns the JSON Schema (draft 2020-12) of what {@link #write} writes, for editors and other programs. It knows
+     * every field and its sort; which amounts a step allows, only {@link #read} and the garment say. That of
+     * {@link #standard()} lies beside this class as {@code recipe.schema.json}.
+     */
+    public String schema() {
+        return JsonData.text(FORMAT.schema(Schema.after(head().schema(), STEPS, Schema.list(catalogue.schema()))));
     }
 
     /**
