@@ -57,9 +57,16 @@ public final class FitChecks {
         return Percent.percent(Math.max(0, (reach / girth - 1) * 100));
     }
 
+    /** Sleeves that reach the neckline, as a raglan's do, are part of it. */
     private static Percent neckStretch(Garment garment) {
         return leastStretch(
-                garment, EdgeRef.of(TopNames.FRONT, EdgeNames.NECKLINE), EdgeRef.of(TopNames.BACK, EdgeNames.NECKLINE));
+                garment,
+                Stream.of(TopNames.FRONT, TopNames.BACK, TopNames.SLEEVE_FRONT, TopNames.SLEEVE_BACK)
+                        .map(garment::findPiece)
+                        .flatMap(Optional::stream)
+                        .filter(piece -> piece.hasEdge(EdgeNames.NECKLINE))
+                        .map(piece -> EdgeRef.of(piece.name(), EdgeNames.NECKLINE))
+                        .toArray(EdgeRef[]::new));
     }
 
     /** Compares the hem with the hip. */
@@ -74,16 +81,32 @@ public final class FitChecks {
                         garment, EdgeRef.of(TopNames.FRONT, EdgeNames.HEM), EdgeRef.of(TopNames.BACK, EdgeNames.HEM)));
     }
 
-    /** Compares the sleeve with the upper arm. */
+    /** Compares the sleeve, set in, in halves or grown on to the body, with the upper arm. */
     public static Optional<FitCheck> sleeve(Garment garment) {
-        return garment.findPiece(TopNames.SLEEVE)
-                .flatMap(sleeve -> check(
-                        garment,
-                        "sleeve",
-                        TopNames.SLEEVE_WIDTH,
-                        "upper arm",
-                        BodyMeasure.UPPER_ARM_GIRTH,
-                        sleeve.cloth().stretch()));
+        return check(
+                garment,
+                "sleeve",
+                TopNames.SLEEVE_WIDTH,
+                "upper arm",
+                BodyMeasure.UPPER_ARM_GIRTH,
+                roundTheArm(garment).stream()
+                        .map(piece -> piece.cloth().stretch())
+                        .min(Percent::compareTo)
+                        .orElse(Percent.percent(0)));
+    }
+
+    private static List<Piece> roundTheArm(Garment garment) {
+        return Stream.of(
+                        List.of(TopNames.SLEEVE),
+                        List.of(TopNames.SLEEVE_FRONT, TopNames.SLEEVE_BACK),
+                        List.of(TopNames.FRONT, TopNames.BACK))
+                .map(names -> names.stream()
+                        .map(garment::findPiece)
+                        .flatMap(Optional::stream)
+                        .toList())
+                .filter(pieces -> !pieces.isEmpty())
+                .findFirst()
+                .orElse(List.of());
     }
 
     /** Compares the cuff with the hand, its thumb laid in. The gathered sleeve opens as far as its own length allows. */
