@@ -1,5 +1,6 @@
 package org.oaktag.examples;
 
+import java.io.Console;
 import java.io.PrintWriter;
 import java.time.Duration;
 import java.util.Optional;
@@ -25,9 +26,27 @@ final class Progress implements AutoCloseable {
 
     /** Returns whichever suits where the program runs. */
     static Progress of(PrintWriter err, long total, long done) {
-        boolean terminal =
-                System.console() != null && !"dumb".equals(System.getenv().getOrDefault("TERM", "dumb"));
-        return terminal ? new Progress(err, total, Optional.of(bar(total, done).build())) : plain(err, total);
+        return isTerminal()
+                ? new Progress(err, total, Optional.of(bar(total, done).build()))
+                : plain(err, total);
+    }
+
+    private static boolean isTerminal() {
+        return Optional.ofNullable(System.console())
+                        .filter(Progress::isTerminal)
+                        .isPresent()
+                && !"dumb".equals(System.getenv().getOrDefault("TERM", "dumb"));
+    }
+
+    /** From Java 22 on there is a console where there is no terminal too, and it says which; before, it had no such word. */
+    private static boolean isTerminal(Console console) {
+        try {
+            return (boolean) Console.class.getMethod("isTerminal").invoke(console);
+        } catch (NoSuchMethodException before22) {
+            return true;
+        } catch (ReflectiveOperationException e) {
+            return false;
+        }
     }
 
     /** Returns a bar that writes to a consumer. */
