@@ -48,13 +48,14 @@ class DraftManyTest {
     @Test
     void a_line_that_is_no_body_is_a_row_with_the_reason_and_those_below_it_are_made() throws IOException {
         Path in = folder.resolve("in.csv");
-        Files.writeString(
-                in,
-                "name,figure,bust_girth_mm,height_mm\n\n"
-                        + "\"open,woman,900,1650\n"
-                        + "tall,woman,900,16500\n"
-                        + ",,,\n"
-                        + "\"Mira, of the night crew\",woman,900,1650\n");
+        Files.writeString(in, """
+                name,figure,bust_girth_mm,height_mm
+
+                "open,woman,900,1650
+                tall,woman,900,16500
+                ,,,
+                "Mira, of the night crew",woman,900,1650
+                """);
         assertThat(run(in, "out.csv"))
                 .contains("3 rows", "1 made", "1 broken: a quoted cell", "1 broken: must be # to # mm");
         List<String> rows = Files.readAllLines(folder.resolve("out.csv"));
