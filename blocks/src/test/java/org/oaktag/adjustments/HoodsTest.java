@@ -160,7 +160,7 @@ class HoodsTest {
     void a_facing_too_narrow_or_too_wide_is_refused_with_the_range() {
         assertThatThrownBy(() -> lineHood(mm(14), JERSEY))
                 .isInstanceOf(PatternException.class)
-                .hasMessageContaining("15.0 mm wide or more")
+                .hasMessageContaining("at least 15.0 mm wide")
                 .hasMessageContaining("14.0 mm");
         Garment hooded = observersTop().adjust(HOOD);
         double most =
