@@ -15,17 +15,24 @@ import org.oaktag.geometry.Vector;
  * <p>A straight line stays straight. Each handle of a cubic keeps its direction and grows with the distance between the
  * ends: with a chord c that becomes c', a handle h becomes h c'/c. Redrawing back to the old ends therefore gives the
  * old line.
+ *
+ * <p>Of a path of several curves as few as can carry the change are redrawn at either end: one, unless it is shorter
+ * than the way its end goes and that way leads aside, when it would be blown up or folded over; then so many that
+ * together they reach as far, each joint between them going a share of the way.
  */
 public final class Redraw {
 
     /** By how much the cosine of two directions along one straight line may fall short of 1. */
     private static final double PARALLEL = 1e-14;
 
+    /** The cosine of 30 degrees: an end that goes on within as much from where its curve pointed prolongs it. */
+    private static final double ONWARD = Math.sqrt(0.75);
+
     private Redraw() {}
 
     /**
-     * Returns the path between other ends. Where it is made of several curves, only the first and the last are redrawn, and
-     * those between stay as they are, unless all are parts of one straight line.
+     * Returns the path between other ends. Where it is made of several curves, those in the middle stay as they are, unless
+     * all are parts of one straight line.
      *
      * @param path the path as it is
      * @param start where it shall begin
@@ -35,15 +42,49 @@ public final class Redraw {
         if (isStraight(path)) {
             return Path.of(new Line(start, end));
         }
-        List<Curve> curves = new ArrayList<>(path.curves());
-        int last = curves.size() - 1;
-        if (last == 0) {
-            curves.set(0, curve(curves.get(0), start, end));
-        } else {
-            curves.set(0, curve(curves.get(0), start, curves.get(0).end()));
-            curves.set(last, curve(curves.get(last), curves.get(last).start(), end));
+        List<Curve> curves = path.curves();
+        double[] along = chords(curves);
+        int last = curves.size();
+        Vector startWay = start.minus(path.start());
+        Vector endWay = end.minus(path.end());
+        int head = 1;
+        while (head < last && !carries(curves.get(head - 1).end(), path.start(), start)) {
+            head++;
         }
-        return Path.of(curves);
+        int tail = last - 1;
+        while (tail > 0 && !carries(curves.get(tail).start(), path.end(), end)) {
+            tail--;
+        }
+        List<Curve> redrawn = new ArrayList<>();
+        Point from = start;
+        for (int i = 1; i <= last; i++) {
+            Point to = end;
+            if (i < last) {
+                double ofStart = Math.max(0, 1 - along[i] / along[head]);
+                double ofEnd = Math.max(0, (along[i] - along[tail]) / (along[last] - along[tail]));
+                to = curves.get(i - 1).end().plus(startWay.times(ofStart)).plus(endWay.times(ofEnd));
+            }
+            redrawn.add(curve(curves.get(i - 1), from, to));
+            from = to;
+        }
+        return Path.of(redrawn);
+    }
+
+    /** Tells whether what lies between a joint and an end can be redrawn with the joint kept. */
+    private static boolean carries(Point joint, Point end, Point moved) {
+        Vector was = end.minus(joint);
+        Vector is = moved.minus(joint);
+        return end.distanceTo(moved) <= was.length() || was.dot(is) >= ONWARD * was.length() * is.length();
+    }
+
+    /** Returns how far along the chords of the curves each joint lies, both ends included. */
+    private static double[] chords(List<Curve> curves) {
+        double[] along = new double[curves.size() + 1];
+        for (int i = 0; i < curves.size(); i++) {
+            Curve curve = curves.get(i);
+            along[i + 1] = along[i] + curve.start().distanceTo(curve.end());
+        }
+        return along;
     }
 
     private static boolean isStraight(Path path) {

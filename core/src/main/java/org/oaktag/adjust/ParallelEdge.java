@@ -2,6 +2,7 @@ package org.oaktag.adjust;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
@@ -29,6 +30,9 @@ record ParallelEdge(Path path, Path before, Path after) {
     private static final double TOLERANCE = 1e-4;
     private static final double MITRE = 4;
 
+    /** What an inward parallel leaves of either neighbour, in millimetres, or the edges beyond would meet it. */
+    private static final double LEAST_LEFT = 1;
+
     /** So many times the distance the neighbours are prolonged; a corner sharper than 1 in 20 has no end worth having. */
     private static final double FAR = 20;
 
@@ -36,60 +40,80 @@ record ParallelEdge(Path path, Path before, Path after) {
      * Draws the parallel.
      *
      * @param outward the distance in millimetres, negative for inwards, not zero
+     * @throws PatternException if it does not meet both neighbours or leaves nothing of one
      */
     static ParallelEdge of(Piece piece, Name edge, double outward) {
-        Path own = piece.path(edge);
+        return drawn(piece, edge, outward).orElseThrow(() -> refused(piece, edge, outward));
+    }
+
+    private static Optional<ParallelEdge> drawn(Piece piece, Name edge, double outward) {
         Path before = piece.before(edge).path();
         Path after = piece.after(edge).path();
-        Path offset = OffsetPath.of(own, outward, CornerStyle.mitre(MITRE), TOLERANCE);
+        Path offset = OffsetPath.of(piece.path(edge), outward, CornerStyle.mitre(MITRE), TOLERANCE);
         double far = FAR * Math.abs(outward);
         Path line = prolonged(offset, far);
         if (outward > 0) {
             Point tip = before.end().plus(before.endDirection().times(far));
             Point root = after.start().plus(after.startDirection().times(-far));
-            Crossing first = meeting(piece, edge, outward, line, Path.polyline(before.end(), tip), true);
-            Crossing last = meeting(piece, edge, outward, line, Path.polyline(after.start(), root), true);
-            Path between = between(piece, edge, outward, line, first, last);
-            return new ParallelEdge(
-                    between,
-                    prolonged(before, between.start()),
-                    prolonged(after.reversed(), between.end()).reversed());
+            Optional<Crossing> first = meeting(line, Path.polyline(before.end(), tip), true);
+            Optional<Crossing> last = meeting(line, Path.polyline(after.start(), root), true);
+            return between(line, first, last)
+                    .map(between -> new ParallelEdge(
+                            between,
+                            prolonged(before, between.start()),
+                            prolonged(after.reversed(), between.end()).reversed()));
         }
-        Crossing first = meeting(piece, edge, outward, line, before, false);
-        Crossing last = meeting(piece, edge, outward, line, after, true);
-        Path between = between(piece, edge, outward, line, first, last);
-        Path kept = before.sub(0, first.second());
-        Path rest = after.sub(last.second(), after.length());
-        return new ParallelEdge(Fragment.pinned(between, kept.end(), rest.start()), kept, rest);
+        Optional<Crossing> first = meeting(line, before, false).filter(place -> place.second() > LEAST_LEFT);
+        Optional<Crossing> last =
+                meeting(line, after, true).filter(place -> after.length() - place.second() > LEAST_LEFT);
+        return between(line, first, last).map(between -> {
+            Path kept = before.sub(0, first.orElseThrow().second());
+            Path rest = after.sub(last.orElseThrow().second(), after.length());
+            return new ParallelEdge(Fragment.pinned(between, kept.end(), rest.start()), kept, rest);
+        });
     }
 
     /** Where a neighbour meets the parallel: nearest to the edge along the neighbour. */
-    private static Crossing meeting(
-            Piece piece, Name edge, double outward, Path line, Path neighbour, boolean nearestIsFirst) {
+    private static Optional<Crossing> meeting(Path line, Path neighbour, boolean nearestIsFirst) {
         return Crossings.between(line, neighbour).stream()
                 .min((a, b) -> Double.compare(
-                        nearestIsFirst ? a.second() : -a.second(), nearestIsFirst ? b.second() : -b.second()))
-                .orElseThrow(() -> refused(piece, edge, outward));
+                        nearestIsFirst ? a.second() : -a.second(), nearestIsFirst ? b.second() : -b.second()));
     }
 
-    private static Path between(Piece piece, Name edge, double outward, Path line, Crossing first, Crossing last) {
-        if (last.first() - first.first() <= TOLERANCE) {
-            throw refused(piece, edge, outward);
+    private static Optional<Path> between(Path line, Optional<Crossing> first, Optional<Crossing> last) {
+        if (first.isEmpty() || last.isEmpty()) {
+            return Optional.empty();
         }
-        return line.sub(first.first(), last.first());
+        double from = first.get().first();
+        double to = last.get().first();
+        return to - from <= TOLERANCE ? Optional.empty() : Optional.of(line.sub(from, to));
     }
 
     private static PatternException refused(Piece piece, Name edge, double outward) {
-        double most = Math.min(
-                piece.before(edge).path().length(), piece.after(edge).path().length());
+        double most = most(piece, edge, outward);
         return PatternException.of(
                 "parallel of edge '" + edge + "' of piece '" + piece.name() + "'",
                 outward > 0
                         ? "must meet the neighbours of the edge when they are prolonged"
-                        : "must meet both neighbours of the edge, which are at least "
-                                + Length.mm(most).text() + " long",
-                Length.mm(Math.abs(outward)).text() + (outward > 0 ? " outwards" : " inwards"),
-                "use a smaller distance");
+                        : "must meet both neighbours of the edge and leave something of each",
+                Length.mm(Math.abs(outward)).text(),
+                most > 0 ? "it can lie " + Length.mm(most).text() + " away at the most" : "work on another edge");
+    }
+
+    /** Returns a distance on the same side, in whole tenths of a millimetre, that works where a tenth more does not. */
+    private static double most(Piece piece, Name edge, double outward) {
+        double tenth = Math.signum(outward) * 0.1;
+        long works = 0;
+        long fails = (long) Math.ceil(Math.abs(outward) * 10);
+        while (fails - works > 1) {
+            long middle = (works + fails) / 2;
+            if (drawn(piece, edge, middle * tenth).isPresent()) {
+                works = middle;
+            } else {
+                fails = middle;
+            }
+        }
+        return works / 10.0;
     }
 
     private static Path prolonged(Path path, double far) {

@@ -17,6 +17,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
+import org.oaktag.adjustments.WidenNeckline;
 import org.oaktag.blocks.TopBody;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Edge;
@@ -52,6 +53,19 @@ class ShoulderProperties {
                     block.piece(piece).path(EdgeNames.SHOULDER),
                     ROUNDING);
         }
+    }
+
+    @Property(tries = 60)
+    void a_neckline_can_be_narrowed_or_widened_across_a_seam_that_moved_by_a_hair(
+            @ForAll Garment block,
+            @ForAll @DoubleRange(min = -3, max = 3) double forward,
+            @ForAll @DoubleRange(min = -10, max = 20) double along) {
+        Garment moved = block.adjust(moveShoulderForward(mm(forward)));
+        Garment redrawn = moved.adjust(new WidenNeckline(mm(along)));
+        Sound.assertSound(redrawn);
+        Garment plain = block.adjust(new WidenNeckline(mm(along)));
+        double girth = plain.finished(TopNames.NECKLINE_GIRTH).mm();
+        assertThat(redrawn.finished(TopNames.NECKLINE_GIRTH).mm()).isCloseTo(girth, within(1 + 2 * Math.abs(forward)));
     }
 
     @Property(tries = 60)
