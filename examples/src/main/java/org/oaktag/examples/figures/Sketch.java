@@ -38,9 +38,17 @@ final class Sketch {
     private static final double DOT = 0.9;
     private static final double GAP = 1.2;
 
+    /** The length of the straight parts in which a line is looked at, mm. */
+    private static final double STEP = 2;
+
     private final double reduction;
     private final Figure figure = new Figure();
     private final List<Label> labels = new ArrayList<>();
+    private final List<Lettered> dimensions = new ArrayList<>();
+
+    /** The text of a dimension and where it may stand, best first. */
+    private record Lettered(TextBlock block, List<Box> places) {}
+
     private Transform onPaper;
 
     private Sketch(double reduction) {
@@ -166,15 +174,29 @@ final class Sketch {
         figure.add(Fill.arrowhead(d, roomy ? along : along.negated(), ARROW, Colours.AMOUNT));
         TextBlock block = new TextBlock(List.of(new TextLine(text, Font.SMALL, Colours.AMOUNT)));
         Vector side = along.leftNormal().times(off == 0 ? 1 : Math.signum(off));
+        List<Box> places = new ArrayList<>();
         if (c.distanceTo(d) > block.width()) {
-            Vector beside = side.times(block.height() / 2 + GAP);
-            labels.add(
-                    block.in(new Box(c.midpoint(d).plus(beside), block.width(), block.height(), Box.readable(along))));
+            for (Vector beside : List.of(side, side.negated())) {
+                for (double share : new double[] {0.5, 0.35, 0.65, 0.25, 0.75}) {
+                    Point middle = c.lerp(d, share).plus(beside.times(block.height() / 2 + GAP));
+                    places.add(new Box(middle, block.width(), block.height(), Box.readable(along)));
+                }
+            }
         } else {
             double reach = Math.abs(side.x()) * block.width() / 2 + Math.abs(side.y()) * block.height() / 2;
-            Point middle = c.midpoint(d).plus(side.times(reach + 2 * GAP));
-            labels.add(block.in(new Box(middle, block.width(), block.height(), 0)));
+            for (Vector beside : List.of(side, side.negated())) {
+                Point middle = c.midpoint(d).plus(beside.times(reach + 2 * GAP));
+                places.add(new Box(middle, block.width(), block.height(), 0));
+            }
         }
+        // Else beyond an end of it.
+        double beyond = Math.abs(along.x()) * block.width() / 2
+                + Math.abs(along.y()) * block.height() / 2
+                + (roomy ? GAP : 2 * ARROW + GAP);
+        for (Point middle : List.of(d.plus(along.times(beyond)), c.plus(along.times(-beyond)))) {
+            places.add(new Box(middle, block.width(), block.height(), 0));
+        }
+        dimensions.add(new Lettered(block, places));
         return this;
     }
 
@@ -187,9 +209,39 @@ final class Sketch {
         return this;
     }
 
+    private boolean isFree(Box box) {
+        return labels.stream().noneMatch(label -> label.box().overlaps(box))
+                && figure.inks().stream()
+                        .filter(Stroke.class::isInstance)
+                        .noneMatch(ink -> isCrossed(box, ((Stroke) ink).path()));
+    }
+
+    private static boolean isCrossed(Box box, Path path) {
+        if (!path.bounds().overlaps(box.bounds())) {
+            return false;
+        }
+        int parts = (int) Math.ceil(path.length() / STEP);
+        Point from = path.start();
+        for (int i = 1; i <= parts; i++) {
+            Point to = path.pointAt(Math.min(i * path.length() / parts, path.length()));
+            if (box.meets(from, to)) {
+                return true;
+            }
+            from = to;
+        }
+        return false;
+    }
+
     /** Returns the figure, its lettering over everything else. */
     SvgSheet sheet(String title, String description) {
         Figure whole = new Figure().add(figure);
+        for (Lettered dimension : dimensions) {
+            Box place = dimension.places().stream()
+                    .filter(this::isFree)
+                    .findFirst()
+                    .orElse(dimension.places().get(0));
+            labels.add(dimension.block().in(place));
+        }
         labels.forEach(whole::add);
         return SvgSheet.figure(title, description, whole);
     }

@@ -312,7 +312,7 @@ public record LessonPage(String text) {
 
         private void refused(Lesson.Refused refused) {
             PatternException refusal = refused.refusal();
-            garment(refused.amount()).ifPresent(garment -> {
+            garment(refused.amount()).filter(stage::isIn).ifPresent(garment -> {
                 xml.begin("section").attribute("class", "drawing").attribute("aria-label", "The pieces as they were");
                 stage.write(xml, garment);
                 legend();

@@ -116,6 +116,11 @@ final class Stage {
         xml.end();
     }
 
+    /** Tells whether a garment has any of the pieces that are shown. */
+    boolean isIn(Garment garment) {
+        return rooms.keySet().stream().anyMatch(garment::hasPiece);
+    }
+
     /** Draws the pieces of a garment that a step refused. */
     void write(XmlWriter xml, Garment refused) {
         xml.begin("div").attribute("class", "pieces");
