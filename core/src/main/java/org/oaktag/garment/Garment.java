@@ -141,6 +141,7 @@ public final class Garment {
 
     /** Returns the piece of that name, or empty where there is none. */
     public Optional<Piece> findPiece(Name name) {
+        Objects.requireNonNull(name, "name");
         for (Piece piece : pieces) {
             if (piece.name().equals(name)) {
                 return Optional.of(piece);
