@@ -50,6 +50,7 @@ class ContractsTest {
 
     /** Every constructor and static method that works with samples is called again with null for each of them in turn. */
     @Test
+    @SuppressWarnings("NullAway") // null is what is tried here
     void null_ends_in_a_null_pointer_exception_at_once_or_on_first_use_and_in_nothing_else() {
         List<String> wrong = new ArrayList<>();
         int atOnce = 0;
@@ -140,6 +141,7 @@ class ContractsTest {
 
     private record Returned(Object value) {}
 
+    @SuppressWarnings("NullAway") // a static method is invoked on nothing
     private static Object outcome(Executable called, Object[] arguments) {
         try {
             return new Returned(
