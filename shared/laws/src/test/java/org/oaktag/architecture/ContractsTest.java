@@ -151,7 +151,7 @@ class ContractsTest {
         } catch (InvocationTargetException e) {
             return e.getCause();
         } catch (ReflectiveOperationException e) {
-            throw new AssertionError(called + " cannot be called", e);
+            throw new LinkageError(called + " cannot be called", e);
         }
     }
 
