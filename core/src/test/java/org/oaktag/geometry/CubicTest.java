@@ -31,6 +31,8 @@ class CubicTest {
             assertThat(S.speedAt(t)).isCloseTo(S.derivativeAt(t).length(), within(1e-13));
         }
         assertThat(S.thirdDerivative()).isEqualTo(Vector.of(0, 108));
+        assertThat(PLAIN.thirdDerivative()).isEqualTo(Vector.of(-60, 420));
+        assertThat(PLAIN.length()).isEqualTo(PLAIN.length(Curve.DEFAULT_ACCURACY));
         assertThat(PLAIN.transformed(Transform.rotation(Math.PI / 2, Point.ORIGIN))
                         .thirdDerivative()
                         .y())
