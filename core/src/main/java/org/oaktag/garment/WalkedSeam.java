@@ -34,6 +34,9 @@ public record WalkedSeam(
     /** How far from smooth an outline may run across a true seam that must be smooth there: half a degree. */
     public static final Angle ANGLE_TOLERANCE = Angle.degrees(0.5);
 
+    /** So many edges of a side are named one by one. */
+    private static final int MOST_NAMED = 4;
+
     private static final double STRAIGHT_ON = 180;
 
     /** Copies the spans and the angles. */
@@ -114,11 +117,20 @@ public record WalkedSeam(
         return Optional.of(fault() + ": " + seam.refit());
     }
 
+    /** Names the edges of a side; of a longer one, such as the outline of an interfacing, the first and the last. */
+    private static String told(SeamSide side) {
+        int count = side.runs().size();
+        return count <= MOST_NAMED
+                ? side.text()
+                : side.runs().get(0).edge().id() + " to "
+                        + side.runs().get(count - 1).edge().id();
+    }
+
     private String fault() {
         if (!isTrueInLength()) {
             String size = Length.mm(Math.abs(error().mm())).text();
-            return seam.b().text() + " is " + size + (error().mm() > 0 ? " too long for " : " too short for ")
-                    + seam.a().text() + " (" + seam.rule().text() + ")";
+            return told(seam.b()) + " is " + size + (error().mm() > 0 ? " too long for " : " too short for ")
+                    + told(seam.a()) + " (" + seam.rule().text() + ")";
         }
         Optional<WalkedSpan> span =
                 spans.stream().filter(each -> !each.isTrue()).findFirst();
