@@ -99,7 +99,7 @@ public record SplitSleeve(Length aboveHem, Cloth below) implements Step {
         return place.orElseThrow(() -> PatternException.of(
                 "style line of the sleeve",
                 "must cross both underarm edges",
-                "y = " + level + " mm",
+                "a line at a level of " + Length.mm(level).text(),
                 "straighten the sleeve first"));
     }
 
