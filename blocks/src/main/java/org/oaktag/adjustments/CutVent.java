@@ -3,6 +3,7 @@ package org.oaktag.adjustments;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.SideVent;
@@ -70,7 +71,15 @@ public record CutVent(Length height, Length width) implements Step {
     }
 
     private Piece cut(Piece piece) {
-        return SideVent.cut(piece, height.mm(), width.mm());
+        Piece vented = SideVent.cut(piece, height.mm(), width.mm());
+        if (!vented.outline().selfCrossings().isEmpty()) {
+            throw PatternException.of(
+                    "vent of the " + piece.name(),
+                    "must not run into the rest of the piece, such as a sleeve grown on",
+                    width.text() + " wide",
+                    "make the vent narrower or lower");
+        }
+        return vented;
     }
 
     /** The seam ends at the extensions, where no outline runs on. */
