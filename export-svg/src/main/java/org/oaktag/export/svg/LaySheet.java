@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.oaktag.export.drawing.Box;
+import org.oaktag.export.drawing.Colours;
 import org.oaktag.export.drawing.Figure;
 import org.oaktag.export.drawing.Fill;
 import org.oaktag.export.drawing.Font;
@@ -102,48 +103,79 @@ final class LaySheet {
         Outline outline = piece.outline().transformed(onPage);
         page.figure().add(new Fill(cloths.of(lay.cloth()).paint(), outline.path()));
         page.figure().add(Stroke.of(LineType.CUT, outline.path()));
-        LabelPlacer placer = LabelPlacer.inside(outline);
-        label(piece, outline, placer);
-        grain(piece, outline, placer);
+        label(piece, outline);
     }
 
-    private void label(LaidPiece piece, Outline outline, LabelPlacer placer) {
-        String number = "" + piece.item().number();
-        String name = piece.item().piece().name().value();
-        for (TextBlock block : List.of(
-                TextBlock.of(number + "  " + name, Font.HEAD).above(TextBlock.of(hand(piece), Font.SMALL)),
-                TextBlock.wrapped(number + "  " + name, Font.SMALL, 30).above(TextBlock.of(hand(piece), Font.SMALL)),
-                TextBlock.of(number + "  " + name, Font.SMALL),
-                // The dot tells a 6 from a 9 that is read from the wrong side.
-                TextBlock.of(number + ".", Font.SMALL))) {
+    /** The largest label beside which there is room for the arrow of the grain, or the largest there is room for. */
+    private void label(LaidPiece piece, Outline outline) {
+        Optional<Label> largest = Optional.empty();
+        for (TextBlock block : blocks(piece)) {
             for (double angle : new double[] {0, -Math.PI / 2}) {
-                Optional<Box> room =
+                LabelPlacer placer = LabelPlacer.inside(outline);
+                Optional<Box> text =
                         placer.nearest(outline.centroid(), outline.bounds(), block.width(), block.height(), angle);
-                if (room.isPresent()) {
-                    page.figure().add(block.in(room.get()));
-                    return;
+                if (text.isPresent()) {
+                    Label label = new Label(block, text.get(), arrow(piece, outline, placer));
+                    if (label.arrow.isPresent()) {
+                        draw(label, piece);
+                        return;
+                    }
+                    largest = largest.or(() -> Optional.of(label));
                 }
             }
         }
+        largest.ifPresent(label -> draw(label, piece));
     }
 
-    /** An arrow towards the top of the piece, as near to its middle as there is room. */
-    private void grain(LaidPiece piece, Outline outline, LabelPlacer placer) {
+    private record Label(TextBlock block, Box text, Optional<Box> arrow) {}
+
+    private static List<TextBlock> blocks(LaidPiece piece) {
+        String number = "" + piece.item().number();
+        String name = number + "  " + piece.item().piece().name();
+        TextBlock hand = TextBlock.of(hand(piece), Font.SMALL);
+        return List.of(
+                TextBlock.of(name, Font.HEAD).above(hand),
+                TextBlock.of(name, Font.SMALL).above(hand),
+                TextBlock.wrapped(name, Font.SMALL, 30).above(hand),
+                TextBlock.of(name, Font.SMALL),
+                // The dot tells a 6 from a 9 that is read from the wrong side.
+                TextBlock.of(number + ".", Font.SMALL));
+    }
+
+    /** Lettering is read on a white plate, however dark the cloth is. */
+    private void draw(Label label, LaidPiece piece) {
+        List<Point> corners = new ArrayList<>(label.text.corners());
+        corners.add(corners.get(0));
+        page.figure().add(new Fill(Colours.PAPER, Path.polyline(corners.toArray(new Point[0]))));
+        page.figure().add(label.block.in(label.text));
+        label.arrow.ifPresent(room -> grain(room, up(piece)));
+    }
+
+    private Vector up(LaidPiece piece) {
         Grainline grain = piece.item().piece().grainline();
-        Vector up = onPage.apply(piece.motion().apply(grain.top().minus(grain.bottom())))
+        return onPage.apply(piece.motion().apply(grain.top().minus(grain.bottom())))
                 .unit();
-        Bounds bounds = outline.bounds();
+    }
+
+    /** Returns room for an arrow towards the top of the piece, as near to its middle as there is. */
+    private Optional<Box> arrow(LaidPiece piece, Outline outline, LabelPlacer placer) {
+        Optional<Box> room = Optional.empty();
         for (double length : new double[] {LONGEST_GRAIN, LONGEST_GRAIN / 2, ARROW + 1}) {
-            Optional<Box> room = placer.nearest(outline.centroid(), bounds, length, ARROW / 2, up.angle());
-            if (room.isPresent()) {
-                Vector half = up.times(length / 2);
-                Point tip = room.get().center().plus(half);
-                page.figure()
-                        .add(Stroke.line(LineType.GRAIN, room.get().center().plus(half.negated()), tip));
-                page.figure().add(Fill.arrowhead(tip, up, ARROW, LineType.GRAIN.colour()));
-                return;
-            }
+            room = room.or(() -> placer.nearest(
+                    outline.centroid(),
+                    outline.bounds(),
+                    length,
+                    ARROW / 2,
+                    up(piece).angle()));
         }
+        return room;
+    }
+
+    private void grain(Box room, Vector up) {
+        Vector half = up.times(room.width() / 2);
+        Point tip = room.center().plus(half);
+        page.figure().add(Stroke.line(LineType.GRAIN, room.center().plus(half.negated()), tip));
+        page.figure().add(Fill.arrowhead(tip, up, ARROW, LineType.GRAIN.colour()));
     }
 
     private static String hand(LaidPiece piece) {
