@@ -28,8 +28,8 @@ import org.oaktag.measure.Length;
  *
  * <p>One cut tells a front, two a back (common practice); where that does not tell the edges apart, the notch moves or has
  * other cuts. A lapped seam is notched as far from the end that lies on the fold of the cloth on both sides; one that is
- * gathered, eased or stretched has notches of its own, and one of several edges a side is known by them. Both edges of a band that is folded along its middle are sewn on together and are notched
- * alike.
+ * gathered, eased or stretched has notches of its own, and one of several edges a side is known by them. Both edges of a
+ * band that is folded along its middle are sewn on together and are notched alike.
  *
  * <p>Immutable.
  */
@@ -93,6 +93,10 @@ public record NotchSeams() implements Step {
             return piece.cut() instanceof Cut.OnFold fold && fold.edge().equals(beside);
         }
 
+        List<SeamSide.Run> runs() {
+            return List.of(a, b);
+        }
+
         Name notch() {
             return seam.name().with("match");
         }
@@ -129,14 +133,17 @@ public record NotchSeams() implements Step {
             Optional<Sewn> sewn = Sewn.of(garment, seam);
             if (sewn.isEmpty()
                     || sewn.get().isFolded(garment)
-                    || length(garment, sewn.get().a()) < SHORTEST
-                    || isDistinct(notched, sewn.get())) {
+                    || length(garment, sewn.get().a()) < SHORTEST) {
                 continue;
             }
             Garment before = notched;
+            List<List<EdgePattern>> strangers = strangers(before, sewn.get());
+            if (isDistinct(before, sewn.get(), strangers)) {
+                continue;
+            }
             Optional<MatchingNotch> choice = MatchingNotch.first(cuts(seam), each -> {
                 Garment tried = sewn.get().notched(before, each);
-                return isClear(tried, sewn.get()) && isDistinct(tried, sewn.get());
+                return isClear(tried, sewn.get()) && isDistinct(tried, sewn.get(), strangers);
             });
             if (choice.isPresent()) {
                 notched = sewn.get().notched(before, choice.get());
@@ -174,7 +181,7 @@ public record NotchSeams() implements Step {
     /** Tells whether the new notch lies off the other notches of both edges. */
     private static boolean isClear(Garment garment, Sewn sewn) {
         Name own = sewn.notch();
-        return Stream.of(sewn.a(), sewn.b()).allMatch(run -> {
+        return sewn.runs().stream().allMatch(run -> {
             Piece piece = garment.piece(run.edge().piece());
             Point at = piece.pointOf(piece.notch(run.edge().edge(), own).orElseThrow());
             return piece.notches().stream()
@@ -183,20 +190,28 @@ public record NotchSeams() implements Step {
         });
     }
 
-    /** Tells whether neither edge could be taken for one to which its partner is not sewn. */
-    private static boolean isDistinct(Garment garment, Sewn sewn) {
-        for (SeamSide.Run run : List.of(sewn.a(), sewn.b())) {
+    /** Returns for each edge of a seam the edges to which it is not sewn; a notch on the seam alters none of them. */
+    private static List<List<EdgePattern>> strangers(Garment garment, Sewn sewn) {
+        List<List<EdgePattern>> strangers = new ArrayList<>();
+        for (SeamSide.Run run : sewn.runs()) {
             Set<EdgeRef> partners = partners(garment, run.edge());
-            List<EdgePattern> others = new ArrayList<>();
-            for (Seam seam : garment.seams()) {
-                for (SeamSide side : List.of(seam.a(), seam.b())) {
-                    side.runs().stream()
-                            .map(SeamSide.Run::edge)
-                            .filter(edge -> !partners.contains(edge))
-                            .forEach(edge -> others.add(pattern(garment, edge)));
-                }
-            }
-            if (!MatchingNotch.fitsNone(pattern(garment, run.edge()), others)) {
+            strangers.add(garment.seams().stream()
+                    .flatMap(seam -> Stream.of(seam.a(), seam.b()))
+                    .flatMap(side -> side.runs().stream())
+                    .map(SeamSide.Run::edge)
+                    .filter(edge -> !partners.contains(edge))
+                    .distinct()
+                    .map(edge -> pattern(garment, edge))
+                    .toList());
+        }
+        return strangers;
+    }
+
+    /** Tells whether neither edge could be taken for one to which its partner is not sewn. */
+    private static boolean isDistinct(Garment garment, Sewn sewn, List<List<EdgePattern>> strangers) {
+        for (int i = 0; i < strangers.size(); i++) {
+            EdgePattern edge = pattern(garment, sewn.runs().get(i).edge());
+            if (!MatchingNotch.fitsNone(edge, strangers.get(i))) {
                 return false;
             }
         }
