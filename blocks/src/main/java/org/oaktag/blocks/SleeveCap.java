@@ -78,6 +78,7 @@ public record SleeveCap(Piece sleeve) {
      *
      * @param fit the cap, prepared for the armholes
      * @param solved its height and widths
+     * @throws PatternException if the sleeve below is so short or so narrow that the new outline would cross itself
      */
     public Piece fitted(CapFit fit, CapFit.Solved solved) {
         Point top = Point.of(top().x(), underarmLevel() - solved.height());
@@ -103,6 +104,14 @@ public record SleeveCap(Piece sleeve) {
                 Redraw.between(bare.path(EdgeNames.UNDERARM_FRONT), frontUnderarm, hemFront),
                 EdgeNames.UNDERARM_BACK,
                 Redraw.between(bare.path(EdgeNames.UNDERARM_BACK), hemBack, backUnderarm)));
+        if (!capped.outline().selfCrossings().isEmpty()) {
+            throw PatternException.of(
+                    "sleeve",
+                    "must not overlap itself under the cap that the armhole asks for",
+                    "a cap " + Length.mm(solved.height()).text() + " high and "
+                            + Length.mm(solved.width()).text() + " wide",
+                    "fit the cap before the sleeve is cut, split or spread");
+        }
         return SleeveShape.notched(capped, fit);
     }
 

@@ -20,7 +20,7 @@ import org.oaktag.geometry.Path;
  */
 final class Measured {
 
-    private static final int STEPS = 128;
+    private static final int STEPS = 512;
 
     /** A step redraws few edges; what was measured once is the same line still. */
     private final IdentityHashMap<Path, Double> known = new IdentityHashMap<>();
