@@ -5,6 +5,8 @@ import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
+import org.oaktag.garment.Note;
+import org.oaktag.garment.Piece;
 
 /**
  * Cuts a piece from another cloth. Its outline stays as it is: a cloth that stretches otherwise is for the maker to judge.
@@ -26,6 +28,10 @@ public record CutFrom(Name piece, Cloth cloth) implements Step {
 
     @Override
     public Reshaped reshape(Garment garment) {
-        return Reshaped.of(garment.withPiece(garment.piece(piece).withCloth(cloth)));
+        Piece old = garment.piece(piece);
+        Note stays = Note.rule("the outline stays as it was drawn for a stretch of "
+                + old.cloth().stretch().text() + "; this cloth stretches "
+                + cloth.stretch().text());
+        return new Reshaped(garment.withPiece(old.withCloth(cloth)), List.of(stays), List.of());
     }
 }
