@@ -43,7 +43,8 @@ class AllJarTest {
             assertThat(text(jar, "META-INF/LICENSE.oaktag")).contains("Apache License");
             // FontBox's and PDFBox's licences name what they took in; the font has its own.
             assertThat(text(jar, "META-INF/LICENSE")).contains("Apache License", "Liberation");
-            assertThat(text(jar, "org/oaktag/export/pdf/DejaVuSans.LICENSE.txt")).contains("Bitstream Vera");
+            assertThat(text(jar, "org/oaktag/export/pdf/DejaVuSans.LICENSE.txt"))
+                    .contains("Bitstream Vera");
             assertThat(text(jar, "META-INF/NOTICE")).contains("Apache PDFBox", "Apache FontBox", "Jackson");
             assertThat(text(jar, "META-INF/NOTICE.txt")).contains("Apache Commons Math", "Apache Commons Logging");
             assertThat(jar.stream().map(ZipEntry::getName))
