@@ -21,14 +21,16 @@ final class Errors {
 
     private Errors() {}
 
-    /** The greatest error of a length; who asks for no accuracy takes none. */
-    static String ofLength(String who, String cubics, double accuracy) {
+    /** The greatest error of a length; an empty accuracy is none. */
+    static String ofLength(String who, String cubics, String asked) {
         Sample sample = sample(cubics);
+        Fineness fineness = Fineness.of(asked);
+        double accuracy = asked.isEmpty() ? Double.NaN : Double.parseDouble(asked);
         IntToDoubleFunction length = switch (who) {
             case "oaktag" -> i -> sample.all.get(i).length(accuracy);
             case "commonsMath" -> i -> Peers.integratedLength(sample.all.get(i), accuracy);
-            case "javaAwt" -> i -> Peers.flattenedLength(sample.awt.get(i));
-            case "jts" -> i -> Peers.jts(sample.all.get(i), Peers.SEGMENTS).getLength();
+            case "javaAwt" -> i -> Peers.flattenedLength(sample.awt.get(i), fineness);
+            case "jts" -> i -> Peers.jts(sample.all.get(i), fineness.segments()).getLength();
             default -> i -> Peers.batikLength(sample.awt.get(i));
         };
         return greatest(sample, i -> Math.abs(length.applyAsDouble(i) - Reference.length(sample.all.get(i), 0, 1)));

@@ -1,6 +1,7 @@
 package org.oaktag.bench;
 
 import java.awt.geom.CubicCurve2D;
+import java.awt.geom.FlatteningPathIterator;
 import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
 import java.awt.geom.Point2D;
@@ -24,9 +25,6 @@ final class Peers {
 
     /** How finely curves are flattened for JTS where an accuracy is not asked for. */
     static final int SEGMENTS = 256;
-
-    /** The finest that java.awt's default limit of subdivisions carries through on curves of this size. */
-    static final double FLATNESS = 0.01;
 
     /** After this many speeds the integrator gives up: it would take seconds over a cusp. */
     private static final int EVALUATIONS = 5_000;
@@ -63,13 +61,15 @@ final class Peers {
         return path;
     }
 
-    /** The length as the sum of the segments that java.awt flattens the curve into, as finely as it goes. */
-    static double flattenedLength(CubicCurve2D cubic) {
+    /** The length as the sum of the segments that java.awt flattens the curve into. */
+    static double flattenedLength(CubicCurve2D cubic, Fineness fineness) {
         double[] at = new double[6];
         double length = 0;
         double x = 0;
         double y = 0;
-        for (PathIterator it = cubic.getPathIterator(null, FLATNESS); !it.isDone(); it.next()) {
+        PathIterator it =
+                new FlatteningPathIterator(cubic.getPathIterator(null), fineness.flatness(), fineness.halvings());
+        for (; !it.isDone(); it.next()) {
             if (it.currentSegment(at) != PathIterator.SEG_MOVETO) {
                 length += Math.hypot(at[0] - x, at[1] - y);
             }

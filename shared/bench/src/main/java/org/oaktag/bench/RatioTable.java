@@ -106,10 +106,10 @@ public final class RatioTable {
         }
 
         String error() {
-            double accuracy = asked.isEmpty() ? Double.NaN : Double.parseDouble(asked);
             return switch (type) {
-                case "CubicLength" -> Errors.ofLength(who, cubics, accuracy);
-                case "InverseLength" -> Errors.ofInverse(who, cubics, accuracy);
+                case "CubicLength" -> Errors.ofLength(who, cubics, asked);
+                case "InverseLength" ->
+                    Errors.ofInverse(who, cubics, asked.isEmpty() ? Double.NaN : Double.parseDouble(asked));
                 case "Offset" -> Errors.ofOffset(who, asked);
                 case "Crossings" -> Errors.ofCrossings(who);
                 case "Outline" -> what.equals("area") ? Errors.ofArea(who) : Errors.ofContainment(who);
