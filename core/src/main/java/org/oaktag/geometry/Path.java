@@ -248,7 +248,7 @@ public final class Path {
     public Path sub(double from, double to) {
         Location first = cut(from);
         Location last = cut(to);
-        if (to - from <= Curve.DEFAULT_ACCURACY || isAt(first, last)) {
+        if (to - from <= Curve.DEFAULT_ACCURACY || first.equals(last)) {
             throw new IllegalArgumentException("a part of a path must be longer than " + Curve.DEFAULT_ACCURACY
                     + " mm, got " + from + " to " + to + " mm");
         }
@@ -261,10 +261,6 @@ public final class Path {
             }
         }
         return of(part);
-    }
-
-    private static boolean isAt(Location a, Location b) {
-        return a.equals(b) || (a.curve() + 1 == b.curve() && a.t() == 1 && b.t() == 0);
     }
 
     /** Like {@link #locate}, but onto a join that is nearer than the accuracy. */

@@ -78,7 +78,7 @@ final class Polynomials {
             double atTo = value(bernstein, to);
             if (atTo == 0 && to > from && !isZero(bernstein)) {
                 found[count++] = to;
-            } else if (atFrom * atTo < 0 || (atFrom < 0 && atTo > 0) || (atFrom > 0 && atTo < 0)) {
+            } else if ((atFrom < 0 && atTo > 0) || (atFrom > 0 && atTo < 0)) {
                 found[count++] = bracketed(bernstein, from, to, atFrom);
             }
             from = to;

@@ -70,8 +70,11 @@ final class Tangents {
         Vector left = h0.plus(h1).times(0.5);
         Vector right = h1.plus(h2).times(0.5);
         Vector middle = left.plus(right).times(0.5);
-        // Where the curve stands still at the cut itself neither half sees the tangent reverse.
-        double reversal = middle.equals(Vector.ZERO) ? left.angleTo(right) : 0;
+        // Where the curve stands still at the cut itself neither half sees the tangent reverse: half a turn, in the
+        // sense
+        // of the tangents beside it, so that the same curve run backwards turns back.
+        Vector bend = h0.plus(h2).minus(h1.times(2));
+        double reversal = middle.equals(Vector.ZERO) ? Math.copySign(Math.PI, right.cross(bend)) : 0;
         return turning(h0, left, middle, depth - 1) + reversal + turning(middle, right, h2, depth - 1);
     }
 

@@ -84,9 +84,10 @@ public record Vector(double x, double y) {
         return Math.atan2(y, x);
     }
 
-    /** Returns the signed turn from this direction to the other, clockwise positive, within -pi to pi. */
+    /** Returns the signed turn from this direction to the other, clockwise positive, within -pi to pi; 0 where either is zero. */
     public double angleTo(Vector other) {
-        return Math.atan2(cross(other), dot(other));
+        // Adding zero: the product with a zero vector may be -0, to which the angle would be half a turn.
+        return Math.atan2(cross(other), dot(other) + 0.0);
     }
 
     /** Returns this vector turned clockwise on the table by {@code radians}. */

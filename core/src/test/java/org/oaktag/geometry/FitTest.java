@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.LUDecomposition;
 import org.junit.jupiter.api.Test;
 
 class FitTest {
@@ -26,6 +28,43 @@ class FitTest {
             assertThat(arriving.end()).isEqualTo(points.get(i + 1));
             assertThat(arriving.directionAt(1).angleTo(leaving.directionAt(0))).isCloseTo(0, within(1e-14));
             assertThat(arriving.curvatureAt(1)).isCloseTo(leaving.curvatureAt(0), within(1e-14));
+        }
+    }
+
+    /** The tangents against the same system solved by another hand: commons-math's decomposition of the full matrix. */
+    @Test
+    void spline_of_uneven_chords_solves_its_system() {
+        List<Point> points = List.of(p(0, 0), p(5, 1), p(60, 20), p(70, 90), p(71, 92), p(200, 60));
+        Path path = Fit.through(points, Vector.of(1, 1), Vector.of(0, -1));
+        int n = points.size() - 1;
+        double[] h = new double[n];
+        for (int i = 0; i < n; i++) {
+            h[i] = points.get(i).distanceTo(points.get(i + 1));
+        }
+        // Second derivatives by the chord length agree at each inner point: 2 (m[i-1] + 2 m[i] - 3 s[i-1]) / h[i-1] =
+        // ...
+        double[][] a = new double[n + 1][n + 1];
+        double[][] right = new double[n + 1][2];
+        a[0][0] = 1;
+        a[n][n] = 1;
+        right[0] = new double[] {Math.sqrt(0.5), Math.sqrt(0.5)};
+        right[n] = new double[] {0, -1};
+        for (int i = 1; i < n; i++) {
+            a[i][i - 1] = 1 / h[i - 1];
+            a[i][i] = 2 / h[i - 1] + 2 / h[i];
+            a[i][i + 1] = 1 / h[i];
+            Vector arriving = points.get(i).minus(points.get(i - 1)).times(3 / (h[i - 1] * h[i - 1]));
+            Vector leaving = points.get(i + 1).minus(points.get(i)).times(3 / (h[i] * h[i]));
+            right[i] = new double[] {arriving.x() + leaving.x(), arriving.y() + leaving.y()};
+        }
+        var tangents =
+                new LUDecomposition(new Array2DRowRealMatrix(a)).getSolver().solve(new Array2DRowRealMatrix(right));
+        for (int i = 0; i < n; i++) {
+            Cubic cubic = (Cubic) path.curves().get(i);
+            Vector handle =
+                    Vector.of(tangents.getEntry(i, 0), tangents.getEntry(i, 1)).times(h[i] / 3);
+            assertThat(cubic.control1().minus(cubic.start()).minus(handle).length())
+                    .isLessThan(1e-11);
         }
     }
 
@@ -73,6 +112,83 @@ class FitTest {
         assertThat(Fit.refit(corner, 0.01)).isEqualTo(corner);
     }
 
+    private static final Path WAVES = Fit.through(
+            List.of(p(0, 0), p(40, 30), p(90, -20), p(150, 60), p(180, 150), p(260, 140), p(300, 40)),
+            Vector.of(1, 0),
+            Vector.of(0, -1));
+
+    /** Each wave of the path cut into ten, as a draft is that has been cut and joined again and again. */
+    private static Path shredded(Path path) {
+        List<Curve> pieces = new ArrayList<>();
+        for (Curve curve : path.curves()) {
+            for (int i = 0; i < 10; i++) {
+                pieces.add(curve.sub(i / 10.0, (i + 1) / 10.0));
+            }
+        }
+        return Path.of(pieces);
+    }
+
+    @Test
+    void refit_keeps_its_tolerance_everywhere_ends_and_smoothness_too() {
+        Path source = shredded(WAVES);
+        int last = 0;
+        for (double tolerance : new double[] {1, 0.1, 1e-2, 1e-3}) {
+            Path refit = Fit.refit(source, tolerance);
+            assertThat(refit.curves()).hasSizeLessThan(source.curves().size()).hasSizeGreaterThanOrEqualTo(last);
+            last = refit.curves().size();
+            assertThat(refit.start()).isEqualTo(source.start());
+            assertThat(refit.end()).isEqualTo(source.end());
+            assertThat(refit.startDirection().angleTo(source.startDirection())).isCloseTo(0, within(1e-9));
+            assertThat(refit.endDirection().angleTo(source.endDirection())).isCloseTo(0, within(1e-9));
+            for (int i = 1; i < refit.curves().size(); i++) {
+                Vector arriving = refit.curves().get(i - 1).directionAt(1);
+                assertThat(arriving.angleTo(refit.curves().get(i).directionAt(0)))
+                        .isCloseTo(0, within(1e-9));
+            }
+            for (int i = 0; i <= 500; i++) {
+                Point on = source.pointAt(source.length() * i / 500);
+                assertThat(refit.nearest(on).distance()).isLessThanOrEqualTo(tolerance);
+                Point back = refit.pointAt(refit.length() * i / 500);
+                assertThat(source.nearest(back).distance()).isLessThanOrEqualTo(tolerance);
+            }
+        }
+    }
+
+    /** The error of a G1 cubic falls with the sixth power of its stretch, so a millionth of the tolerance takes ten times as many. */
+    @Test
+    void refit_takes_no_more_cubics_than_the_sixth_order_asks_for() {
+        Path source = shredded(shredded(WAVES));
+        int coarse = Fit.refit(source, 1e-1).curves().size();
+        int fine = Fit.refit(source, 1e-7).curves().size();
+        assertThat(coarse).isLessThanOrEqualTo(12);
+        assertThat(fine).isBetween(5 * coarse, 15 * coarse);
+    }
+
+    @Test
+    void refit_that_saves_nothing_is_the_path_itself() {
+        assertThat(Fit.refit(WAVES, 1e-9)).isSameAs(WAVES);
+        Path single = Path.of(new Cubic(p(0, 0), p(1, 2), p(3, 2), p(4, 0)));
+        assertThat(Fit.refit(single, 1)).isSameAs(single);
+        Path point = Path.polyline(p(1, 2), p(1, 2));
+        assertThat(Fit.refit(point, 1)).isSameAs(point);
+    }
+
+    /** A flat arc is within the tolerance of its chord, but it turns: one segment would lose its end directions. */
+    @Test
+    void refit_makes_no_segment_of_what_turns() {
+        Cubic flat = new Cubic(p(0, 0), p(30, 0.1), p(70, 0.1), p(100, 0));
+        Path halves = Path.of(flat.sub(0, 0.5), flat.sub(0.5, 1));
+        Path refit = Fit.refit(halves, 1);
+        assertThat(refit.curves()).hasSize(1);
+        assertThat(refit.startDirection().angleTo(halves.startDirection())).isCloseTo(0, within(1e-12));
+        // Forth, back and forth again: it does not turn in sum, but is no segment either.
+        Path detour = Path.of(
+                new Cubic(p(0, 0), p(10, 0), p(20, 20), p(30, 20)),
+                new Cubic(p(30, 20), p(40, 20), p(50, 0), p(60, 0)));
+        assertThat(detour.turning()).isCloseTo(0, within(1e-12));
+        assertThat(Fit.refit(detour, 1).nearest(p(30, 20)).distance()).isLessThanOrEqualTo(1);
+    }
+
     @Test
     void blend_takes_on_direction_and_curvature_of_a_circle() {
         double k = 4.0 / 3 * Math.tan(Math.PI / 16);
@@ -90,6 +206,50 @@ class FitTest {
         assertThat(blend.curvatureAt(0)).isCloseTo(before.curvatureAt(before.length()), within(1e-12));
         assertThat(blend.curvatureAt(1)).isCloseTo(after.curvatureAt(0), within(1e-12));
         assertThat(blend.pointAt(0.5).distanceTo(Point.ORIGIN)).isCloseTo(100, within(0.01));
+    }
+
+    /** Ends at the origin towards +x, with this curvature there. */
+    private static Path towardsOrigin(double curvature) {
+        // 3/2 k b² is the height of the other control over the tangent.
+        return Path.of(new Cubic(p(-80, 10), p(-60, 1.5 * curvature * 900), p(-30, 0), p(0, 0)));
+    }
+
+    /** The curvatures of some cubic are given, so that there are handles for them: at a place, in a direction, so many times the arc's. */
+    @Test
+    void blend_takes_on_whatever_curvatures_a_cubic_can_have() {
+        double[][] bridges = {
+            // x, y, direction in degrees, handles
+            {80, 30, 50, 1, 1},
+            {80, 30, 50, 1.3, 0.8},
+            {80, 30, 50, 0.7, 1.2},
+            {60, 50, 80, 1.2, 1.1},
+            {60, -50, -80, 0.9, 1.3},
+            {120, 40, 40, 0.8, 0.8},
+            {100, 5, -20, 1.2, 0.9},
+            {100, -5, 20, 0.8, 0.9},
+            {100, 60, 20, 1, 1.4},
+        };
+        for (double[] bridge : bridges) {
+            Vector gap = Vector.of(bridge[0], bridge[1]);
+            Vector leaving = Vector.polar(1, Math.toRadians(bridge[2]));
+            double arc = gap.length() / (3 * Math.pow(Math.cos(Math.toRadians(bridge[2]) / 4), 2));
+            Cubic model = new Cubic(
+                    Point.ORIGIN,
+                    p(bridge[3] * arc, 0),
+                    Point.ORIGIN.plus(gap).plus(leaving.times(-bridge[4] * arc)),
+                    Point.ORIGIN.plus(gap));
+            Path before = towardsOrigin(model.curvatureAt(0));
+            Path after = towardsOrigin(-model.curvatureAt(1))
+                    .reversed()
+                    .transformed(Transform.rotation(Math.PI + leaving.angle(), Point.ORIGIN)
+                            .then(Transform.translation(gap)));
+            Cubic blend = Fit.blend(before, after);
+            String which = java.util.Arrays.toString(bridge);
+            assertThat(blend.directionAt(0).angleTo(before.endDirection())).isCloseTo(0, within(1e-12));
+            assertThat(blend.directionAt(1).angleTo(after.startDirection())).isCloseTo(0, within(1e-12));
+            assertThat(blend.curvatureAt(0)).as(which).isCloseTo(model.curvatureAt(0), within(1e-11));
+            assertThat(blend.curvatureAt(1)).as(which).isCloseTo(model.curvatureAt(1), within(1e-11));
+        }
     }
 
     @Test

@@ -32,6 +32,10 @@ class TransformTest {
         assertImage(slanted, Point.of(4, 4), 4, 4);
         // The line leads along (3, 4) / 5; (-4, 3) across it is turned round.
         assertImage(slanted, Point.of(1 - 4, 3), 1 + 4, -3);
+        Transform off = Transform.mirror(Point.of(2, 7), Point.of(6, 10));
+        assertImage(off, Point.of(2, 7), 2, 7);
+        assertImage(off, Point.of(6, 10), 6, 10);
+        assertImage(off, Point.of(2 - 3, 7 + 4), 2 + 3, 7 - 4);
         assertThat(slanted.reverses()).isTrue();
         assertThat(slanted.isRigid()).isTrue();
         assertThatThrownBy(() -> Transform.mirror(Point.of(1, 1), Point.of(1, 1)))
@@ -54,7 +58,7 @@ class TransformTest {
     void six_numbers_are_those_of_a_matrix() {
         Transform map = new Transform(2, 3, 5, 7, 11, 13);
         assertThat(map.apply(Point.of(1, 10))).isEqualTo(Point.of(2 + 50 + 11, 3 + 70 + 13));
-        assertThat(map.apply(Vector.of(1, 10))).isEqualTo(Vector.of(2 + 50, 3 + 70));
+        assertThat(map.apply(Vector.of(4, 10))).isEqualTo(Vector.of(8 + 50, 12 + 70));
         assertThat(map.determinant()).isEqualTo(14 - 15);
     }
 
