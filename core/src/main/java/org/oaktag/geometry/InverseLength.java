@@ -77,7 +77,7 @@ final class InverseLength {
     }
 
     /** Returns t - residual / v / (1 - residual v' / (2 v²)), v the speed. */
-    private static double halley(Cubic cubic, double t, double residual) {
+    static double halley(Cubic cubic, double t, double residual) {
         double s = 1 - t;
         double d0x = cubic.control1().x() - cubic.start().x();
         double d0y = cubic.control1().y() - cubic.start().y();
@@ -95,7 +95,7 @@ final class InverseLength {
     }
 
     /** Returns where the distance is reached if the speed is taken to be linear between its values at the quarters. */
-    private static double guess(Cubic cubic, double distance, double length) {
+    static double guess(Cubic cubic, double distance, double length) {
         double v0 = cubic.speedAt(0);
         double v1 = cubic.speedAt(0.25);
         double v2 = cubic.speedAt(0.5);

@@ -41,25 +41,21 @@ final class Winding {
         return false;
     }
 
-    /** Tells whether the boxes of the curve's parts leave it open that the curve comes this near to the point. */
+    /** Tells whether the boxes of the curve's parts leave it open that the curve comes this near to the point; of a line it is open. */
     private static boolean mayReach(Curve curve, Point p, double tolerance) {
-        double x0 = curve.start().x() - p.x();
-        double y0 = curve.start().y() - p.y();
-        double x3 = curve.end().x() - p.x();
-        double y3 = curve.end().y() - p.y();
-        double coarse = Math.abs(p.x()) + Math.abs(p.y()) + Math.abs(x0) + Math.abs(y0) + Math.abs(x3) + Math.abs(y3);
         if (!(curve instanceof Cubic cubic)) {
-            double slack = tolerance + ROUNDING * Math.ulp(coarse);
-            return Math.min(x0, x3) <= slack
-                    && Math.max(x0, x3) >= -slack
-                    && Math.min(y0, y3) <= slack
-                    && Math.max(y0, y3) >= -slack;
+            return true;
         }
+        double x0 = cubic.start().x() - p.x();
+        double y0 = cubic.start().y() - p.y();
         double x1 = cubic.control1().x() - p.x();
         double y1 = cubic.control1().y() - p.y();
         double x2 = cubic.control2().x() - p.x();
         double y2 = cubic.control2().y() - p.y();
-        coarse += Math.abs(x1) + Math.abs(y1) + Math.abs(x2) + Math.abs(y2);
+        double x3 = cubic.end().x() - p.x();
+        double y3 = cubic.end().y() - p.y();
+        double coarse = Math.abs(p.x()) + Math.abs(p.y()) + Math.abs(x0) + Math.abs(y0) + Math.abs(x1) + Math.abs(y1);
+        coarse += Math.abs(x2) + Math.abs(y2) + Math.abs(x3) + Math.abs(y3);
         return mayReach(x0, y0, x1, y1, x2, y2, x3, y3, tolerance + ROUNDING * Math.ulp(coarse), HALVINGS);
     }
 
