@@ -165,7 +165,7 @@ final class ArcLength {
     }
 
     /** Returns 1 / |z + sqrt(z² - 1)| from the sum of the distances of z from -1 and 1; 0 for a root that there is not. */
-    private static double shrink(double sum) {
+    static double shrink(double sum) {
         double mean = 0.5 * sum;
         double shrink = 1 / (mean + Math.sqrt(Math.max(mean * mean - 1, 0)));
         return shrink > 0 ? shrink : 0;
@@ -185,7 +185,7 @@ final class ArcLength {
     }
 
     /** Returns where to cut -1 to 1 beside a root with this real part and these distances from 1 and -1. */
-    private static double cut(double x, double near, double far) {
+    static double cut(double x, double near, double far) {
         if (Math.abs(x) < MIDDLE) {
             return x;
         }

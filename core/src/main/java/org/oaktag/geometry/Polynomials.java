@@ -143,7 +143,7 @@ final class Polynomials {
         return sum + power * t * bernstein[n];
     }
 
-    private static double derivative(double[] bernstein, double t) {
+    static double derivative(double[] bernstein, double t) {
         int n = bernstein.length - 1;
         double[] differences = new double[n];
         for (int i = 0; i < n; i++) {

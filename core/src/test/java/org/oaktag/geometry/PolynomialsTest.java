@@ -3,6 +3,8 @@ package org.oaktag.geometry;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
 class PolynomialsTest {
@@ -102,5 +104,43 @@ class PolynomialsTest {
         for (double t = 0; t <= 1; t += 0.1) {
             assertThat(Polynomials.value(b, t)).isCloseTo((t - 0.2) * (t - 0.7) * (t - 3) * (t + 1), within(1e-14));
         }
+    }
+
+    /** Newton's steps would still arrive with a wrong one, by halving. */
+    @Test
+    void derivative_is_that_of_the_polynomial() {
+        double[] b = withRoots(0.2, 0.7, 3, -1);
+        double h = 1e-5;
+        for (double t = 0.1; t < 1; t += 0.1) {
+            double slope = (Polynomials.value(b, t + h) - Polynomials.value(b, t - h)) / (2 * h);
+            assertThat(Polynomials.derivative(b, t)).isCloseTo(slope, within(1e-8));
+        }
+        assertThat(Polynomials.derivative(new double[] {-1, 3}, 0.4)).isEqualTo(4);
+    }
+
+    /** Roots beside and at the cuts, none of them doubled or lost. */
+    @Test
+    void roots_agree_with_the_factors_drawn_by_lot() {
+        SplittableRandom random = new SplittableRandom(11);
+        for (int i = 0; i < 300; i++) {
+            double[] roots = random.doubles(1 + i % 5, -0.5, 1.5).sorted().toArray();
+            double[] inside = Arrays.stream(roots).filter(t -> t >= 0 && t <= 1).toArray();
+            double[] found = Polynomials.roots(withRoots(roots));
+            if (closest(roots) < 0.01) {
+                continue;
+            }
+            assertThat(found).as("%s", Arrays.toString(roots)).hasSameSizeAs(inside);
+            for (int k = 0; k < found.length; k++) {
+                assertThat(found[k]).isCloseTo(inside[k], within(1e-9));
+            }
+        }
+    }
+
+    private static double closest(double[] sorted) {
+        double least = 1;
+        for (int i = 1; i < sorted.length; i++) {
+            least = Math.min(least, sorted[i] - sorted[i - 1]);
+        }
+        return least;
     }
 }
