@@ -3,8 +3,6 @@ package org.oaktag.examples;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
@@ -72,30 +70,14 @@ public final class DraftMany implements Callable<Integer> {
 
     /** Runs it. */
     public static void main(String[] args) {
-        int code = run(
-                new PrintWriter(System.out, true, StandardCharsets.UTF_8),
-                new PrintWriter(System.err, true, StandardCharsets.UTF_8),
-                args);
-        if (code != 0 && code != INTERRUPTED) {
+        int code = run(Program.writer(System.out), Program.writer(System.err), args);
+        if (code != CommandLine.ExitCode.OK && code != INTERRUPTED) {
             System.exit(code);
         }
     }
 
     static int run(PrintWriter out, PrintWriter err, String... args) {
-        return new CommandLine(new DraftMany())
-                .setOut(out)
-                .setErr(err)
-                .setExecutionExceptionHandler((e, command, parsed) -> {
-                    if (e instanceof PatternException) {
-                        command.getErr().println("draft-many: " + e.getMessage());
-                        return CommandLine.ExitCode.SOFTWARE;
-                    } else if (e instanceof FileSystemException file) {
-                        command.getErr().println("draft-many: '" + file.getFile() + "' cannot be read or written");
-                        return CommandLine.ExitCode.SOFTWARE;
-                    }
-                    throw e;
-                })
-                .execute(args);
+        return Program.run(new DraftMany(), out, err, args);
     }
 
     @Override

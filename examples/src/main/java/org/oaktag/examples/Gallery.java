@@ -8,11 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.regex.Pattern;
-import org.oaktag.PatternException;
 import org.oaktag.adjust.Recipe;
 import org.oaktag.blocks.Style;
 import org.oaktag.examples.gallery.Wardrobe;
-import org.oaktag.export.drawing.FreeText;
 import org.oaktag.export.gallery.GalleryPage;
 import org.oaktag.export.gallery.GalleryStyle;
 import picocli.CommandLine;
@@ -42,30 +40,12 @@ public final class Gallery implements Callable<Integer> {
 
     /** Writes the gallery. */
     public static void main(String[] args) {
-        int code = run(
-                new PrintWriter(System.out, true, StandardCharsets.UTF_8),
-                new PrintWriter(System.err, true, StandardCharsets.UTF_8),
-                args);
-        if (code != 0) {
-            System.exit(code);
-        }
+        Program.main(new Gallery(), args);
     }
 
     /** Writes the gallery and returns the exit code. */
     static int run(PrintWriter out, PrintWriter err, String... args) {
-        return new CommandLine(new Gallery())
-                .setOut(out)
-                .setErr(err)
-                .setExecutionExceptionHandler(Gallery::refuse)
-                .execute(args);
-    }
-
-    private static int refuse(Exception e, CommandLine command, CommandLine.ParseResult parsed) throws Exception {
-        if (e instanceof PatternException) {
-            command.getErr().println("gallery: " + FreeText.shown(String.valueOf(e.getMessage())));
-            return CommandLine.ExitCode.SOFTWARE;
-        }
-        throw e;
+        return Program.run(new Gallery(), out, err, args);
     }
 
     @Override

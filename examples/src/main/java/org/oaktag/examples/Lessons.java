@@ -8,9 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.regex.Pattern;
-import org.oaktag.PatternException;
 import org.oaktag.examples.lessons.LessonBook;
-import org.oaktag.export.drawing.FreeText;
 import org.oaktag.export.lesson.Lesson;
 import org.oaktag.export.lesson.LessonContents;
 import org.oaktag.export.lesson.LessonPage;
@@ -44,30 +42,12 @@ public final class Lessons implements Callable<Integer> {
 
     /** Writes the lessons. */
     public static void main(String[] args) {
-        int code = run(
-                new PrintWriter(System.out, true, StandardCharsets.UTF_8),
-                new PrintWriter(System.err, true, StandardCharsets.UTF_8),
-                args);
-        if (code != 0) {
-            System.exit(code);
-        }
+        Program.main(new Lessons(), args);
     }
 
     /** Writes the lessons and returns the exit code. */
     static int run(PrintWriter out, PrintWriter err, String... args) {
-        return new CommandLine(new Lessons())
-                .setOut(out)
-                .setErr(err)
-                .setExecutionExceptionHandler(Lessons::refuse)
-                .execute(args);
-    }
-
-    private static int refuse(Exception e, CommandLine command, CommandLine.ParseResult parsed) throws Exception {
-        if (e instanceof PatternException) {
-            command.getErr().println("lessons: " + FreeText.shown(String.valueOf(e.getMessage())));
-            return CommandLine.ExitCode.SOFTWARE;
-        }
-        throw e;
+        return Program.run(new Lessons(), out, err, args);
     }
 
     @Override

@@ -1,8 +1,6 @@
 package org.oaktag.examples;
 
-import java.io.Console;
 import java.io.PrintWriter;
-import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -14,10 +12,8 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import org.oaktag.PatternException;
 import org.oaktag.adjust.Recipe;
 import org.oaktag.body.BodyMeasurements;
-import org.oaktag.export.drawing.FreeText;
 import org.oaktag.export.pdf.PdfPages;
 import org.oaktag.export.sheet.Paper;
 import org.oaktag.export.sheet.Printout;
@@ -68,31 +64,12 @@ public final class NightCrew implements Callable<Integer> {
 
     /** Runs the main job. */
     public static void main(String[] args) {
-        // A terminal is written to as it reads; a file or a pipe always gets UTF-8.
-        Charset charset =
-                Optional.ofNullable(System.console()).map(Console::charset).orElse(StandardCharsets.UTF_8);
-        int code = run(new PrintWriter(System.out, true, charset), new PrintWriter(System.err, true, charset), args);
-        if (code != 0) {
-            System.exit(code);
-        }
+        Program.main(new NightCrew(), args);
     }
 
     /** Runs the main job and returns its exit code. */
     static int run(PrintWriter out, PrintWriter err, String... args) {
-        return new CommandLine(new NightCrew())
-                .setOut(out)
-                .setErr(err)
-                .setExecutionExceptionHandler(NightCrew::refuse)
-                .execute(args);
-    }
-
-    /** A refusal is one sentence; anything else is a fault of ours and keeps its stack trace. */
-    private static int refuse(Exception e, CommandLine command, CommandLine.ParseResult parsed) throws Exception {
-        if (e instanceof PatternException) {
-            command.getErr().println("night-crew: " + FreeText.shown(String.valueOf(e.getMessage())));
-            return CommandLine.ExitCode.SOFTWARE;
-        }
-        throw e;
+        return Program.run(new NightCrew(), out, err, args);
     }
 
     @Override
