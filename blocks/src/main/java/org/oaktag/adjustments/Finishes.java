@@ -13,7 +13,7 @@ import org.oaktag.measure.Length;
  * <pre>{@code
  * top.adjust(faceNeckline(cm(6), shell))
  *         .adjust(lineBody(cm(2), lining))
- *         .adjust(frontPouch(cm(32), cm(20)));
+ *         .adjust(frontPouch(cm(32), cm(19)).raisedBy(cm(2)));
  * }</pre>
  */
 public final class Finishes {

@@ -9,8 +9,8 @@ import org.oaktag.measure.Length;
  *
  * <pre>{@code
  * top.adjust(hood(HoodShape.threePanel()).lapped(cm(5)))
- *         .adjust(lineHood(cm(4), jersey));
- * tee.adjust(hood(HoodShape.twoPiece()));
+ *         .adjust(lineHood(cm(4), lining));
+ * block.adjust(hood(HoodShape.twoPiece()));
  * }</pre>
  */
 public final class Hoods {

@@ -12,8 +12,8 @@ import org.oaktag.garment.Garment;
  * A design apart from any body: which block, how loose, of which cloth, and the steps from the block to the garment.
  *
  * <pre>{@code
- * Style hooded = new Style(BlockKind.KNIT_TOP, Ease.standard(), fleece, recipe);
- * bodies.stream().map(hooded::on).toList();      // one style, graded by drafting it anew
+ * Style hooded = new Style(BlockKind.KNIT_TOP, Ease.standard(), shell, recipe);
+ * crew.stream().map(hooded::on).toList();      // one style, graded by drafting it anew
  * }</pre>
  *
  * <p>Immutable.

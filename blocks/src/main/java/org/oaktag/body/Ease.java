@@ -9,8 +9,8 @@ import org.oaktag.measure.Length;
  * How much larger a garment is than the body, measure by measure.
  *
  * <pre>{@code
- * Ease.standard()
- * Ease.of(EaseCategory.LOOSE).withWrist(mm(40))
+ * Ease standard = Ease.standard();
+ * Ease overShirts = Ease.of(EaseCategory.LOOSE).withWrist(mm(40));
  * }</pre>
  *
  * <p>The amounts of the five categories are common practice for knit tops: those at the bust lie in the category's band,

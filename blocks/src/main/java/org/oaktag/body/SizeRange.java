@@ -12,8 +12,8 @@ import org.oaktag.measure.Length;
  * be graded. Immutable.
  *
  * <pre>{@code
- * SizeRange.GB_T_1335.around(body, 2, 3)      // two sizes below the body, itself, three above
- * SizeRange.en13402WomensBusts(cm(168))       // busts of 74 to 131 cm, all 168 cm tall
+ * SizeRange.GB_T_1335.around(body, 2, 3);     // two sizes below the body, itself, three above
+ * SizeRange.en13402WomensBusts(cm(168));      // busts of 74 to 131 cm, all 168 cm tall
  * }</pre>
  *
  * @param standard the standard

@@ -8,7 +8,7 @@ import org.oaktag.measure.Percent;
  * How a cloth is sold and spread on the cutting table. Immutable.
  *
  * <pre>{@code
- * Spread fleece = Spread.single(cm(150)).withNap().shrinkingAlong(percent(4));
+ * Spread fleece = Spread.single(cm(150)).withNap().shrinking(percent(4), percent(2));
  * }</pre>
  *
  * @param width from selvage to selvage as sold, less what of the selvages is not used; 100 to 5000 mm

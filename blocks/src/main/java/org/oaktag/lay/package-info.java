@@ -2,8 +2,8 @@
  * The lay: the pieces of one cloth placed on the cutting table, and how much of the cloth to buy.
  *
  * <pre>{@code
- * CutList list = CutList.of(top);
- * Lay lay = Lay.of(list, shell, Allowances.industryKnit(top), Spread.single(cm(150)).withNap(), Effort.standard());
+ * CutList list = CutList.of(hooded);
+ * Lay lay = Lay.of(list, shell, Allowances.industryKnit(hooded), Spread.single(cm(150)).withNap(), Effort.standard());
  * lay.lengthToBuy();
  * }</pre>
  *

@@ -19,7 +19,7 @@ import org.oaktag.garment.Spelling;
  * {@code "along"} in millimetres. So one line makes a kind, of the maker's own steps as well:
  *
  * <pre>{@code
- * StepKind.of(WidenNeckline.class).usually("along", -10, 30)
+ * StepKind kind = StepKind.of(WidenNeckline.class).usually("along", -10, 30);
  * }</pre>
  *
  * <p>Immutable.

@@ -9,16 +9,17 @@ package org.oaktag.geometry;
  * <p><b>Error.</b> What limits the quadrature is where |h| stops being analytic: the two complex roots z of h and their mirror images.
  * On a stretch that is mapped to -1 to 1, with {@code r = |z + sqrt(z² - 1)|} the size of the ellipse with foci -1 and 1 through z
  * (Bernstein), n nodes leave an error that falls like {@code r^-(2n+1)} (Trefethen, Approximation Theory and Approximation Practice,
- * ch. 19). The factor before it follows from the branch cut that leaves z: with {@code S² = |z² - 1|}, N = 2n + 1 and
+ * ch. 19; from memory). The factor before it follows from the branch cut that leaves z: with {@code S² = |z² - 1|}, N = 2n + 1 and
  * {@code g² = |h'(z)| |h(conj z) / (2 Im z)|} it is {@code g (sqrt(8 pi |Im z| S³) N^-3/2 + 4 S² N^-2)}; the second term stands for
  * the bend of |h| at the real part of z and is left out where that lies outside the stretch. Both are taken at the lowest N, which
- * errs on the safe side.
+ * errs on the safe side. The factor is derived here; that every accuracy is kept is tested on closed forms, on commons-math3's integrator and
+ * on curves by the thousand, hard ones among them.
  *
  * <p>So the order is known before the first node. A Pythagorean hodograph has a double root, h'(z) = 0, and takes the lowest. If the
  * highest does not do, the stretch is cut beside the root that is in the way: at its real part, so that a cusp falls between two
  * stretches and harms neither; or, if that lies near an end, between the two at the geometric mean.
  *
- * <p><b>Limits.</b> A curve that stands still throughout has no roots, and length 0. Rounding leaves about 4e-16 of the length.
+ * <p><b>Limits.</b> A curve that stands still throughout has no roots, and length 0. Rounding leaves about 1e-15 of the length of the control polygon.
  */
 final class ArcLength {
     private static final int MAX_CUTS = 500;

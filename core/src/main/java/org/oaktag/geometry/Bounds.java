@@ -3,6 +3,14 @@ package org.oaktag.geometry;
 /**
  * An upright box, mm, y down; it may be flat or a single point. Immutable and thread-safe.
  *
+ * <pre>{@code
+ * Bounds box = Bounds.of(Point.of(0, -20), Point.of(240, 600)).expanded(10);
+ * box.width();                          // = 260.0
+ * box.contains(Point.of(-10, 300));     // = true
+ * }</pre>
+ *
+ * <p>A box of points is exact; that of a curve is as exact as the curve's extrema, see {@link Curve#bounds()}.
+ *
  * @param minX left
  * @param minY top
  * @param maxX right

@@ -4,7 +4,14 @@ package org.oaktag.geometry;
  * How the parallels of two edges are joined round an outer corner. At a corner whose parallels cross each other they are trimmed
  * there, whatever the style.
  *
- * <p>Every style keeps at least the distance from the corner. Immutable.
+ * <pre>{@code
+ * CornerStyle pointed = CornerStyle.mitre(4);
+ * OutlineOffset.outward(front.outline(), 10, pointed, 0.01).outline().area();
+ * }</pre>
+ *
+ * <p><b>Formula.</b> Where the tangents turn by the angle a, clockwise positive, and the distances are d1 and d2, the straight
+ * prolongations meet at {@code (d2 T1 - d1 T2) / sin a} from the corner, T1 and T2 the unit tangents that arrive and leave; for equal
+ * distances that is {@code d / cos(a/2)} away. Every style keeps at least the distance from the corner. Immutable.
  */
 public sealed interface CornerStyle {
     /**

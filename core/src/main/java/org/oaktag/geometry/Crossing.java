@@ -3,6 +3,14 @@ package org.oaktag.geometry;
 /**
  * A place where two paths meet: a single point, or a stretch that they share.
  *
+ * <pre>{@code
+ * Path styleLine = Path.polyline(Point.of(-10, 150), Point.of(300, 180));
+ * for (Crossing crossing : Crossings.between(front.outline().path(), styleLine)) {
+ *     crossing.kind();     // CROSS: the line goes right through
+ *     crossing.first();    // how far along the outline, mm
+ * }
+ * }</pre>
+ *
  * @param kind whether they pass through each other there, only touch, or run along each other
  * @param from the point, or the start of the shared stretch along the first path
  * @param to the same as {@code from} for a point, else the end of the shared stretch

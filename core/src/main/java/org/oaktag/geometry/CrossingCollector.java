@@ -4,7 +4,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** Turns contacts of curves into crossings of their paths: joins what meets at the joins of curves, and tells crosses from touches. */
+/**
+ * Turns contacts of curves into crossings of their paths: joins what meets at the joins of curves, and tells crosses from touches.
+ *
+ * <p>Contacts within 1e-6 mm of each other along both paths are one, round the end of a closed path as well. A point is a cross if, in the
+ * order of the angles at which they are seen from it, exactly one branch of the second path lies between the two of the first. They are
+ * looked at up to 0.1 mm away, nearer where another meeting or an end is near. At an end of an open path, or on one of no length, it
+ * is a touch.
+ */
 final class CrossingCollector {
     private static final double SAME = 1e-6;
 
@@ -125,6 +132,9 @@ final class CrossingCollector {
     }
 
     private static boolean isEnd(Path path, double distance) {
+        if (path.length() == 0) {
+            return true;
+        }
         return !path.isClosed() && (distance <= SAME || distance >= path.length() - SAME);
     }
 

@@ -1,6 +1,14 @@
 package org.oaktag.geometry;
 
-/** A stretch of a cubic with its own control points, for subdivision. */
+/**
+ * A stretch of a cubic with its own control points, for subdivision. It lies within the hull of these, so shadows of the controls on an
+ * axis that lie apart prove that two pieces do; and its tangents lie within the cone of its control polygon's sides, so sides that all
+ * turn one way to the other's prove that tangents do.
+ *
+ * @param cubic the stretch as a curve of its own, halved by de Casteljau's midpoints
+ * @param from its parameter on the whole curve
+ * @param to its parameter there
+ */
 record CubicPiece(Cubic cubic, double from, double to) {
     double middle() {
         return 0.5 * (from + to);

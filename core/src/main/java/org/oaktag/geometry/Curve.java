@@ -3,11 +3,20 @@ package org.oaktag.geometry;
 /**
  * A straight segment or a cubic Bézier, run from its start to its end as t goes from 0 to 1. Immutable and thread-safe.
  *
- * <p>All lengths are mm. Every method that takes a parameter refuses one outside 0 to 1 (or NaN) with an
- * {@link IllegalArgumentException}; every method that takes an accuracy refuses one that is not positive and finite. Results are
- * finite for every curve, a point or a cusp included, but for the curvature of a cusp, which is infinite.
+ * <pre>{@code
+ * Curve neckline = Cubic.of(Point.of(72.5, 0), Point.of(72.5, 40), Point.of(40, 78), Point.of(0, 78));
+ * double middle = neckline.parameterAt(neckline.length() / 2);
+ * neckline.lengthBetween(0, middle, 1e-9);   // = 58.81
+ * neckline.turning();                        // = 1.5708
+ * }</pre>
  *
- * <p>An accuracy is the greatest absolute error in mm. Rounding sets a floor: about 4e-16 of the length of the control polygon.
+ * <p>All lengths are mm, angles radians, areas mm². Every method that takes a parameter refuses one outside 0 to 1 (or NaN) with an
+ * {@link IllegalArgumentException}; every method that takes an accuracy refuses one that is not positive and finite. Results are
+ * finite for every curve, a point or a cusp included, but for the curvature of a cusp, which is infinite. A curve that is a single
+ * point has length, turning and curvature 0 and no direction.
+ *
+ * <p>An <b>accuracy</b> is the greatest absolute error of a length in mm. Rounding sets a floor, about 1e-15 of the length of the
+ * control polygon. Lengths and their inverse allocate nothing.
  */
 public sealed interface Curve permits Line, Cubic {
     /** The accuracy of a length where none is asked for: a millionth of a millimetre. */

@@ -6,7 +6,13 @@ import java.util.List;
 /**
  * Draws smooth runs of cubics: through points, in place of a run with more curves than it needs, and between two paths.
  *
- * <p>"Smooth" is a common tangent at every join (G1); where the curvature agrees as well it is said.
+ * <pre>{@code
+ * List<Point> traced = List.of(Point.of(0, 0), Point.of(30, 42), Point.of(75, 60), Point.of(120, 55));
+ * Path drawn = Fit.through(traced, Vector.of(0, 1), Vector.of(1, 0));
+ * drawn.curves().size();   // = 3
+ * }</pre>
+ *
+ * <p>"Smooth" is a common tangent at every join (G1); where the curvature agrees as well it is said. Each method says how exact it is.
  */
 public final class Fit {
     /** Neighbouring curves whose directions differ by more than this, radians, meet in a corner and not smoothly. */

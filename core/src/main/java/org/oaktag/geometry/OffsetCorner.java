@@ -3,7 +3,13 @@ package org.oaktag.geometry;
 import java.util.Arrays;
 import java.util.List;
 
-/** Joins two runs of parallels, the head and the tail, at the corner between them. */
+/**
+ * Joins two runs of parallels, the head and the tail, at the corner between them.
+ *
+ * <p>T1 and T2 are the unit tangents that arrive and leave, d1 and d2 the distances to the left, a the clockwise turn. The prolongations
+ * meet at {@code (d2 T1 - d1 T2) / sin a} from the corner: the one point at d1 from the first line and d2 from the second. A mitre
+ * goes there; a square one stops at a line across the way there; an arc is drawn about the corner to half the tolerance.
+ */
 final class OffsetCorner {
     /** How far a tip may lie, in distances, where a style does not cut it off. */
     private static final double FAR = 1e3;

@@ -3,6 +3,13 @@ package org.oaktag.geometry;
 /**
  * A part of an offset outline and where it comes from.
  *
+ * <pre>{@code
+ * OutlineOffset cutLine = OutlineOffset.outward(front.outline(), 10, CornerStyle.mitre(4), 0.01);
+ * for (OffsetPart part : cutLine.parts()) {
+ *     String drawn = part.corner() ? "corner after edge " + part.edge() : "beside edge " + part.edge();
+ * }
+ * }</pre>
+ *
  * @param path the part, in the sense of the outline
  * @param edge index of the source edge that it runs beside, or after which its corner comes
  * @param corner true if it joins the parallels of this edge and the next round their corner

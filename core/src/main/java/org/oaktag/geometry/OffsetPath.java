@@ -6,7 +6,12 @@ import org.oaktag.PatternException;
 /**
  * The parallel of an open path, joined round its outer corners and trimmed where it would come nearer to the path than the distance.
  *
- * <p>Method and error are those of {@link OutlineOffset}. It starts and ends square to the ends of the path, unless it is trimmed
+ * <pre>{@code
+ * Path stitching = OffsetPath.of(hem.path(), 25, CornerStyle.round(), 0.01);
+ * hem.path().nearest(stitching.pointAt(40)).distance();   // = 25.0
+ * }</pre>
+ *
+ * <p>Method, error and cost are those of {@link OutlineOffset}. It starts and ends square to the ends of the path, unless it is trimmed
  * there. Of several runs that are left the longest is returned.
  */
 public final class OffsetPath {

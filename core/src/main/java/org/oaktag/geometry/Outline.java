@@ -6,6 +6,22 @@ import java.util.List;
  * A watertight closed path: it ends at the very point where it starts. Run clockwise on the table its area is positive, as it is for
  * the outline of every piece. Immutable and thread-safe.
  *
+ * <pre>{@code
+ * Outline patch = Outline.of(
+ *         Path.polyline(Point.of(0, 0), Point.of(120, 0), Point.of(120, 90), Point.of(0, 90), Point.of(0, 0)));
+ * patch.signedArea();                     // = 10800.0
+ * patch.centroid();                       // = Point[x=60.0, y=45.0]
+ * patch.contains(Point.of(119.99, 45));   // = true
+ * }</pre>
+ *
+ * <p><b>Area and centroid</b> are Green's integrals {@code A = 1/2 integral (x dy - y dx)}, {@code A cx = 1/2 integral x² dy} and
+ * {@code A cy = -1/2 integral y² dx}, taken relative to the start and exact to rounding: against fine polygons of JTS and the limit of
+ * ever finer ones they agree to the error of those.
+ *
+ * <p><b>Containment</b> counts the signed crossings of a ray with the curves themselves, which are halved only where their boxes leave it
+ * open; points a hundred-millionth of a millimetre to either side of a line are told apart. O(n) for n curves, without allocation but
+ * for curves near the point.
+ *
  * @param path the closed path
  */
 public record Outline(Path path) {
@@ -52,10 +68,12 @@ public record Outline(Path path) {
         return path.bounds();
     }
 
+    /** Tells whether the area is positive; an outline without area is not clockwise. */
     public boolean isClockwise() {
         return signedArea() > 0;
     }
 
+    /** Returns the length all round, mm, to {@link Curve#DEFAULT_ACCURACY}. */
     public double perimeter() {
         return path.length();
     }
@@ -65,7 +83,7 @@ public record Outline(Path path) {
         return Winding.isOn(path, point, ON_LINE) || Winding.number(path, point) != 0;
     }
 
-    /** Returns how often the outline runs round the point, clockwise positive; for a point off the line. */
+    /** Returns how often the outline runs round the point, clockwise positive. For a point on the line it means nothing. */
     public int windingNumber(Point point) {
         return Winding.number(path, point);
     }

@@ -10,15 +10,29 @@ import org.oaktag.PatternException;
  * The outline that runs beside another at a distance of its own for each edge, such as a cut line beside a seam line. Immutable and
  * thread-safe.
  *
+ * <pre>{@code
+ * List<Path> edges = front.edges().stream().map(Edge::path).toList();
+ * double[] distances = edges.stream().mapToDouble(edge -> 10).toArray();
+ * distances[edges.size() - 1] = 0;   // the last edge is on the fold
+ * OutlineOffset cutLine = OutlineOffset.outward(edges, distances, CornerStyle.mitre(4), 0.01);
+ * cutLine.outline().area() > front.outline().area();   // = true
+ * }</pre>
+ *
  * <p><b>Rule.</b> On its own side of the outline no point of the result is nearer to an edge than that edge's distance, less the
  * tolerance; beyond the end of an edge its neighbour's distance counts if that is less. An edge at distance 0, such as a fold, stays
  * where it is: the parallels beside it are prolonged or trimmed to its own straight prolongation.
  *
  * <p><b>Method.</b> The parallels of the edges ({@link OffsetCurve}) are joined round outer corners in the style asked for; at inner
  * corners the greater of two different distances is carried round in an arc. Where they run into each other the run is cut at all its
- * self-crossings, and only the parts that keep their distance from every edge remain. If nothing is left that way, or what is left comes too near, because an edge bends in
- * more sharply than its distance right beside a corner, the greater distance is carried round outer corners as well. With several loops left the
- * outward offset is the outermost; an inward one that falls apart is refused.
+ * self-crossings, and only the parts that keep their distance from every edge remain. If nothing is left that way, or what is left comes
+ * too near, because an edge bends in more sharply than its distance right beside a corner, the greater distance is carried round outer
+ * corners as well. With several loops left the outward offset is the outermost; an inward one that falls apart is refused.
+ *
+ * <p><b>Error.</b> Each part lies within the tolerance of its exact parallel; the rule is tested at the middle of every stretch between
+ * two crossings, where alone it can change, and again at seven places of every curve of the result. It is held against fine buffers of
+ * JTS. Points among the curves are left out; a cusp is gone round.
+ *
+ * <p><b>Cost.</b> O(n²) for a run of n curves, all pairs of which may cross; of most their boxes tell that they do not.
  *
  * @param parts in order round the outline, each beside one source edge or at one corner
  * @param outline the parts as one outline, run in the sense of the source
@@ -41,8 +55,8 @@ public record OutlineOffset(List<OffsetPart> parts, Outline outline) {
      * @param tolerance greatest distance of each part from its exact parallel, mm
      * @throws IllegalArgumentException if the edges do not close, or have no area, or the distances do not match them or have mixed
      *     signs, or the tolerance is not positive and finite
-     * @throws PatternException if an inward offset leaves nothing or falls apart; it names the greatest share of the distances that
-     *     works
+     * @throws PatternException if an inward offset leaves nothing or falls apart, or an outward one cannot go round in one run; it names
+     *     the greatest distance that works
      */
     public static OutlineOffset outward(List<Path> edges, double[] distances, CornerStyle corner, double tolerance) {
         return outward(edges, distances, corner, Collections.nCopies(edges.size(), corner), tolerance);
@@ -58,8 +72,8 @@ public record OutlineOffset(List<OffsetPart> parts, Outline outline) {
      * @param tolerance greatest distance of each part from its exact parallel, mm
      * @throws IllegalArgumentException if the edges do not close, or have no area, or the distances or corners do not match them, or
      *     the distances have mixed signs, or the tolerance is not positive and finite
-     * @throws PatternException if an inward offset leaves nothing or falls apart; it names the greatest share of the distances that
-     *     works
+     * @throws PatternException if an inward offset leaves nothing or falls apart, or an outward one cannot go round in one run; it names
+     *     the greatest distance that works
      */
     public static OutlineOffset outward(
             List<Path> edges, double[] distances, CornerStyle within, List<CornerStyle> corners, double tolerance) {

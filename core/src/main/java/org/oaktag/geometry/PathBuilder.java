@@ -3,7 +3,21 @@ package org.oaktag.geometry;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Draws a path curve by curve, each from where the last ended. Not thread-safe; the built path is. */
+/**
+ * Draws a path curve by curve, each from where the last ended. Not thread-safe; the built path is.
+ *
+ * <pre>{@code
+ * Path pocket = Path.from(Point.ORIGIN)
+ *         .lineTo(Point.of(140, 0))
+ *         .lineTo(Point.of(140, 110))
+ *         .curveTo(Point.of(140, 150), Point.of(0, 150), Point.of(0, 110))
+ *         .close()
+ *         .build();
+ * pocket.isClosed();   // = true
+ * }</pre>
+ *
+ * <p>Coordinates are mm. A curve of no length is drawn as it was asked for.
+ */
 public final class PathBuilder {
     private final List<Curve> curves = new ArrayList<>();
     private final Point start;

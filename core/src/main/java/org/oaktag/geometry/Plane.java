@@ -3,8 +3,8 @@ package org.oaktag.geometry;
 /** The limits of the plane, and the checks that keep every argument inside them. */
 final class Plane {
     /**
-     * Greatest coordinate, mm: a thousand million kilometres squared still leaves every intermediate product of the package far
-     * from overflow, and beyond it a {@code double} no longer tells a thousandth of a millimetre apart.
+     * Greatest coordinate, mm: a million kilometres, whose sixth power, the greatest that the package takes, is still far from
+     * overflow, and at which a {@code double} tells 1.2e-4 mm apart.
      */
     static final double LIMIT = 1e12;
 

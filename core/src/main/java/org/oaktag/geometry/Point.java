@@ -3,8 +3,18 @@ package org.oaktag.geometry;
 /**
  * A place on the plane: millimetres, x to the right and y down. Immutable and thread-safe.
  *
+ * <pre>{@code
+ * Point sideNeck = Point.of(72.5, 0);
+ * Point shoulder = sideNeck.plus(Vector.polar(135, Math.toRadians(20)));
+ * sideNeck.distanceTo(shoulder);   // = 135.0
+ * shoulder.y();                    // = 46.17
+ * }</pre>
+ *
  * <p>A point is not a {@link Vector}: points are subtracted to give a vector, and moved by one. A negative zero is stored as zero,
  * so that equal places are equal points.
+ *
+ * <p><b>Error.</b> Rounding alone: coordinates about 1 m lie 1e-13 mm apart, those at the limit 1.2e-4 mm. A result beyond the limit
+ * is refused with an {@link IllegalArgumentException}, whatever made it.
  *
  * @param x across, mm, within -1e12 to 1e12
  * @param y down, mm, within -1e12 to 1e12

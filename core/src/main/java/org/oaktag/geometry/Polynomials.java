@@ -2,7 +2,17 @@ package org.oaktag.geometry;
 
 import java.util.Arrays;
 
-/** Real roots, within 0 to 1, of polynomials given by their Bernstein coefficients. */
+/**
+ * Real roots, within 0 to 1, of polynomials given by their Bernstein coefficients.
+ *
+ * <p>Between neighbouring roots of its derivative a polynomial is monotone, so each such stretch holds one root or none: the roots of a
+ * polynomial of degree n are isolated by those of degree n - 1, down to a line. In a stretch with a change of sign bracketed Newton steps
+ * find the root to the last bit of t; a step that leaves the bracket, or does not halve the one before, is a bisection.
+ *
+ * <p><b>Error.</b> That of the value, some n units in the last place of the greatest coefficient: the Bernstein form on 0 to 1 is the best
+ * conditioned one (Farouki and Rajan, 1987; from memory). A root of even order is found only if the value there is exactly zero, so whoever
+ * needs near ones asks for the stationary places too. O(n²) for the isolation, times the steps of each root.
+ */
 final class Polynomials {
     private static final double[] NONE = {};
 

@@ -2,7 +2,13 @@ package org.oaktag.geometry;
 
 import java.util.List;
 
-/** Replaces a smooth run of curves by fewer within a tolerance. */
+/**
+ * Replaces a smooth run of curves by fewer within a tolerance.
+ *
+ * <p>The run is fitted ({@link SmoothRun}) and the distance of eight places on each of its curves from the result is measured; if one
+ * misses the tolerance the fit is aimed at half of it, six times at the most. A run that turns nowhere and lies within the tolerance of
+ * its chord becomes that. What is measured is the distance of the old from the new, not the other way round.
+ */
 final class Refit {
     private static final int SAMPLES = 8;
     private static final int TIGHTENINGS = 6;

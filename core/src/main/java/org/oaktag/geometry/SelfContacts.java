@@ -10,13 +10,16 @@ final class SelfContacts {
     private SelfContacts() {}
 
     /**
-     * Returns the double point of a cubic, if it has one.
+     * Returns the double point of a cubic, if it has one; not the end of one that ends where it starts, which is a join.
      *
      * <p>With {@code r = a t³ + b t² + c t + d}, s = t + u and p = t u, the condition r(t) = r(u), t other than u, is
      * {@code a (s² - p) + b s + c = 0}. Its cross product with a gives s and its scalar product with a gives p; t and u are the roots of
      * {@code x² - s x + p}.
      */
     static List<Contact> of(Cubic cubic) {
+        if (cubic.start().equals(cubic.end())) {
+            return List.of();
+        }
         Vector a = cubic.thirdDerivative().times(1.0 / 6);
         Vector b = cubic.secondDerivativeAt(0).times(0.5);
         Vector c = cubic.derivativeAt(0);

@@ -1,6 +1,19 @@
 package org.oaktag.geometry;
 
-/** Direction, curvature and turning of a cubic, where its derivative may vanish. */
+/**
+ * Direction, curvature and turning of a cubic, where its derivative may vanish.
+ *
+ * <p><b>Formulas.</b> The direction is r' / |r'|, the curvature {@code (r' x r'') / |r'|³}, the rate of turning with t
+ * {@code (r' x r'') / |r'|²}. Where r' vanishes the first derivative that does not leads: with e the step from t,
+ * {@code r(t + e) - r(t) = r' e + r'' e²/2 + r''' e³/6}. The curvature is infinite there, with the sign of {@code r'' x r'''}, that on
+ * both sides of it; the rate tends to {@code r'' x r''' / (2 |r''|²)}.
+ *
+ * <p><b>Turning</b> is the angle that the hodograph, a quadratic, sweeps at the origin; it is halved until three controls lie within a
+ * right angle, when the angle from first to last is exact to rounding. A hodograph through the origin is a cusp: half a turn.
+ *
+ * <p><b>Limits.</b> A derivative shorter than 1e-12 of the greatest side of the control polygon counts as none; the halving stops at
+ * 2^-48 of the curve.
+ */
 final class Tangents {
     /** A derivative shorter than this share of the curve's size is rounding, not direction. */
     static final double STILL = 1e-12;

@@ -4,7 +4,23 @@ package org.oaktag.geometry;
  * An affine map of the plane, {@code x' = a x + c y + e} and {@code y' = b x + d y + f}, the six numbers of an SVG matrix.
  * Immutable and thread-safe.
  *
- * <p>A rigid map keeps lengths and areas; one that reverses (a mirror) turns a clockwise outline into an anticlockwise one.
+ * <pre>{@code
+ * Transform toTheOtherSide = Transform.mirrorX(0).then(Transform.translation(300, 0));
+ * toTheOtherSide.apply(Point.of(72.5, 10));   // = Point[x=227.5, y=10.0]
+ * toTheOtherSide.isRigid();                   // = true
+ * toTheOtherSide.reverses();                  // = true
+ * }</pre>
+ *
+ * <p>Areas grow by the determinant {@code a d - b c}, negative for a map that mirrors: it turns a clockwise outline into an anticlockwise
+ * one. A rigid map keeps lengths, a scaling multiplies them by its factor; any other map keeps neither lengths nor their ratios. A Bézier
+ * curve is mapped by its controls, exactly to rounding. The image of a point must lie within the limits of a {@link Point}.
+ *
+ * @param a what x adds to x'
+ * @param b what x adds to y'
+ * @param c what y adds to x'
+ * @param d what y adds to y'
+ * @param e what is added to every x', mm
+ * @param f what is added to every y', mm
  */
 public record Transform(double a, double b, double c, double d, double e, double f) {
     public static final Transform IDENTITY = new Transform(1, 0, 0, 1, 0, 0);
@@ -84,6 +100,11 @@ public record Transform(double a, double b, double c, double d, double e, double
                 next.b * e + next.d * f + next.f);
     }
 
+    /**
+     * Returns the image of a point.
+     *
+     * @throws IllegalArgumentException if it lies beyond the limits of a {@link Point}
+     */
     public Point apply(Point point) {
         return new Point(a * point.x() + c * point.y() + e, b * point.x() + d * point.y() + f);
     }

@@ -147,6 +147,22 @@ class CrossingsTest {
     }
 
     @Test
+    void outline_of_one_curve_does_not_cross_itself_at_its_join() {
+        Outline drop = Outline.of(Path.of(cubic(3.1, 7.7, 83.3, 100, -80, 100.7, 3.1, 7.7)));
+        assertThat(drop.selfCrossings()).isEmpty();
+    }
+
+    @Test
+    void path_that_is_a_point_touches_what_it_lies_on() {
+        Path point = Path.of(cubic(5, 0, 5, 0, 5, 0, 5, 0));
+        Path line = Path.polyline(p(0, 0), p(10, 0));
+        assertOne(Crossings.between(point, line), Crossing.Kind.TOUCH, p(5, 0), 0);
+        assertOne(Crossings.between(line, point), Crossing.Kind.TOUCH, p(5, 0), 0);
+        assertOne(Crossings.between(point, point), Crossing.Kind.TOUCH, p(5, 0), 0);
+        assertThat(Crossings.between(point, Path.polyline(p(0, 1), p(10, 1)))).isEmpty();
+    }
+
+    @Test
     void curves_a_hair_apart_overlap_cross_or_stay_apart() {
         Cubic a = cubic(0, 0, 30, 180, 120, 240, 260, 250);
         for (double d = 1e-10; d < 0.1; d *= 10) {

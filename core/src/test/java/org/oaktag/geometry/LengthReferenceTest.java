@@ -3,6 +3,7 @@ package org.oaktag.geometry;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -107,5 +108,28 @@ class LengthReferenceTest {
         assertThat(square.contains(Point.of(3, 1))).isFalse();
         assertThat(square.contains(Point.of(2, 1))).isTrue();
         assertThat(PYTHAGOREAN.nearest(PYTHAGOREAN.pointAt(0.3)).distance()).isLessThan(1e-13);
+    }
+
+    /**
+     * The hodograph (u² - v², 2 u v) of linear u and v has the speed u² + v², whose integral is a polynomial (Farouki and Sakkalis,
+     * 1990). What is left at the finest accuracy is rounding.
+     */
+    @Test
+    void rounding_leaves_a_few_units_in_the_last_place_of_the_control_polygon() {
+        Random random = new Random(5);
+        for (int i = 0; i < 20_000; i++) {
+            double u0 = random.nextGaussian();
+            double u1 = random.nextGaussian();
+            double v0 = random.nextGaussian();
+            double v1 = random.nextGaussian();
+            Point start = Point.ORIGIN;
+            Point control1 = start.plus(new Vector(u0 * u0 - v0 * v0, 2 * u0 * v0));
+            Point control2 = control1.plus(new Vector(u0 * u1 - v0 * v1, u0 * v1 + u1 * v0));
+            Point end = control2.plus(new Vector(u1 * u1 - v1 * v1, 2 * u1 * v1));
+            double exact = u0 * u0 + v0 * v0 + u0 * u1 + v0 * v1 + u1 * u1 + v1 * v1;
+            double polygon = start.distanceTo(control1) + control1.distanceTo(control2) + control2.distanceTo(end);
+            assertThat(new Cubic(start, control1, control2, end).length(1e-15))
+                    .isCloseTo(exact, within(1e-15 + 2e-15 * polygon));
+        }
     }
 }

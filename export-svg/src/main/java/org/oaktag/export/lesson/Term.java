@@ -12,7 +12,7 @@ import org.oaktag.measure.Length;
  * A part of a formula, which knows its value in every position and how it is written in names and in numbers.
  *
  * <pre>{@code
- * Term.length("armhole", played -> played.after().finished(ARMHOLE_GIRTH)).plus(Term.length("ease", mm(6)))
+ * Term cap = Term.length("armhole", played -> played.after().finished(ARMHOLE_GIRTH)).plus(Term.length("ease", mm(6)));
  * }</pre>
  *
  * <p>Lengths count in mm, angles in degrees. A closed family of immutable values.

@@ -18,8 +18,9 @@ import org.oaktag.geometry.Transform;
  * own, as it was drafted, the tops of all sizes level.
  *
  * <pre>{@code
- * Nest nest = new Nest(List.of(new Nest.Size("S", small), new Nest.Size("M", middle), new Nest.Size("L", large)));
- * Printout.nested(nest, Allowances.industryKnit(middle), Tiling.on(Paper.A4));
+ * Nest nest = new Nest(List.of(
+ *         new Nest.Size("Mira", style.on(mira)), new Nest.Size("Juno", style.on(juno)), new Nest.Size("Teo", style.on(teo))));
+ * Printout.nested(nest, Allowances.industryKnit(style.on(mira)), Tiling.on(Paper.A4));
  * }</pre>
  *
  * <p>Immutable.

@@ -7,7 +7,9 @@ import java.util.Deque;
  * Writes well-formed XML 1.0, whatever the text: markup is escaped, and a character that XML cannot hold becomes U+FFFD.
  *
  * <pre>{@code
- * xml.begin("text").attribute("x", "5").text(name).end();
+ * XmlWriter svg = XmlWriter.xml();
+ * svg.begin("text").attribute("x", "5").text("front & back").end();
+ * svg.document();   // the ampersand is escaped
  * }</pre>
  *
  * <p>Lines end in a line feed. Not thread-safe.
