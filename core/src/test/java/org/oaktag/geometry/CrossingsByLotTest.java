@@ -116,7 +116,10 @@ class CrossingsByLotTest {
             double[] c = random.doubles(6, -5, 5).toArray();
             Transform map = new Transform(c[0], c[1], c[2], c[3], 100 * c[4], 100 * c[5]);
             Cubic image = loop.transformed(map);
-            List<Crossing> found = Outline.of(Path.of(image, new Line(image.end(), image.start())))
+            List<Crossing> found = Outline.of(Path.from(image.start())
+                            .curveTo(image.control1(), image.control2(), image.end())
+                            .lineTo(image.start())
+                            .build())
                     .selfCrossings();
             double half = doublePoint();
             Point point = image.pointAt(0.5 - half);
