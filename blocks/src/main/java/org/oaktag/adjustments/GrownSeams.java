@@ -2,6 +2,7 @@ package org.oaktag.adjustments;
 
 import static org.oaktag.garment.FinishedMeasure.times;
 
+import java.util.List;
 import java.util.Optional;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasure;
@@ -11,6 +12,8 @@ import org.oaktag.garment.End;
 import org.oaktag.garment.FinishedMeasure;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
+import org.oaktag.garment.Quantity;
+import org.oaktag.garment.Quantity.Across;
 import org.oaktag.garment.Quantity.Corner;
 import org.oaktag.garment.Quantity.EdgeLength;
 import org.oaktag.garment.Quantity.FromEdge;
@@ -61,6 +64,9 @@ final class GrownSeams {
                         TopNames.SLEEVE_WIDTH, times(1, toOverArm(TopNames.FRONT)), times(1, toOverArm(TopNames.BACK)))
                 .against(BodyMeasure.UPPER_ARM_GIRTH.asName()));
         assembly.leaveOut(TopNames.ARMHOLE_GIRTH);
+        before.measures().stream()
+                .filter(each -> each.name().equals(TopNames.WAIST_GIRTH))
+                .forEach(each -> assembly.measure(waist(each)));
         if (!gusset && below.mm() > STILL_AT_CHEST) {
             before.measures().stream()
                     .filter(each -> each.name().equals(TopNames.CHEST_GIRTH))
@@ -68,6 +74,20 @@ final class GrownSeams {
                             each -> assembly.measure(new FinishedMeasure(each.name(), each.terms(), Optional.empty())));
         }
         return assembly.done();
+    }
+
+    /** Under a curve that ends below the waist, the width ends at the curve. */
+    private static FinishedMeasure waist(FinishedMeasure measure) {
+        List<FinishedMeasure.Term> terms = measure.terms().stream()
+                .map(term -> times(term.times(), endingAtUnderarm(term.quantity())))
+                .toList();
+        return new FinishedMeasure(measure.name(), terms, measure.body());
+    }
+
+    private static Quantity endingAtUnderarm(Quantity quantity) {
+        return quantity instanceof Across across
+                ? across.endingAt(EdgeRef.of(across.to().edge().piece(), EdgeNames.UNDERARM))
+                : quantity;
     }
 
     private static FinishedMeasure sum(Name measure, Name edge, Name... pieces) {

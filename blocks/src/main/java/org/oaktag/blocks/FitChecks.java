@@ -128,8 +128,8 @@ public final class FitChecks {
         return garment.measures().stream()
                 .filter(finished -> finished.name().equals(opening))
                 .findFirst()
-                .flatMap(finished ->
-                        mustPass.map(girth -> new FitCheck(name, finished.of(garment), body, girth, stretch)));
+                .flatMap(finished -> finished.taken(garment))
+                .flatMap(finished -> mustPass.map(girth -> new FitCheck(name, finished, body, girth, stretch)));
     }
 
     private static Percent gatheredStretch(Garment garment, Piece cuff) {

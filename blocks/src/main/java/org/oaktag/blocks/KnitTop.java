@@ -112,7 +112,11 @@ public final class KnitTop {
                         fit.back().notchFromUnderarm()));
         Piece sleeve = SleeveShape.draw(fit, cap, length, hem, cloth);
         Garment block = Garment.of(
-                "knit top", body.wearer(), List.of(front, back, sleeve), TopSeams.of(CAP_EASE), TopMeasures.all());
+                "knit top",
+                body.wearer(),
+                List.of(front, back, sleeve),
+                TopSeams.of(CAP_EASE),
+                TopMeasures.all(draft.waist().y()));
         List<Amount> amounts = List.of(
                 Amount.of("ease", ease.category().label()),
                 Amount.of("at the bust", ease.bust()),

@@ -2,6 +2,7 @@ package org.oaktag.blocks;
 
 import static org.oaktag.garment.FinishedMeasure.times;
 
+import java.util.Arrays;
 import java.util.List;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.garment.EdgeNames;
@@ -10,19 +11,26 @@ import org.oaktag.garment.End;
 import org.oaktag.garment.FinishedMeasure;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Quantity;
+import org.oaktag.garment.Quantity.Across;
 import org.oaktag.garment.Quantity.Corner;
 import org.oaktag.garment.Quantity.Distance;
 import org.oaktag.garment.Quantity.Drop;
 import org.oaktag.garment.Quantity.EdgeLength;
 import org.oaktag.garment.Quantity.Fall;
 import org.oaktag.garment.Quantity.FromEdge;
+import org.oaktag.geometry.Point;
 
 /** The finished measures of a top of front, back and sleeve, and the measures of the body they are held against. */
 final class TopMeasures {
 
     private TopMeasures() {}
 
-    static List<FinishedMeasure> all() {
+    /**
+     * Returns the measures.
+     *
+     * @param waist the level of the waist on paper, in millimetres below the side neck point
+     */
+    static List<FinishedMeasure> all(double waist) {
         Quantity sleeveLength = new Fall(
                 Corner.at(TopNames.SLEEVE, EdgeNames.CAP_FRONT, End.START),
                 List.of(EdgeRef.of(TopNames.SLEEVE, EdgeNames.HEM)));
@@ -38,6 +46,7 @@ final class TopMeasures {
                                 times(2, fromCentre(TopNames.FRONT)),
                                 times(2, fromCentre(TopNames.BACK)))
                         .against(BodyMeasure.BUST_GIRTH.asName()),
+                waist(waist, EdgeNames.SIDE),
                 FinishedMeasure.of(
                                 TopNames.HEM_GIRTH,
                                 times(2, length(TopNames.FRONT, EdgeNames.HEM)),
@@ -69,6 +78,29 @@ final class TopMeasures {
                                 new Drop(
                                         Corner.at(TopNames.BACK, EdgeNames.NECKLINE, End.START),
                                         Corner.at(TopNames.BACK, EdgeNames.HEM, End.END)))));
+    }
+
+    /**
+     * Returns the waist girth of a top.
+     *
+     * @param level the level of the waist on paper
+     * @param ends the edges of front and back at one of which the level leaves the body
+     */
+    static FinishedMeasure waist(double level, Name... ends) {
+        return FinishedMeasure.of(
+                        TopNames.WAIST_GIRTH,
+                        times(2, across(TopNames.FRONT, level, ends)),
+                        times(2, across(TopNames.BACK, level, ends)))
+                .against(BodyMeasure.WAIST_GIRTH.asName());
+    }
+
+    private static Quantity across(Name piece, double level, Name... ends) {
+        return new Across(
+                Corner.at(piece, EdgeNames.CENTRE, End.START),
+                Corner.at(piece, EdgeNames.CENTRE, End.END),
+                Point.of(0, level),
+                Arrays.stream(ends).map(edge -> EdgeRef.of(piece, edge)).toList(),
+                List.of(piece));
     }
 
     private static Quantity length(Name piece, Name edge) {

@@ -86,6 +86,9 @@ public final class TopNames {
     /** Round the body at the underarm point. */
     public static final Name CHEST_GIRTH = Name.of("chest girth");
 
+    /** Round the body at the waist line of the body, on paper its back waist length below the nape. */
+    public static final Name WAIST_GIRTH = Name.of("waist girth");
+
     /** Round the hem. */
     public static final Name HEM_GIRTH = Name.of("hem girth");
 

@@ -126,7 +126,8 @@ public final class Comparison {
     private static Map<String, Length> measures(Garment garment) {
         Map<String, Length> lengths = new LinkedHashMap<>();
         for (FinishedMeasure measure : garment.measures()) {
-            lengths.put(measure.name().value(), measure.of(garment));
+            measure.taken(garment)
+                    .ifPresent(length -> lengths.put(measure.name().value(), length));
         }
         return lengths;
     }

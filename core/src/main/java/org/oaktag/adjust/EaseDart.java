@@ -96,7 +96,7 @@ public record EaseDart(Name piece, Name dart, Closing closing) implements Step {
                         .map(each -> each.name().equals(piece) ? after : each)
                         .toList(),
                 seams,
-                garment.measures().stream().map(changes::on).toList());
+                changes.on(garment.measures()));
         return new Reshaped(
                 eased,
                 List.of(Note.rule("the mouth of the dart is edge again: " + ease.text() + " to be eased in along '"

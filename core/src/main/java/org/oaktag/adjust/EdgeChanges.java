@@ -16,6 +16,7 @@ import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
 import org.oaktag.garment.Quantity;
+import org.oaktag.garment.Quantity.Across;
 import org.oaktag.garment.Quantity.Corner;
 import org.oaktag.garment.Quantity.Distance;
 import org.oaktag.garment.Quantity.Drop;
@@ -25,6 +26,7 @@ import org.oaktag.garment.Quantity.FromEdge;
 import org.oaktag.garment.Quantity.FromLine;
 import org.oaktag.garment.Seam;
 import org.oaktag.garment.SeamSide;
+import org.oaktag.geometry.Transform;
 
 /**
  * What became of edges that were cut, joined or renamed, and what that makes of the seams and finished measures that
@@ -36,6 +38,7 @@ final class EdgeChanges {
     private final Map<Corner, Corner> corners = new LinkedHashMap<>();
     private final Set<Name> turned = new LinkedHashSet<>();
     private final Map<EdgeRef, Corner> lowest = new LinkedHashMap<>();
+    private final Map<Name, Transform> laid = new LinkedHashMap<>();
 
     /** Says that an edge is now these edges, in the order in which it ran. */
     void became(EdgeRef old, List<EdgeRef> now) {
@@ -55,6 +58,11 @@ final class EdgeChanges {
     /** Says that the edges of a piece run the other way round now. */
     void turned(Name piece) {
         turned.add(piece);
+    }
+
+    /** Says that a piece lies elsewhere on paper. */
+    void laid(Name piece, Transform motion) {
+        laid.put(piece, motion);
     }
 
     /** The edges that an edge is now. */
@@ -101,10 +109,7 @@ final class EdgeChanges {
                         .findFirst()
                         .orElse(piece))
                 .toList();
-        return garment.with(
-                pieces,
-                garment.seams().stream().map(this::on).toList(),
-                garment.measures().stream().map(this::on).toList());
+        return garment.with(pieces, garment.seams().stream().map(this::on).toList(), on(garment.measures()));
     }
 
     Seam on(Seam seam) {
@@ -138,7 +143,21 @@ final class EdgeChanges {
         return new SeamSide(all);
     }
 
-    FinishedMeasure on(FinishedMeasure measure) {
+    /** The finished measures that can still be taken. */
+    List<FinishedMeasure> on(List<FinishedMeasure> measures) {
+        return measures.stream()
+                .filter(measure -> measure.terms().stream().noneMatch(this::ends))
+                .map(this::on)
+                .toList();
+    }
+
+    /** Tells whether a width has lost the edges at which it ended. */
+    private boolean ends(Term term) {
+        return term.quantity() instanceof Across across
+                && across.edges().stream().allMatch(edge -> now(edge).isEmpty());
+    }
+
+    private FinishedMeasure on(FinishedMeasure measure) {
         Set<Term> terms = new LinkedHashSet<>();
         List<Term> all = new ArrayList<>();
         for (Term term : measure.terms()) {
@@ -168,12 +187,42 @@ final class EdgeChanges {
         if (quantity instanceof Fall fall) {
             return fall(fall);
         }
+        if (quantity instanceof Across across) {
+            return List.of(on(across));
+        }
         FromEdge from = (FromEdge) quantity;
         Corner start = now(new Corner(from.edge(), End.START));
         Corner end = now(new Corner(from.edge(), End.END));
         boolean whole = start.edge().equals(end.edge()) && now(from.edge()).size() == 1;
         return List.of(
                 whole ? new FromEdge(now(from.corner()), start.edge()) : new FromLine(now(from.corner()), start, end));
+    }
+
+    private Across on(Across across) {
+        Transform motion = laid.getOrDefault(across.from().edge().piece(), Transform.IDENTITY);
+        return new Across(
+                now(across.from()),
+                now(across.to()),
+                motion.apply(across.through()),
+                across.edges().stream()
+                        .flatMap(edge -> now(edge).stream())
+                        .distinct()
+                        .toList(),
+                across.pieces().stream()
+                        .flatMap(piece -> now(piece).stream())
+                        .distinct()
+                        .toList());
+    }
+
+    /** The pieces among whose edges those of a piece are now; the piece itself where they are still its own. */
+    private List<Name> now(Name piece) {
+        List<Name> now = runs.entrySet().stream()
+                .filter(run -> run.getKey().piece().equals(piece))
+                .flatMap(run -> run.getValue().stream())
+                .map(EdgeRef::piece)
+                .distinct()
+                .toList();
+        return now.isEmpty() ? List.of(piece) : now;
     }
 
     /** Where every edge is gone, the fall is that to the lowest corner of the last of them, if it is known. */

@@ -13,6 +13,7 @@ import org.oaktag.garment.Name;
 import org.oaktag.garment.Note;
 import org.oaktag.garment.Piece;
 import org.oaktag.garment.Quantity;
+import org.oaktag.garment.Quantity.Across;
 import org.oaktag.garment.Quantity.Corner;
 import org.oaktag.garment.Quantity.Distance;
 import org.oaktag.garment.Quantity.Drop;
@@ -92,10 +93,7 @@ public record JoinPieces(EdgeRef first, EdgeRef second, Name joined) implements 
                 pieces.add(piece);
             }
         }
-        Garment whole = garment.with(
-                pieces,
-                seams.stream().map(changes::on).toList(),
-                measures.stream().map(changes::on).toList());
+        Garment whole = garment.with(pieces, seams.stream().map(changes::on).toList(), changes.on(measures));
         List<Note> notes = new ArrayList<>();
         notes.add(Note.rule("laid together along edges of "
                 + Length.mm(one.path(first.edge()).length()).text()));
@@ -189,6 +187,7 @@ public record JoinPieces(EdgeRef first, EdgeRef second, Name joined) implements 
         }
         for (FinishedMeasure measure : garment.measures()) {
             if (measured(measure, one) != measured(measure, other)
+                    || endsAtOneOnly(measure, one, other)
                     || measure.terms().stream()
                             .anyMatch(term -> joints.stream()
                                     .flatMap(List::stream)
@@ -204,6 +203,12 @@ public record JoinPieces(EdgeRef first, EdgeRef second, Name joined) implements 
         int at = sewn.indexOf(one);
         int next = sewn.indexOf(other);
         return (at < 0 && next < 0) || (at >= 0 && next >= 0 && Math.abs(at - next) == 1);
+    }
+
+    private static boolean endsAtOneOnly(FinishedMeasure measure, EdgeRef one, EdgeRef other) {
+        return measure.terms().stream()
+                .anyMatch(term -> term.quantity() instanceof Across across
+                        && across.edges().contains(one) != across.edges().contains(other));
     }
 
     private static double measured(FinishedMeasure measure, EdgeRef edge) {
@@ -225,6 +230,9 @@ public record JoinPieces(EdgeRef first, EdgeRef second, Name joined) implements 
         }
         if (term.quantity() instanceof Fall fall) {
             return List.of(fall.from());
+        }
+        if (term.quantity() instanceof Across across) {
+            return List.of(across.from(), across.to());
         }
         return term.quantity() instanceof FromEdge from ? List.of(from.corner()) : List.of();
     }

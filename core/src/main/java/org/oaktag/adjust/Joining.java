@@ -181,6 +181,7 @@ final class Joining {
 
     EdgeChanges changes() {
         EdgeChanges changes = new EdgeChanges();
+        changes.laid(second.name(), motion);
         for (Edge edge : firstChain) {
             changes.became(EdgeRef.of(first.name(), edge.name()), List.of(EdgeRef.of(joined, edge.name())));
         }

@@ -90,7 +90,7 @@ public record MoveDart(Name piece, Name dart, Place to, double share, Name opene
                         .map(each -> each.name().equals(piece) ? after : each)
                         .toList(),
                 seams,
-                garment.measures().stream().map(changes::on).toList());
+                changes.on(garment.measures()));
         Dart was = Dart.in(before, dart);
         Dart now = Dart.in(after, opened);
         Note rule = Note.rule("turned about the apex by " + now.angle().text() + " of its "

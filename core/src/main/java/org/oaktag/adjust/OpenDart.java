@@ -149,7 +149,7 @@ public record OpenDart(Name piece, Place place, Length width, Length depth, Name
                         .map(each -> each.name().equals(piece) ? after : each)
                         .toList(),
                 seams,
-                garment.measures().stream().map(changes::on).toList());
+                changes.on(garment.measures()));
         Dart made = Dart.in(after, dart);
         Note rule = Note.rule("a mouth of " + made.width().text() + " and an apex " + depth.text()
                 + " in: two legs of " + made.leg().text() + " at "

@@ -97,9 +97,7 @@ public record SplitPiece(Name piece, LineAcross line, Part left, Part right, Nam
         Garment split = garment.with(
                 pieces(garment, onLeft, onRight),
                 seams,
-                garment.measures().stream()
-                        .map(measure -> across(changes.on(measure)))
-                        .toList());
+                changes.on(garment.measures()).stream().map(this::across).toList());
         Note rule = Note.rule("split along a line of "
                 + Length.mm(splitting.length()).text() + ": both new edges are that line, notched at "
                 + Length.mm(at).text() + " from one end");

@@ -2,6 +2,7 @@ package org.oaktag.garment;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.oaktag.PatternException;
 import org.oaktag.measure.Length;
 
@@ -45,13 +46,34 @@ public record FinishedMeasure(Name name, List<Term> terms, Optional<Name> body) 
         return new FinishedMeasure(name, terms, Optional.of(bodyMeasure));
     }
 
-    /** Takes the measure. */
+    /**
+     * Takes the measure.
+     *
+     * @throws PatternException if the garment lacks a piece or an edge, or has nothing to measure there
+     */
     public Length of(Garment garment) {
         double sum = 0;
         for (Term term : terms) {
             sum += term.times() * term.quantity().of(garment);
         }
         return Length.mm(sum);
+    }
+
+    /**
+     * Takes the measure where there is something to measure: a cropped top has no waist girth.
+     *
+     * @throws PatternException if the garment lacks a piece or an edge
+     */
+    public Optional<Length> taken(Garment garment) {
+        double sum = 0;
+        for (Term term : terms) {
+            OptionalDouble taken = term.quantity().taken(garment);
+            if (taken.isEmpty()) {
+                return Optional.empty();
+            }
+            sum += term.times() * taken.getAsDouble();
+        }
+        return Optional.of(Length.mm(sum));
     }
 
     /** Returns a quantity that counts so many times. */

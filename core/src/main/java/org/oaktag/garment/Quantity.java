@@ -1,6 +1,9 @@
 package org.oaktag.garment;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
+import org.oaktag.PatternException;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Vector;
@@ -11,9 +14,19 @@ public sealed interface Quantity {
     /**
      * Measures it, in millimetres.
      *
-     * @throws org.oaktag.PatternException if the garment lacks a piece or an edge
+     * @throws PatternException if the garment lacks a piece or an edge, or what is measured is not there
      */
     double of(Garment garment);
+
+    /**
+     * Measures it, in millimetres; empty where a garment with all its pieces and edges has nothing to measure there, as a
+     * cropped top has no waist.
+     *
+     * @throws PatternException if the garment lacks a piece or an edge
+     */
+    default OptionalDouble taken(Garment garment) {
+        return OptionalDouble.of(of(garment));
+    }
 
     /**
      * A corner of a piece.
@@ -99,6 +112,51 @@ public sealed interface Quantity {
                     .max()
                     .orElseThrow();
             return lowest - from.point(garment).y();
+        }
+    }
+
+    /**
+     * How wide a garment is along a level: from a centre, square to it, to the first of some edges that the level meets,
+     * less what is cut out between, such as a dart. The crossings are those with the curves themselves. There is nothing
+     * to measure where the level does not meet both the centre and one of the edges.
+     *
+     * @param from one end of the centre
+     * @param to its other end
+     * @param through a point of the level
+     * @param edges where the width ends, such as a side seam
+     * @param pieces the pieces between; those that are parts of one piece lie as they lay in the whole
+     */
+    record Across(Corner from, Corner to, Point through, List<EdgeRef> edges, List<Name> pieces) implements Quantity {
+        /** Copies the lists. */
+        public Across {
+            edges = List.copyOf(edges);
+            pieces = List.copyOf(pieces);
+        }
+
+        /** Returns the width that ends at this edge too, where the level meets it first. */
+        public Across endingAt(EdgeRef edge) {
+            List<EdgeRef> all = new ArrayList<>(edges);
+            all.add(edge);
+            return new Across(from, to, through, all, pieces);
+        }
+
+        @Override
+        public double of(Garment garment) {
+            return taken(garment)
+                    .orElseThrow(() -> PatternException.of(
+                            "width across "
+                                    + String.join(
+                                            " and ",
+                                            pieces.stream().map(Name::value).toList()),
+                            "must be taken at a level that meets the centre and one of "
+                                    + edges.stream().map(EdgeRef::id).toList(),
+                            "a level that misses them",
+                            "lengthen the piece first"));
+        }
+
+        @Override
+        public OptionalDouble taken(Garment garment) {
+            return LevelWidth.of(garment, this);
         }
     }
 }

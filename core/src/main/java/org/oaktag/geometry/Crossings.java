@@ -73,6 +73,25 @@ public final class Crossings {
         return crossings;
     }
 
+    /**
+     * Returns the points at which a path meets the endless line through a point, in order along the path, and does not say how: some ten
+     * times as fast as {@link #ofLine}. A point where two curves join may come twice; of a stretch that runs along the line come the
+     * ends.
+     *
+     * @throws IllegalArgumentException if the direction is the zero vector
+     */
+    public static List<Point> pointsOnLine(Path path, Point through, Vector direction) {
+        if (direction.equals(Vector.ZERO)) {
+            throw new IllegalArgumentException("a line needs a direction, got the zero vector");
+        }
+        Vector unit = direction.unit();
+        List<Point> points = new ArrayList<>(2);
+        for (Curve curve : path.curves()) {
+            LineContacts.addPoints(curve, through, unit, points);
+        }
+        return points;
+    }
+
     private static Crossing.Place onLine(Crossing.Place place, Point through, Vector unit) {
         return new Crossing.Place(
                 place.point(), place.first(), place.point().minus(through).dot(unit));

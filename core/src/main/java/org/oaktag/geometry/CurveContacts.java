@@ -13,7 +13,7 @@ import java.util.List;
  */
 final class CurveContacts {
     /** Curves nearer than this, mm, meet; it grows with the coordinates where a double is coarser. */
-    private static final double NEAR = 1e-9;
+    static final double NEAR = 1e-9;
 
     /** Two meeting points nearer than this along both curves, mm, are one. */
     private static final double SAME = 1e-6;

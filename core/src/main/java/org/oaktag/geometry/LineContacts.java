@@ -39,6 +39,44 @@ final class LineContacts {
         return found;
     }
 
+    /** Adds the points at which a curve meets the endless line through a point in a unit direction, its ends included. */
+    static void addPoints(Curve curve, Point through, Vector direction, List<Point> points) {
+        double start = direction.cross(curve.start().minus(through));
+        double end = direction.cross(curve.end().minus(through));
+        double tolerance = CurveContacts.NEAR;
+        if (misses(curve, through, direction, start, end)) {
+            return;
+        }
+        if (Math.abs(start) <= tolerance) {
+            points.add(curve.start());
+        }
+        if (curve instanceof Cubic cubic) {
+            for (double t : parameters(cubic, through, direction, tolerance)) {
+                if (t > 0 && t < 1) {
+                    points.add(cubic.pointAt(t));
+                }
+            }
+        } else if (start * end < 0) {
+            points.add(curve.pointAt(start / (start - end)));
+        }
+        if (Math.abs(end) <= tolerance) {
+            points.add(curve.end());
+        }
+    }
+
+    /** Most curves lie with all their control points on one side of the line. */
+    private static boolean misses(Curve curve, Point through, Vector direction, double start, double end) {
+        double least = Math.min(start, end);
+        double most = Math.max(start, end);
+        if (curve instanceof Cubic cubic) {
+            double one = direction.cross(cubic.control1().minus(through));
+            double two = direction.cross(cubic.control2().minus(through));
+            least = Math.min(least, Math.min(one, two));
+            most = Math.max(most, Math.max(one, two));
+        }
+        return least > CurveContacts.NEAR || most < -CurveContacts.NEAR;
+    }
+
     /** Returns the parameters at which the cubic meets the endless line through a point in a unit direction; none if it lies in it. */
     static double[] parameters(Cubic cubic, Point through, Vector direction, double tolerance) {
         double[] distances = {

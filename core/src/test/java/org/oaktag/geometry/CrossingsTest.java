@@ -1,6 +1,7 @@
 package org.oaktag.geometry;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
@@ -123,6 +124,22 @@ class CrossingsTest {
                 Crossings.ofLine(Path.polyline(p(0, -3), p(10, -3), p(10, 3), p(0, 3)), p(4, 0), Vector.of(0, 2));
         assertThat(found).extracting(Crossing::second).containsExactly(-3.0, 3.0);
         assertThat(found).extracting(Crossing::first).containsExactly(4.0, 22.0);
+    }
+
+    @Test
+    void points_on_an_endless_line_are_its_joins_its_touches_and_the_ends_of_what_runs_along_it() {
+        Path bent = Path.polyline(p(0, 0), p(5, 5), p(10, 0));
+        Vector level = Vector.of(3, 0);
+        assertThat(Crossings.pointsOnLine(bent, p(100, 5), level)).containsExactly(p(5, 5), p(5, 5));
+        assertThat(Crossings.pointsOnLine(bent, p(-7, 2), level)).containsExactly(p(2, 2), p(8, 2));
+        assertThat(Crossings.pointsOnLine(bent, p(-7, 6), level)).isEmpty();
+        assertThat(Crossings.pointsOnLine(Path.polyline(p(0, -3), p(2, 1), p(9, 1)), p(0, 1), level))
+                .containsExactly(p(2, 1), p(2, 1), p(9, 1));
+        assertThat(Crossings.pointsOnLine(Path.of(cubic(0, 0, 0, 4, 8, 4, 8, 0)), p(0, 3), level))
+                .allSatisfy(point -> assertThat(point.isCloseTo(p(4, 3), 1e-7)).isTrue())
+                .isNotEmpty();
+        assertThatThrownBy(() -> Crossings.pointsOnLine(bent, p(0, 0), Vector.ZERO))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test

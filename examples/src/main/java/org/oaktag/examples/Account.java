@@ -215,16 +215,16 @@ final class Account {
         head("Finished measures, mm");
         Columns table = Columns.of("  ", "lrrrl");
         table.row("measure", "garment", "body", "ease", "against");
-        garment.measures().forEach(measure -> {
-            Length finished = measure.of(garment);
-            Optional<Length> body = measure.body().map(garment.wearer()::measure);
-            table.row(
-                    measure.name().value(),
-                    tenths(finished),
-                    body.map(Account::tenths).orElse(""),
-                    body.map(finished::minus).map(Account::signed).orElse(""),
-                    measure.body().map(Name::value).orElse(""));
-        });
+        garment.measures()
+                .forEach(measure -> measure.taken(garment).ifPresent(finished -> {
+                    Optional<Length> body = measure.body().map(garment.wearer()::measure);
+                    table.row(
+                            measure.name().value(),
+                            tenths(finished),
+                            body.map(Account::tenths).orElse(""),
+                            body.map(finished::minus).map(Account::signed).orElse(""),
+                            measure.body().map(Name::value).orElse(""));
+                }));
         add(table);
     }
 

@@ -8,7 +8,6 @@ import org.oaktag.PatternException;
 import org.oaktag.blocks.Style;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasurements;
-import org.oaktag.garment.FinishedMeasure;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.WalkedSeam;
@@ -59,7 +58,8 @@ record DraftedRow(String outcome, String rule, List<String> cells) {
             cells.add(garment.measures().stream()
                     .filter(each -> each.name().equals(measure))
                     .findFirst()
-                    .map((FinishedMeasure each) -> number(each.of(garment).mm()))
+                    .flatMap(each -> each.taken(garment))
+                    .map(length -> number(length.mm()))
                     .orElse(""));
         }
         List<WalkedSeam> seams = garment.walkSeams().seams();

@@ -69,12 +69,12 @@ final class Reports {
         return table(
                 List.of("measure", "body_mm", "garment_mm", "ease_mm"),
                 garment.measures().stream()
-                        .map(measure -> finished(garment, measure))
+                        .flatMap(measure ->
+                                measure.taken(garment).stream().map(finished -> finished(garment, measure, finished)))
                         .toList());
     }
 
-    private static List<String> finished(Garment garment, FinishedMeasure measure) {
-        Length finished = measure.of(garment);
+    private static List<String> finished(Garment garment, FinishedMeasure measure, Length finished) {
         Optional<Length> body = measure.body().map(garment.wearer()::measure);
         return List.of(measure.name().value(), mm(body), mm(finished), mm(body.map(finished::minus)));
     }

@@ -77,7 +77,7 @@ public final class Tour {
     private void finished(Garment garment) {
         garment.measures()
                 .forEach(measure ->
-                        out.println(measure.name() + " " + measure.of(garment).text()));
+                        measure.taken(garment).ifPresent(length -> out.println(measure.name() + " " + length.text())));
     }
 
     /** Returns the block loosened: its neckline, shoulder, armhole and side. */

@@ -125,15 +125,15 @@ final class FlatSheet {
     /** Half of the measures beside the other half. */
     private static void measures(Page page, Garment garment, double top) {
         List<List<String>> rows = new ArrayList<>();
-        garment.measures().forEach(measure -> {
-            Length finished = measure.of(garment);
-            Optional<Length> body = measure.body().map(garment.wearer()::measure);
-            rows.add(List.of(
-                    measure.name().value(),
-                    number(finished),
-                    body.map(FlatSheet::number).orElse(""),
-                    body.map(finished::minus).map(FlatSheet::number).orElse("")));
-        });
+        garment.measures()
+                .forEach(measure -> measure.taken(garment).ifPresent(finished -> {
+                    Optional<Length> body = measure.body().map(garment.wearer()::measure);
+                    rows.add(List.of(
+                            measure.name().value(),
+                            number(finished),
+                            body.map(FlatSheet::number).orElse(""),
+                            body.map(finished::minus).map(FlatSheet::number).orElse("")));
+                }));
         if (rows.isEmpty()) {
             return;
         }

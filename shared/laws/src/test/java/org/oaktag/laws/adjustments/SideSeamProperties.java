@@ -74,6 +74,7 @@ class SideSeamProperties {
         Sound.assertSound(shaped);
         Sound.assertBodySewsTrue(shaped);
         assertThat(waist(shaped)).isCloseTo(waist(block) - 4 * in, within(1e-6));
+        assertThat(shaped.finished(TopNames.WAIST_GIRTH).mm()).isCloseTo(waist(shaped), within(1e-9));
         for (Name name : TopBody.HALVES) {
             for (Name edge : new Name[] {EdgeNames.ARMHOLE, EdgeNames.HEM, EdgeNames.CENTRE}) {
                 assertThat(shaped.piece(name).path(edge))

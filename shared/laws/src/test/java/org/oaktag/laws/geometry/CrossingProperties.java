@@ -141,6 +141,13 @@ class CrossingProperties {
                     .allSatisfy(c -> assertThat(
                                     a.plus(b.minus(a).unit().times(c.second())).distanceTo(c.point()))
                             .isLessThan(1e-8));
+            List<Point> points = Crossings.pointsOnLine(outline.path(), a, b.minus(a));
+            assertThat(found)
+                    .filteredOn(c -> c.kind() == Crossing.Kind.CROSS)
+                    .allSatisfy(c -> assertThat(points).anyMatch(point -> point.isCloseTo(c.point(), 1e-6)));
+            assertThat(points)
+                    .allSatisfy(point -> assertThat(found)
+                            .anyMatch(c -> c.point().isCloseTo(point, 1e-6) || c.kind() == Crossing.Kind.OVERLAP));
         }
     }
 

@@ -41,7 +41,9 @@ final class Measured {
             for (FinishedMeasure.Term term : measure.terms()) {
                 sum += term.times() * quantity(garment, term.quantity());
             }
-            found.put(measure.name().value(), sum);
+            if (!Double.isNaN(sum)) {
+                found.put(measure.name().value(), sum);
+            }
         }
         for (Seam seam : garment.seams()) {
             double a = length(garment, seam.a());
@@ -54,6 +56,9 @@ final class Measured {
     }
 
     private double quantity(Garment garment, Quantity quantity) {
+        if (quantity instanceof Quantity.Across across) {
+            return BisectedWidth.of(garment, across);
+        }
         return quantity instanceof Quantity.EdgeLength edge
                 ? length(garment.edge(edge.edge()).path())
                 : quantity.of(garment);
