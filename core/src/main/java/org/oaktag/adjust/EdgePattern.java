@@ -50,11 +50,29 @@ record EdgePattern(double length, List<Mark> marks) {
                 && (agrees(other, false) || agrees(other, true));
     }
 
+    /** Returns the pattern with one more notch. */
+    EdgePattern with(Mark mark) {
+        List<Mark> all = new ArrayList<>(marks);
+        all.add(mark);
+        return new EdgePattern(length, all);
+    }
+
     private boolean agrees(EdgePattern other, boolean reversed) {
-        return marks.stream()
-                .allMatch(mark -> other.marks.stream().anyMatch(theirs -> {
-                    double at = reversed ? other.length - theirs.at : theirs.at;
-                    return mark.count == theirs.count && Math.abs(mark.at - at) <= ALIKE_NOTCH;
-                }));
+        for (Mark mark : marks) {
+            if (!other.hasLike(mark, reversed)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean hasLike(Mark mark, boolean reversed) {
+        for (Mark own : marks) {
+            double at = reversed ? length - own.at : own.at;
+            if (own.count == mark.count && Math.abs(mark.at - at) <= ALIKE_NOTCH) {
+                return true;
+            }
+        }
+        return false;
     }
 }
