@@ -5,6 +5,15 @@ import java.util.regex.Pattern;
 /**
  * Thrown when something asked of a pattern cannot be done, or when what was given cannot be right.
  *
+ * <pre>{@code
+ * try {
+ *     block.adjust(lowerArmhole(mm(900)));
+ * } catch (PatternException refused) {
+ *     refused.thing();    // what it is about
+ *     refused.remedy();   // what would work instead
+ * }
+ * }</pre>
+ *
  * <p>The message always names the thing, the rule it must obey, the value that was given, and what would work instead:
  *
  * <pre>sleeve cap: a cap 90.0 mm high spans 402.1 to 455.0 mm; got 461.3 mm to reach; raise the cap to at least 96.2 mm</pre>

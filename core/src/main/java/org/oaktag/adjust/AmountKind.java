@@ -7,6 +7,12 @@ import org.oaktag.adjust.data.AmountField.Sort;
 /**
  * An amount that a kind of step takes. Immutable.
  *
+ * <pre>{@code
+ * AmountKind along = StepKind.of(WidenNeckline.class).amount("along");
+ * along.unit();    // = mm
+ * along.field();   // = along_mm
+ * }</pre>
+ *
  * @param name its name in words, {@code "above hem"}
  * @param field the name of its field where a step is written as data, {@code "above_hem_mm"}
  * @param unit its unit, {@code "mm"}, {@code "degrees"} or {@code "percent"}, or nothing where it has none

@@ -5,7 +5,16 @@ import org.oaktag.geometry.Fit;
 import org.oaktag.geometry.Path;
 import org.oaktag.measure.Length;
 
-/** How the gap that a slash leaves in an edge is closed. A closed family of immutable values. */
+/**
+ * How the gap that a slash leaves in an edge is closed. A closed family of immutable values.
+ *
+ * <pre>{@code
+ * Slash cut = Slash.of(
+ *         LineAcross.straight(Place.share(HEM, 0.5), Place.share(SHOULDER, 0.5)), Spread.hinged(End.END, degrees(4)));
+ * new SlashAndSpread(FRONT, List.of(cut), Closing.straight());       // two straight lines beside the gap
+ * new SlashAndSpread(FRONT, List.of(cut), Closing.smooth(mm(60)));   // redrawn within 60 mm of it
+ * }</pre>
+ */
 public sealed interface Closing {
 
     /**

@@ -17,7 +17,14 @@ import org.oaktag.garment.Piece;
 import org.oaktag.garment.WalkedSeam;
 import org.oaktag.measure.Length;
 
-/** Finds what a step did by measuring the garment before and after it. */
+/**
+ * Finds what a step did by measuring the garment before and after it.
+ *
+ * <pre>{@code
+ * List<Moved> moved = Comparison.moved(block, top);
+ * moved.get(0).quantity();   // = front.neckline
+ * }</pre>
+ */
 public final class Comparison {
 
     /** A smaller movement than this is rounding. */

@@ -11,6 +11,10 @@ import org.oaktag.garment.Piece;
 /**
  * Cuts a piece from another cloth. Its outline stays as it is: a cloth that stretches otherwise is for the maker to judge.
  *
+ * <pre>{@code
+ * Garment twoColoured = top.adjust(cutFrom(SLEEVE, contrast));
+ * }</pre>
+ *
  * @param piece the piece
  * @param cloth what it is cut from
  */

@@ -29,6 +29,10 @@ import org.oaktag.measure.Length;
  * that it lies on the piece when it is folded in. The new edges are {@code "<edge> facing"}, which lies furthest out, and
  * beside it the mirrored {@code "<neighbour> facing"}.
  *
+ * <pre>{@code
+ * Garment hemmed = block.adjust(cutOnFacing(EdgeRef.of(SLEEVE, HEM), mm(25)));
+ * }</pre>
+ *
  * @param edge the edge; it must be part of no seam and not on the fold of the cloth
  * @param width how wide the facing is
  */

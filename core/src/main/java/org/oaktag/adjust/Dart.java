@@ -15,6 +15,13 @@ import org.oaktag.measure.Length;
 /**
  * A dart: a wedge of cloth taken out of an edge by sewing its two legs together.
  *
+ * <pre>{@code
+ * Garment darted = block.adjust(openDart(FRONT, Name.of("bust"), Place.share(SIDE, 0.2), mm(25), mm(110)));
+ * Dart bust = Dart.in(darted.piece(FRONT), Name.of("bust"));
+ * bust.width().text();   // = 25.0 mm
+ * bust.angle();          // what it takes out
+ * }</pre>
+ *
  * <p>In a piece the legs are two edges of the outline, named {@code "<dart> leg a"} and {@code "<dart> leg b"}, clockwise
  * from the edge to the apex and back; the edge goes on behind them as {@code "<edge> past <dart>"}. So a seam can join the
  * legs, and a seam along the edge leaves them out. Immutable.

@@ -4,7 +4,14 @@ import org.oaktag.garment.End;
 import org.oaktag.garment.Name;
 import org.oaktag.measure.Length;
 
-/** Adjustments of the darts of any piece. */
+/**
+ * Adjustments of the darts of any piece.
+ *
+ * <pre>{@code
+ * block.adjust(openDart(FRONT, Name.of("bust"), Place.share(SIDE, 0.2), mm(25), mm(110)))
+ *         .adjust(moveDart(FRONT, Name.of("bust"), Place.share(SHOULDER, 0.5)));
+ * }</pre>
+ */
 public final class Darts {
 
     private Darts() {}

@@ -18,6 +18,10 @@ import org.oaktag.measure.Length;
  * Extends a piece at an edge by an even width, as for a wrap or a stand: the edge is drawn parallel to where it was, and the
  * edges beside it are prolonged straight to meet it. A negative width takes a strip off, and the edges beside it are cut.
  *
+ * <pre>{@code
+ * Garment longer = block.adjust(extendEdge(EdgeRef.of(SLEEVE, HEM), mm(20)));
+ * }</pre>
+ *
  * @param edge the edge
  * @param by the width, square to the edge
  */

@@ -29,6 +29,14 @@ import org.oaktag.measure.Length;
  * Joins two pieces along an edge of each to one piece, cut as the first from the cloth of the first: the second is moved to
  * it without being bent. The seam between them is gone.
  *
+ * <pre>{@code
+ * Name yoke = Name.of("yoke");
+ * Name joint = Name.of("yoke seam");
+ * LineAcross line = LineAcross.straight(Place.share(ARMHOLE, 0.5), Place.share(CENTRE, 0.8));
+ * block.adjust(splitPiece(FRONT, line, Part.of(yoke, joint), Part.of(FRONT, joint), yoke))
+ *         .adjust(joinPieces(EdgeRef.of(FRONT, joint), EdgeRef.of(yoke, joint), FRONT));   // whole again
+ * }</pre>
+ *
  * <p>Edges that meet at the joint and have one name are one edge again, where every seam and every finished measure speaks
  * of both or of neither; else an edge of the second piece whose name is taken is named {@code "<piece> <edge>"}.
  *

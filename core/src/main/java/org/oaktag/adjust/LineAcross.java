@@ -18,6 +18,11 @@ import org.oaktag.measure.Length;
 /**
  * A line along which a piece is slashed or split, from one place on its outline to another. It has a direction, so that
  * a part of the piece lies on its left and another on its right. A closed family of immutable values.
+ *
+ * <pre>{@code
+ * LineAcross straight = LineAcross.straight(Place.share(SIDE, 0.2), Place.share(CENTRE, 0.6));
+ * LineAcross curved = LineAcross.bowed(Place.share(SIDE, 0.2), Place.share(CENTRE, 0.6), mm(12));
+ * }</pre>
  */
 public sealed interface LineAcross {
 

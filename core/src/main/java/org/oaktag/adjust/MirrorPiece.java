@@ -12,6 +12,10 @@ import org.oaktag.measure.Length;
  * Turns a piece over, so that its other hand is drawn. Its edges keep their names and run the other way; seams and
  * finished measures follow.
  *
+ * <pre>{@code
+ * Garment turned = block.adjust(mirrorPiece(SLEEVE));
+ * }</pre>
+ *
  * @param piece the piece
  */
 public record MirrorPiece(Name piece) implements Step {

@@ -17,6 +17,11 @@ import org.oaktag.garment.Seam;
  * Moves a dart, or a share of it, to another place on the outline, by turning a part of the piece about its apex. What
  * remains of a shared dart stays where it is.
  *
+ * <pre>{@code
+ * block.adjust(openDart(FRONT, Name.of("bust"), Place.share(SIDE, 0.2), mm(25), mm(110)))
+ *         .adjust(splitDart(FRONT, Name.of("bust"), Place.share(HEM, 0.5), 0.5, Name.of("waist")));
+ * }</pre>
+ *
  * <p>The angle taken out, the area of the cloth and the sewn length of every edge stay what they were; the dart that opens
  * on a longer way from edge to apex is wider. The part on the fold, else that with the middle of the grainline, lies still.
  *

@@ -19,6 +19,10 @@ import org.oaktag.measure.Length;
  * Moves a point of the outline, a corner or a place on an edge. What lies within reach along the edges on either side
  * follows, less and less, and keeps its direction at the point and where the reach ends; what lies further stays as it is.
  *
+ * <pre>{@code
+ * Garment scooped = block.adjust(movePoint(FRONT, Place.corner(HEM, End.END), mm(0), mm(15), mm(120)));
+ * }</pre>
+ *
  * @param piece the piece
  * @param place the point
  * @param right how far it moves to the right on paper, negative for the left

@@ -14,6 +14,10 @@ import org.oaktag.measure.Length;
  * Sets a notch on both sides of every seam that could be mistaken for another: edges of like length and like notches that
  * are not sewn to each other. Seams that no other looks like stay as they are.
  *
+ * <pre>{@code
+ * Garment told = top.adjust(notchSeams());   // no two seams can be mistaken for each other
+ * }</pre>
+ *
  * <p>One cut tells a front, two a back (common practice); where that does not tell the edges apart, the notch moves or has
  * other cuts. A lapped seam is notched as far from the end that lies on the fold of the cloth on both sides; one that is
  * gathered, eased or stretched has notches of its own, and one of several edges a side is known by them. Both edges of a

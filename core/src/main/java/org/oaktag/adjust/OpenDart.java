@@ -23,6 +23,10 @@ import org.oaktag.measure.Length;
  * Opens a dart at an edge: takes a wedge of cloth out of it, its mouth half on either side of the place, its apex on the
  * middle line of the mouth, so that its legs are equal. The sewn edge is shorter by what lay across the mouth.
  *
+ * <pre>{@code
+ * Garment darted = block.adjust(openDart(FRONT, Name.of("bust"), Place.share(SIDE, 0.2), mm(25), mm(110)));
+ * }</pre>
+ *
  * @param piece the piece
  * @param place the middle of the mouth
  * @param width how wide the mouth is along the edge

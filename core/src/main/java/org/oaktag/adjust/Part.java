@@ -7,6 +7,10 @@ import org.oaktag.garment.Name;
 /**
  * What one part of a split piece is to be called and cut from. Immutable.
  *
+ * <pre>{@code
+ * Part yoke = Part.of(Name.of("yoke"), Name.of("yoke seam")).in(contrast);
+ * }</pre>
+ *
  * @param piece the name of the part
  * @param edge the name of its new edge along the line
  * @param cloth what it is cut from, or empty for the cloth of the whole

@@ -7,7 +7,14 @@ import org.oaktag.garment.End;
 import org.oaktag.garment.Name;
 import org.oaktag.measure.Length;
 
-/** Adjustments of any piece. */
+/**
+ * Adjustments of any piece.
+ *
+ * <pre>{@code
+ * block.adjust(movePoint(FRONT, Place.corner(HEM, End.END), mm(0), mm(15), mm(120)))
+ *         .adjust(cutFrom(SLEEVE, contrast));
+ * }</pre>
+ */
 public final class Pieces {
 
     private Pieces() {}

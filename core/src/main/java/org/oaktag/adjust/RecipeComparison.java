@@ -14,6 +14,11 @@ import org.oaktag.adjust.data.Written;
 /**
  * Compares two recipes step by step.
  *
+ * <pre>{@code
+ * Recipe looser = recipe.withAmount("lower the armhole", "by", mm(20));
+ * RecipeComparison.of(recipe, looser).size();   // = 1
+ * }</pre>
+ *
  * <p>Steps that are equal are paired first, then steps of one kind, each in order. What stays alone was added or left
  * out. Of the pairs, as many as can be keep their order; the others were moved.
  */

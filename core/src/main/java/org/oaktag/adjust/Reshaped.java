@@ -8,6 +8,13 @@ import org.oaktag.garment.Note;
 /**
  * What a step made, and what it has to say of it. Immutable.
  *
+ * <pre>{@code
+ * Step blunt = new CutFrom(SLEEVE, contrast);
+ * Reshaped made = blunt.reshape(block);
+ * made.garment().piece(SLEEVE).cloth().equals(contrast);   // = true
+ * made.notes();                                            // what it has to say of it
+ * }</pre>
+ *
  * @param garment the garment after the step, its history as it was before
  * @param notes rules, deeds and cautions, in the order in which they are to be read
  * @param dimensions where the amounts of the step show

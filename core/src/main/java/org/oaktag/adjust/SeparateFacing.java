@@ -24,6 +24,11 @@ import org.oaktag.measure.Length;
  * Draws a facing of its own for an edge: the strip of the piece beside the edge, of an even width. Its edge is the very edge
  * that it faces, with the same notches, and is sewn to it flat; its inner edge is {@code "<edge> facing"}.
  *
+ * <pre>{@code
+ * Garment faced = block.adjust(
+ *         separateFacing(EdgeRef.of(FRONT, NECKLINE), mm(50), Name.of("neck facing"), shell));
+ * }</pre>
+ *
  * @param edge the edge
  * @param width how wide the facing is
  * @param facing the name of the new piece, and of its seam

@@ -3,6 +3,11 @@ package org.oaktag.adjust;
 /**
  * A cut into a piece and how far it is opened. Immutable.
  *
+ * <pre>{@code
+ * Slash opened = Slash.of(
+ *         LineAcross.straight(Place.share(HEM, 0.5), Place.share(SHOULDER, 0.5)), Spread.hinged(End.END, degrees(4)));
+ * }</pre>
+ *
  * @param line where the piece is cut
  * @param spread how far it is opened
  */

@@ -19,6 +19,13 @@ import org.oaktag.measure.Length;
  * Slashes a piece along one or more lines and spreads it. The part on the fold, else the part with the middle of the
  * grainline, lies still; the other is moved.
  *
+ * <pre>{@code
+ * Garment flared = block.adjust(slashAndSpread(
+ *         FRONT,
+ *         Slash.of(LineAcross.straight(Place.share(HEM, 0.5), Place.share(SHOULDER, 0.5)),
+ *                 Spread.hinged(End.END, degrees(4)))));
+ * }</pre>
+ *
  * <p>A slash of length L that is hinged by an angle t opens by the chord 2 L sin(t/2) and leaves the edge at its hinge
  * as long as it was; one that is spread parallel by d adds d to both edges and d L to the area. That is what a straight
  * closing adds; a smooth one adds what its curve is longer, which is reported. Several slashes are laid on the piece as

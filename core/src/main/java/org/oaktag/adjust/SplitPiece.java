@@ -27,6 +27,15 @@ import org.oaktag.measure.Length;
  * equal by construction, and carry a notch that fits no other edge of the garment and not its partner turned round. The
  * seam between them is added.
  *
+ * <pre>{@code
+ * Garment yoked = block.adjust(splitPiece(
+ *         FRONT,
+ *         LineAcross.straight(Place.share(ARMHOLE, 0.5), Place.share(CENTRE, 0.8)),
+ *         Part.of(Name.of("yoke"), Name.of("yoke seam")).in(contrast),
+ *         Part.of(FRONT, Name.of("yoke seam")),
+ *         Name.of("yoke")));
+ * }</pre>
+ *
  * <p>An edge that the line cuts becomes two edges of its name, one in each part, and seams and finished measures that
  * spoke of it speak of both. A part that no longer lies on the fold is cut as a mirrored pair. Both parts lie on paper
  * where they lay in the whole, so that distances from the one to the other can still be measured.

@@ -9,7 +9,15 @@ import org.oaktag.geometry.Vector;
 import org.oaktag.measure.Angle;
 import org.oaktag.measure.Length;
 
-/** How far a slash is opened. A closed family of immutable values. */
+/**
+ * How far a slash is opened. A closed family of immutable values.
+ *
+ * <pre>{@code
+ * Spread even = Spread.parallel(mm(20));               // both edges grow by 20 mm
+ * Spread fan = Spread.hinged(End.END, degrees(4));     // the edge at the hinge keeps its length
+ * Spread hem = Spread.opened(End.END, mm(30));         // as far as opens the other edge by 30 mm
+ * }</pre>
+ */
 public sealed interface Spread {
 
     /** Returns the motion of the part that moves away. */

@@ -10,6 +10,16 @@ import org.oaktag.measure.Length;
 /**
  * A piece that was slashed and spread, and by how much it grew. Immutable.
  *
+ * <pre>{@code
+ * SlashAndSpread flare = slashAndSpread(
+ *         FRONT,
+ *         Slash.of(LineAcross.straight(Place.share(HEM, 0.5), Place.share(SHOULDER, 0.5)),
+ *                 Spread.hinged(End.END, degrees(4))));
+ * SpreadPiece made = flare.spread(front);
+ * made.added(SHOULDER);   // = 0.0 mm
+ * made.added(HEM);        // the chord that the hinge opens
+ * }</pre>
+ *
  * @param piece the piece
  * @param added by how much each edge is longer than it was, in the order of the edges
  * @param addedArea by how much its area is greater, in square millimetres

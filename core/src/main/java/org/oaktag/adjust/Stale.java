@@ -16,6 +16,14 @@ import org.oaktag.garment.WalkedSeam;
  * A seam that a later step left untrue, as when a neckline is widened after its hood was fitted: which step fitted it,
  * which step left it behind, and what mends it. Immutable.
  *
+ * <pre>{@code
+ * Recipe widenedLate = recipe.adding(widenNeckline(mm(5)));
+ * for (Stale stale : widenedLate.stale(block)) {
+ *     stale.text();                                            // what was left behind, and what mends it
+ *     Optional<Recipe> mended = stale.reordered(widenedLate);   // the step put in earlier, where that helps
+ * }
+ * }</pre>
+ *
  * @param seam the seam
  * @param fault what is wrong with it and what refits it, as the walk says
  * @param fittedBy the place of the step that last fitted it, counted from 0; empty where the block did

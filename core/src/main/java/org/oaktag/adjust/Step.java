@@ -8,6 +8,12 @@ import org.oaktag.garment.Garment;
 /**
  * An adjustment with a name and amounts, which leaves a {@link org.oaktag.garment.Change} in the history.
  *
+ * <pre>{@code
+ * Step step = lowerArmhole(mm(12));
+ * step.name();                         // = lower the armhole
+ * Garment roomier = block.adjust(step);
+ * }</pre>
+ *
  * <p>Whoever writes one implements {@link #reshape}; what moved is found by comparison, so that the history tells what
  * happened and not what was meant.
  */

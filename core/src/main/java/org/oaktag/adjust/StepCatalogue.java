@@ -14,6 +14,11 @@ import org.oaktag.garment.Spelling;
 /**
  * The kinds of step that are known by name: for a menu, and to make steps again that were written down.
  *
+ * <pre>{@code
+ * StepKind kind = KnownSteps.catalogue().kind("widen neckline");
+ * kind.amount("along").unit();   // = mm
+ * }</pre>
+ *
  * <p>It is open: {@link #with} adds kinds of the maker's own. Immutable.
  *
  * @param kinds the kinds, each of a name of its own

@@ -4,7 +4,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** One way in which a recipe differs from another. A closed family of immutable values; places count from 0. */
+/**
+ * One way in which a recipe differs from another. A closed family of immutable values; places count from 0.
+ *
+ * <pre>{@code
+ * Recipe looser = recipe.withAmount("lower the armhole", "by", mm(20));
+ * StepDifference difference = RecipeComparison.of(recipe, looser).get(0);
+ * String line = difference.toString();   // = changed, step 3: lower the armhole, by 12 mm to 20 mm
+ * }</pre>
+ */
 public sealed interface StepDifference {
 
     /** A step that only the second has. */

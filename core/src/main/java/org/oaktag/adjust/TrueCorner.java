@@ -24,6 +24,10 @@ import org.oaktag.measure.Length;
  * closed. Each of the two is turned by half of what is missing to 180 degrees, within reach of the corner; the corners
  * themselves and the sewn edges stay as they are.
  *
+ * <pre>{@code
+ * Garment trued = block.adjust(trueCorner(SHOULDER_SEAM, End.START, mm(60)));
+ * }</pre>
+ *
  * @param seam the seam
  * @param end the end of the seam
  * @param reach how much of the edge beside the seam is redrawn on either side

@@ -19,6 +19,11 @@ import org.oaktag.measure.Length;
  * Trues the fold of a dart: draws the line at which its cloth is folded and, across its mouth, the peak to which the cloth
  * is cut so that it meets the edge when it is folded and laid to one side.
  *
+ * <pre>{@code
+ * block.adjust(openDart(FRONT, Name.of("bust"), Place.share(SIDE, 0.2), mm(25), mm(110)))
+ *         .adjust(trueDartFold(FRONT, Name.of("bust"), End.END));
+ * }</pre>
+ *
  * @param piece the piece
  * @param dart the dart
  * @param towards the leg towards which the cloth is laid: leg a at the start, leg b at the end

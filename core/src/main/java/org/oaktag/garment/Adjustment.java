@@ -3,6 +3,11 @@ package org.oaktag.garment;
 /**
  * A way to make one garment into another: {@code garment.adjust(lowerArmhole(mm(18)))}.
  *
+ * <pre>{@code
+ * Adjustment roomier = garment -> garment.adjust(widenNeckline(mm(7))).adjust(lowerArmhole(mm(18)));
+ * Garment forOverAJumper = block.adjust(roomier);
+ * }</pre>
+ *
  * <p>It is a function without side effects. It never repairs silently: whatever it does stands in the history of the
  * garment that it returns.
  */

@@ -6,6 +6,11 @@ import org.oaktag.measure.Length;
 /**
  * The cloth left outside one edge: how wide it is, and how it is cut where the edge ends. Immutable.
  *
+ * <pre>{@code
+ * Allowance hem = Allowance.foldedBack(mm(30));   // mirrored through the fold, so that it lies flat
+ * Allowance shoulder = Allowance.squared(mm(10));
+ * }</pre>
+ *
  * @param width from the seam line outwards, 0 to 100 mm
  * @param ends how it is cut at both ends of the edge
  */

@@ -3,6 +3,10 @@ package org.oaktag.garment;
 /**
  * An amount that a step was asked for, as the maker reads it. Immutable.
  *
+ * <pre>{@code
+ * Amount.of("along the shoulder", mm(8)).text();   // = 8.0 mm
+ * }</pre>
+ *
  * @param name what it is, such as {@code "along the shoulder"}
  * @param text its value with its unit, such as {@code "10.0 mm"}
  */

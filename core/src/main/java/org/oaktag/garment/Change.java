@@ -6,6 +6,13 @@ import java.util.stream.Collectors;
 /**
  * What one step did to a garment: an entry of its history. Immutable.
  *
+ * <pre>{@code
+ * Change change = block.adjust(widenNeckline(mm(8))).history().get(1);
+ * change.step();      // = widen the neckline
+ * change.amounts();   // what it was asked for
+ * change.moved();     // what it moved, before and after
+ * }</pre>
+ *
  * @param step the step as a phrase, such as {@code "widen the neckline"}
  * @param amounts the amounts that it was asked for
  * @param notes the rules it followed, what it did beyond what was asked, and what is to be heeded

@@ -6,6 +6,12 @@ import org.oaktag.measure.Percent;
 /**
  * What a piece is cut from. Immutable.
  *
+ * <pre>{@code
+ * Cloth fleece = Cloth.knit("brushed fleece, night blue", percent(45));
+ * Cloth amber = Cloth.knit("brushed fleece, amber", percent(45)).as(Cloth.CONTRAST);
+ * Cloth cuffs = Cloth.rib("2 x 2 rib, dark blue", percent(90));
+ * }</pre>
+ *
  * @param use the part that the cloth plays in the garment: {@code shell}, {@code contrast}, {@code lining},
  *     {@code rib} ...
  * @param description the maker's own words for it; free text

@@ -2,7 +2,14 @@ package org.oaktag.garment;
 
 import org.oaktag.PatternException;
 
-/** How a piece is cut from the cloth. A closed family of immutable values. */
+/**
+ * How a piece is cut from the cloth. A closed family of immutable values.
+ *
+ * <pre>{@code
+ * Cut.pair().instruction();   // = cut 1 pair (mirrored)
+ * Cut fold = Cut.onFold(CENTRE);
+ * }</pre>
+ */
 public sealed interface Cut {
 
     /** Returns how many copies of the cloth piece come out. */

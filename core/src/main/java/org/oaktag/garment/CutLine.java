@@ -14,6 +14,12 @@ import org.oaktag.measure.Length;
  * that edge's allowance, less 0.01 mm; only at the ends of an edge that is folded back may it come as near as the
  * neighbour's allowance. Immutable.
  *
+ * <pre>{@code
+ * CutLine line = CutLine.of(front, Allowances.of("home sewing", mm(15)));
+ * line.outline().area() > front.outline().area();   // = true
+ * line.runs().size();                               // = 1
+ * }</pre>
+ *
  * @param outline all the way round; along the fold of the cloth it is the fold itself
  * @param runs where the scissors go: all the way round, or from fold to fold where an edge lies on the fold
  * @param snips the notches carried to it, and the centre points at the ends of a fold

@@ -7,6 +7,13 @@ import org.oaktag.PatternException;
 /**
  * What has to be cut for a garment: every piece once, numbered in the order of the garment. Immutable.
  *
+ * <pre>{@code
+ * for (CutList.Item item : CutList.of(hooded).from(rib)) {
+ *     String line = item.number() + " of " + item.of() + ": " + item.piece().name() + ", "
+ *             + item.piece().cut().instruction();
+ * }
+ * }</pre>
+ *
  * <p><b>Parity.</b> A piece that is sewn to one that comes in left and right has to come in left and right as well: a
  * sleeve of which two are cut as drawn, and none mirrored, would give two left sleeves. A piece on the fold is both
  * hands in one.

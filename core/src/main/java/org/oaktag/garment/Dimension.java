@@ -5,6 +5,13 @@ import org.oaktag.geometry.Point;
 /**
  * Where an amount of a step shows on a piece: a dimension line between two points. Immutable.
  *
+ * <pre>{@code
+ * Change change = block.adjust(lowerArmhole(mm(12))).history().get(1);
+ * for (Dimension shown : change.dimensions()) {
+ *     String drawn = shown.text() + " on the " + shown.piece();
+ * }
+ * }</pre>
+ *
  * @param piece the piece on which it is drawn, as it is after the step
  * @param from one end, in the piece's own millimetres
  * @param to the other end

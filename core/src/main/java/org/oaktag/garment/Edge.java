@@ -6,6 +6,12 @@ import org.oaktag.measure.Length;
 /**
  * A named run of the outline of a piece, on the seam line. Immutable.
  *
+ * <pre>{@code
+ * Edge armhole = front.edge(ARMHOLE);
+ * armhole.length();            // along the seam line
+ * armhole.path().turning();    // how far it turns, radians
+ * }</pre>
+ *
  * @param name the edge's name, unique in its piece
  * @param path where it runs, in millimetres, clockwise round the piece
  */

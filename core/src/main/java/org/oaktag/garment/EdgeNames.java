@@ -2,6 +2,10 @@ package org.oaktag.garment;
 
 /**
  * The well-known names of edges. They are ordinary {@link Name}s: a piece may have edges of any other name.
+ *
+ * <pre>{@code
+ * front.edge(EdgeNames.NECKLINE).length().plus(front.edge(EdgeNames.SHOULDER).length());
+ * }</pre>
  */
 public final class EdgeNames {
 

@@ -3,6 +3,12 @@ package org.oaktag.garment;
 /**
  * Says which edge of which piece, written {@code "front.neckline"}. Immutable.
  *
+ * <pre>{@code
+ * EdgeRef neckline = EdgeRef.of(FRONT, NECKLINE);
+ * neckline.id();                      // = front.neckline
+ * block.edge(neckline).length();
+ * }</pre>
+ *
  * @param piece the piece's name
  * @param edge the edge's name
  */

@@ -10,6 +10,12 @@ import org.oaktag.measure.Length;
  * A measure of the finished garment, as it is taken with a tape on the table: a sum of quantities, each taken so many
  * times. The girth of a piece drawn as its half counts that half twice. Immutable.
  *
+ * <pre>{@code
+ * FinishedMeasure hemGirth = FinishedMeasure.of(
+ *         Name.of("front hem"), FinishedMeasure.times(2, new Quantity.EdgeLength(EdgeRef.of(FRONT, HEM))));
+ * hemGirth.of(block).minus(front.edge(HEM).length().times(2));   // = 0.0 mm
+ * }</pre>
+ *
  * @param name what is measured, such as {@code "chest girth"}
  * @param terms what is added up
  * @param body the measure of the body with which it is compared, or empty where there is none

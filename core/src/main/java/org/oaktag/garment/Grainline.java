@@ -7,6 +7,11 @@ import org.oaktag.geometry.Transform;
 /**
  * The direction in which the warp, or the wales of a knit, run through a piece. Immutable.
  *
+ * <pre>{@code
+ * Grainline grain = front.grainline();
+ * grain.top().distanceTo(grain.bottom());   // how long its arrow is drawn, mm
+ * }</pre>
+ *
  * @param top the upper end of the arrow, in the piece's own millimetres
  * @param bottom the lower end
  */

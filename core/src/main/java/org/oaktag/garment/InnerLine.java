@@ -5,6 +5,12 @@ import org.oaktag.geometry.Path;
 /**
  * A line drawn inside a piece that is not part of its outline. Immutable.
  *
+ * <pre>{@code
+ * InnerLine quilting = new InnerLine(
+ *         Name.of("quilting"), InnerLine.Use.PLACEMENT, Path.polyline(Point.of(20, 300), Point.of(180, 300)));
+ * Piece quilted = front.withLines(List.of(quilting));
+ * }</pre>
+ *
  * @param name what it is, such as {@code "hood fold"}
  * @param use what the maker does there
  * @param path where it runs, in the piece's own millimetres

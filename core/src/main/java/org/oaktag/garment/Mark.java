@@ -5,6 +5,11 @@ import org.oaktag.geometry.Point;
 /**
  * A point marked inside a piece, such as the place of an eyelet. Immutable.
  *
+ * <pre>{@code
+ * Mark badge = Mark.of(Name.of("name badge"), Point.of(80, 180));
+ * Piece marked = front.withMarks(List.of(badge));
+ * }</pre>
+ *
  * @param name what it marks
  * @param use what the maker does there
  * @param point where, in the piece's own millimetres

@@ -6,6 +6,12 @@ import org.oaktag.measure.Length;
 /**
  * A quantity that a step changed. Immutable.
  *
+ * <pre>{@code
+ * for (Moved moved : block.adjust(widenNeckline(mm(8))).history().get(1).moved()) {
+ *     String line = moved.quantity() + " by " + moved.by().map(Length::text).orElse("a new measure");
+ * }
+ * }</pre>
+ *
  * @param quantity what it is: an edge ({@code "front.neckline"}), a finished measure ({@code "chest girth"}) or the
  *     error of a seam ({@code "seam neckline, error"})
  * @param before its value before the step, or empty where it did not exist

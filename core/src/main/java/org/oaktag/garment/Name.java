@@ -9,6 +9,12 @@ import org.oaktag.PatternException;
  * The name of a piece, an edge, a notch, a seam or a measure: lower-case words with single spaces, such as
  * {@code "cap front"}.
  *
+ * <pre>{@code
+ * Name badge = Name.of("name badge");
+ * badge.hyphenated();                  // = name-badge
+ * badge.with("left");                  // = name badge left
+ * }</pre>
+ *
  * <p>Names are open: any words will do. The well-known ones are constants, {@link EdgeNames} for edges. As letters of
  * every script count, a name may be in the maker's own language. Immutable.
  *

@@ -7,6 +7,11 @@ import org.oaktag.measure.Length;
  * A mark on an edge that meets its like on the other side of a seam: notches of the same name on both sides of a seam
  * are matched when the seam is walked.
  *
+ * <pre>{@code
+ * Notch pocket = Notch.single(Name.of("pocket"), SIDE, End.START, 120);
+ * Point place = front.withNotch(pocket).pointOf(pocket);
+ * }</pre>
+ *
  * <p>Its place is a distance along the seam line from one end of its edge, so that it keeps that distance when the edge
  * grows or shrinks at the other end. Immutable.
  *

@@ -3,6 +3,10 @@ package org.oaktag.garment;
 /**
  * A sentence that a step has to say. Immutable.
  *
+ * <pre>{@code
+ * Note.caution("let the front hang before it is hemmed: off the grain it grows longer").kind();   // = CAUTION
+ * }</pre>
+ *
  * @param kind what sort of sentence
  * @param text the sentence, with its numbers filled in
  */

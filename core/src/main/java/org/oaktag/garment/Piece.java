@@ -20,6 +20,13 @@ import org.oaktag.measure.Length;
 /**
  * One piece of a pattern: a closed outline made of named edges in order, clockwise on paper, and what is marked on it.
  *
+ * <pre>{@code
+ * Piece front = block.piece(FRONT);
+ * front.edge(SIDE).length();             // the side seam
+ * front.cornerAngle(HEM, End.END);       // inside the piece
+ * front.outline().area();                // mm², of the half that is drawn
+ * }</pre>
+ *
  * <p>The outline is the seam line. A piece cut on the fold is drawn as its half, and one of a mirrored pair as drawn
  * once. Immutable and safe to share between threads.
  *

@@ -8,7 +8,14 @@ import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Vector;
 
-/** Something that can be measured on the pieces of a garment. A closed family of immutable values. */
+/**
+ * Something that can be measured on the pieces of a garment. A closed family of immutable values.
+ *
+ * <pre>{@code
+ * Quantity armhole = new Quantity.EdgeLength(EdgeRef.of(FRONT, ARMHOLE));
+ * double length = armhole.of(block);   // mm, on this garment
+ * }</pre>
+ */
 public sealed interface Quantity {
 
     /**

@@ -5,6 +5,15 @@ import java.util.Set;
 /**
  * Two runs of edges that are sewn to each other, and the rule by which. Immutable.
  *
+ * <pre>{@code
+ * Seam pocket = Seam.of(
+ *         Name.of("pocket"),
+ *         SeamSide.along(FRONT, SIDE),
+ *         SeamSide.along(Name.of("pocket bag"), SIDE),
+ *         SeamRule.flat(),
+ *         "draw the pocket bag again");
+ * }</pre>
+ *
  * @param name the seam's name, unique in its garment
  * @param a the side that stays as it is
  * @param b the side that is made to fit it

@@ -9,6 +9,12 @@ import org.oaktag.measure.Length;
  * How the two sides of a seam are sewn to each other. Side b is the one that is made to fit: it is eased or gathered
  * in, stretched on, or lapped.
  *
+ * <pre>{@code
+ * SeamRule cap = SeamRule.eased(mm(6));             // b is 6 mm longer, eased in
+ * SeamRule cuff = SeamRule.stretchedOn(0.8);        // b is 0.8 of a, stretched on
+ * SeamRule ruffle = SeamRule.gathered(1.5);         // b is 1.5 of a, gathered
+ * }</pre>
+ *
  * <p>A rule answers one question: by how much is b longer than a when the seam is true? A closed family of immutable
  * values.
  */

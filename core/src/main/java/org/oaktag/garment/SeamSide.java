@@ -8,6 +8,11 @@ import org.oaktag.PatternException;
 /**
  * One side of a seam: the edges that make it up, in the order in which they are sewn.
  *
+ * <pre>{@code
+ * SeamSide neckline = SeamSide.along(FRONT, NECKLINE).then(SeamSide.along(BACK, NECKLINE));
+ * neckline.runs().size();   // = 2
+ * }</pre>
+ *
  * <p>Both sides of a seam run in the same direction along the garment. As outlines run clockwise, an edge often has to
  * be followed backwards, which its {@link Run} says. Immutable.
  *

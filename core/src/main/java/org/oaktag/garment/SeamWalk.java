@@ -10,6 +10,15 @@ import org.oaktag.PatternException;
 /**
  * Every seam of a garment, walked. Immutable.
  *
+ * <pre>{@code
+ * SeamWalk walk = block.walkSeams();
+ * walk.isTrue();                          // = true
+ * walk.seam(SIDE_SEAM).error();           // = 0.0 mm
+ * for (WalkedSeam wrong : walk.untrue()) {
+ *     String mend = wrong.text() + " " + wrong.mend().orElse("");
+ * }
+ * }</pre>
+ *
  * @param seams the seams in the order of the garment
  */
 public record SeamWalk(List<WalkedSeam> seams) {

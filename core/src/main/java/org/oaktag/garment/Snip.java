@@ -13,6 +13,12 @@ import org.oaktag.geometry.Vector;
  * One cut of a notch, carried from the seam line to the cut line: square to the seam line, or along the fold of the cloth
  * where it marks the centre. Immutable.
  *
+ * <pre>{@code
+ * for (Snip snip : CutLine.of(front, allowances).snips()) {
+ *     snip.seam().distanceTo(snip.cut());   // how deep the allowance is there, mm
+ * }
+ * }</pre>
+ *
  * @param seam its place on the seam line
  * @param cut where it meets the cut line; inside the piece where the edge has no allowance, as the mark is then drawn
  * @param path what is drawn: from the seam line to the cut line, in which a wedge stands if that is how it is cut

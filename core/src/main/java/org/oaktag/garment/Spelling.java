@@ -5,7 +5,13 @@ import java.util.Comparator;
 import java.util.Optional;
 import org.oaktag.PatternException;
 
-/** Finds what somebody who mistyped a word most likely meant. */
+/**
+ * Finds what somebody who mistyped a word most likely meant.
+ *
+ * <pre>{@code
+ * Spelling.nearest("sholder", List.of("shoulder", "side", "hem"));   // = Optional[shoulder]
+ * }</pre>
+ */
 public final class Spelling {
 
     private Spelling() {}

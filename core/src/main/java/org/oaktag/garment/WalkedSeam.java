@@ -12,6 +12,12 @@ import org.oaktag.measure.Length;
 /**
  * A seam with both sides measured along the seam line. Immutable.
  *
+ * <pre>{@code
+ * WalkedSeam side = block.walkSeams().seam(SIDE_SEAM);
+ * side.lengthA().minus(side.lengthB());   // = 0.0 mm
+ * side.isTrue();                          // = true
+ * }</pre>
+ *
  * @param seam the seam
  * @param lengthA the length of side a
  * @param lengthB the length of side b

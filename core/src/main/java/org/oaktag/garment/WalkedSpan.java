@@ -5,6 +5,12 @@ import org.oaktag.measure.Length;
 /**
  * The part of a walked seam between two matching notches, or between a notch and an end. Immutable.
  *
+ * <pre>{@code
+ * for (WalkedSpan span : block.walkSeams().seam(FRONT_ARMHOLE_SEAM).spans()) {
+ *     String line = span.from() + " to " + span.to() + ": " + span.difference().text();
+ * }
+ * }</pre>
+ *
  * @param from where it begins: a notch's name, or {@code "start"}
  * @param to where it ends: a notch's name, or {@code "end"}
  * @param lengthA the length of side a there

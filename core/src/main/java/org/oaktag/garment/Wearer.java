@@ -10,6 +10,12 @@ import org.oaktag.measure.Length;
 /**
  * For whom a garment is drafted: the body measures by name, as later steps ask for them.
  *
+ * <pre>{@code
+ * Wearer wearer = block.wearer();
+ * wearer.name();    // = Mira
+ * wearer.child();   // = false
+ * }</pre>
+ *
  * <p>Which measures there are is for the drafts to say; this is only where the garment remembers them. Immutable.
  *
  * @param name who it is; free text

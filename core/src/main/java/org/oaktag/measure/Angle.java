@@ -5,6 +5,12 @@ import java.util.Locale;
 /**
  * An angle, kept in degrees, as a maker reads it from a set square. The geometry below reckons in radians.
  *
+ * <pre>{@code
+ * Angle slope = degrees(20);
+ * slope.radians();   // = 0.349
+ * slope.text();      // = 20.0°
+ * }</pre>
+ *
  * <p>Immutable and safe to share between threads.
  *
  * @param degrees the angle in degrees; finite

@@ -8,8 +8,8 @@ import java.util.Locale;
  * <pre>{@code
  * Length drop = mm(25);
  * Length lap = cm(5);
- * Length seam = inches(0.625);
- * drop.plus(lap).cm();   // 7.5
+ * drop.plus(lap).cm();       // = 7.5
+ * inches(0.625).text();      // = 15.9 mm
  * }</pre>
  *
  * <p>Immutable and safe to share between threads. {@code equals} is exact; use {@link #isCloseTo} for nearness.

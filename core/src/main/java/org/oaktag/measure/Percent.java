@@ -5,6 +5,12 @@ import java.util.Locale;
 /**
  * A share in hundredths: the stretch of a cloth, a gathering ratio.
  *
+ * <pre>{@code
+ * Percent stretch = percent(45);
+ * stretch.fraction();                      // = 0.45
+ * cm(36).times(1 + stretch.fraction());    // = 522.0 mm
+ * }</pre>
+ *
  * <p>Immutable and safe to share between threads.
  *
  * @param percent the share in hundredths; finite

@@ -6,6 +6,12 @@ import java.util.List;
 /**
  * A single value within the fields of a record.
  *
+ * <pre>{@code
+ * AmountField by = RecordForm.of(LowerArmhole.class).amountFields().get(0);
+ * by.field();   // = by_mm
+ * by.unit();    // = mm
+ * }</pre>
+ *
  * @param words its name in words, after those of the record within which it lies
  * @param field the name of its field, after those of the fields within which it lies and a dot
  * @param unit {@code "mm"}, {@code "degrees"} or {@code "percent"}, or nothing

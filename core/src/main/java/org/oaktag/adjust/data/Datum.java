@@ -5,7 +5,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** A value as data. A closed family of immutable values. */
+/**
+ * A value as data. A closed family of immutable values.
+ *
+ * <pre>{@code
+ * Datum.Fields written = StepKind.of(LowerArmhole.class).write(lowerArmhole(mm(12)));
+ * written.values().get("by_mm");   // a Numeral of 12
+ * }</pre>
+ */
 public sealed interface Datum {
 
     /** Returns what it is, for messages: {@code "a number"}. */

@@ -16,6 +16,12 @@ import org.oaktag.garment.Spelling;
 /**
  * The form of a record: its components as fields, their names in lower case with underscores and their unit at the end,
  * {@code above_hem_mm}. It is read through the record's own constructor, which checks it. Immutable.
+ *
+ * <pre>{@code
+ * RecordForm form = RecordForm.of(LowerArmhole.class);
+ * Datum.Fields written = form.write(lowerArmhole(mm(12)));
+ * form.read("step 3", written).equals(lowerArmhole(mm(12)));   // = true
+ * }</pre>
  */
 public final class RecordForm implements Form {
 

@@ -8,6 +8,10 @@ import java.util.Map;
 /**
  * Descriptions of data in the words of JSON Schema (draft 2020-12), themselves data. What can be said of the sort of a
  * value and the names of its fields is said here; which amounts a garment allows, only the values themselves know.
+ *
+ * <pre>{@code
+ * Datum.Fields size = Schema.object(Map.of("bust_mm", Schema.type("number")), List.of("bust_mm"));
+ * }</pre>
  */
 public final class Schema {
 

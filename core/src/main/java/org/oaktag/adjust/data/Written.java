@@ -5,7 +5,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Data as a maker reads it, amount by amount: {@code "above hem"} is {@code "140 mm"}. */
+/**
+ * Data as a maker reads it, amount by amount: {@code "above hem"} is {@code "140 mm"}.
+ *
+ * <pre>{@code
+ * Datum.Fields step = StepKind.of(LowerArmhole.class).write(lowerArmhole(mm(12)));
+ * Written.amounts(step).get("by");   // = 12 mm
+ * Written.words("above_hem_mm");     // = above hem
+ * }</pre>
+ */
 public final class Written {
 
     private static final Map<String, String> UNITS = Map.of("mm", " mm", "degrees", "°", "percent", " %");
