@@ -25,14 +25,26 @@ public record SleeveCap(Piece sleeve) {
 
     private static final double LEAST_CROWN = 5;
 
+    /** A direction that falls by no more than this on a length of 1 is level. */
+    private static final double LEVEL = 1e-9;
+
     /** Returns the cap of a sleeve. */
     public static SleeveCap of(Piece sleeve) {
         return new SleeveCap(sleeve);
     }
 
-    /** Returns the height of the cap: from its top straight down to the underarm points. */
+    /**
+     * Returns the height of the cap: from its top straight down to the underarm points. Its top is where its halves meet
+     * or, if a shoulder seam was moved and they meet on the slope, the highest point of its crown.
+     */
     public Length height() {
-        return Length.mm(underarmLevel() - top().y());
+        Path front = sleeve.path(EdgeNames.CAP_FRONT);
+        if (Math.abs(front.startDirection().y()) <= LEVEL) {
+            return Length.mm(underarmLevel() - top().y());
+        }
+        double highest = Math.min(
+                front.bounds().minY(), sleeve.path(EdgeNames.CAP_BACK).bounds().minY());
+        return Length.mm(underarmLevel() - highest);
     }
 
     /** Returns by how much the top of the cap can be moved down before its crown sinks to the notches. */
