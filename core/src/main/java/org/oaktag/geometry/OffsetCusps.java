@@ -6,9 +6,9 @@ import java.util.Arrays;
  * The parameters at which the parallel of a cubic has a cusp: where {@code g = |r'|³ + d (r' x r'')} changes sign.
  *
  * <p>Its roots are among those of the polynomial {@code (|r'|²)³ - d² (r' x r'')²} of degree 12, which is monotone between its stationary
- * points. So g changes sign at most once between neighbours among those, the inflections and the ends; the sign of g itself, which
- * is known to more digits than that of the polynomial, tells where, and bisection finds the place. A polynomial whose Bernstein coefficients
- * have one sign has no root, which settles most curves at once.
+ * points. So g changes sign at most once between neighbours among those and the ends; the sign of g itself, which is known to more
+ * digits than that of the polynomial, tells where, and bisection finds the place. A polynomial whose Bernstein coefficients have one
+ * sign has no root, which settles most curves at once.
  */
 final class OffsetCusps {
     private static final double[] NONE = {};
@@ -50,13 +50,9 @@ final class OffsetCusps {
         if (Bernstein.hasOneSign(polynomial)) {
             return NONE;
         }
-        double[] inflections = Polynomials.roots(turn);
         double[] stationary = Polynomials.stationary(polynomial);
-        double[] places = new double[stationary.length + inflections.length + 1];
-        System.arraycopy(stationary, 0, places, 0, stationary.length);
-        System.arraycopy(inflections, 0, places, stationary.length, inflections.length);
-        places[places.length - 1] = 1;
-        Arrays.sort(places);
+        double[] places = Arrays.copyOf(stationary, stationary.length + 1);
+        places[stationary.length] = 1;
         double[] cusps = new double[places.length];
         int count = 0;
         double from = 0;

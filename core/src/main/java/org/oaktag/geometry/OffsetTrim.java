@@ -116,7 +116,7 @@ final class OffsetTrim {
 
     /**
      * Follows the fragments from end to start. Where the way comes back to a point that it has passed, the loop between is taken out, and
-     * the rest goes on from there; a loop that is thinner than the slack is none.
+     * the rest goes on from there; a loop that is thinner than the slack is none. Of an open run only a loop is left that nothing leads to.
      */
     private List<List<RawCurve>> chained(List<Fragment> fragments) {
         boolean[] left = closed ? withoutDeadEnds(fragments) : usable(fragments);
@@ -132,7 +132,7 @@ final class OffsetTrim {
                 chain.add(at);
                 Point end = fragments.get(at).end();
                 List<Integer> loop = loopBackTo(end, chain, fragments);
-                if (closed && isThick(loop, fragments)) {
+                if ((closed || loop.size() == chain.size()) && isThick(loop, fragments)) {
                     chains.add(curves(loop, fragments));
                 }
                 loop.clear();

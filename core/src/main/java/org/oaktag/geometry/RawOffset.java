@@ -53,12 +53,9 @@ final class RawOffset {
         return chains.stream().flatMap(List::stream).toList();
     }
 
-    /** Returns the run of an open path. */
+    /** Returns the run of one open path. */
     List<RawCurve> openRun() {
-        for (int i = 0; i + 1 < edges.size(); i++) {
-            joinEdges(i, i + 1);
-        }
-        return chains.stream().flatMap(List::stream).toList();
+        return chains.get(0);
     }
 
     private List<RawCurve> chain(Path edge, int i) {

@@ -18,14 +18,15 @@ final class SmoothRun {
     /** Aim a little lower still: the error is predicted to a few per cent only. */
     private static final double AIM = 0.9 * BETWEEN;
 
-    private static final double SHORTEST = 1e-9;
+    /** A stretch of this share of the end's parameter is not shortened further: a quarter of it is still some steps of a double. */
+    private static final double SHORTEST = 0x1p-48;
 
     private SmoothRun() {}
 
     static List<Curve> of(SmoothTarget target, double t0, double t1, double tolerance) {
         HermiteFit fit = new HermiteFit(target);
         List<Curve> run = new ArrayList<>();
-        double shortest = SHORTEST * (t1 - t0);
+        double shortest = SHORTEST * t1;
         double from = t0;
         double stretch = t1 - t0;
         while (from < t1) {
