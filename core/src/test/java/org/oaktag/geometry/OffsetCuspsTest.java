@@ -35,7 +35,7 @@ class OffsetCuspsTest {
             for (double x : new double[] {0.125, 0.5, 0.75}) {
                 double d = radius(size, x);
                 assertCusps(OffsetCusps.of(cubic, -d), (1 - x) / 3, (1 + x) / 3);
-                assertCusps(OffsetCusps.of((Cubic) cubic.reversed(), d), (2 - x) / 3, (2 + x) / 3);
+                assertCusps(OffsetCusps.of(cubic.reversed(), d), (2 - x) / 3, (2 + x) / 3);
                 assertThat(OffsetCusps.of(cubic, d)).as("outside").isEmpty();
             }
             assertCusps(OffsetCusps.of(cubic, -radius(size, 1.5)), 2.5 / 3);
@@ -78,7 +78,7 @@ class OffsetCuspsTest {
         for (double t : new double[] {0.01, 0.25, 0.75}) {
             double d = 4.5 * t * Math.pow(4 + 9 * t * t, 1.5);
             assertCusps(OffsetCusps.of(cubic, -d), t);
-            assertCusps(OffsetCusps.of((Cubic) cubic.reversed(), d), 1 - t);
+            assertCusps(OffsetCusps.of(cubic.reversed(), d), 1 - t);
             assertThat(OffsetCusps.of(cubic, d)).isEmpty();
         }
     }
