@@ -8,6 +8,7 @@ import org.oaktag.PatternException;
 import org.oaktag.geometry.CornerStyle;
 import org.oaktag.geometry.Crossing;
 import org.oaktag.geometry.Crossings;
+import org.oaktag.geometry.Curve;
 import org.oaktag.geometry.OffsetPart;
 import org.oaktag.geometry.OutlineOffset;
 import org.oaktag.geometry.Path;
@@ -24,6 +25,9 @@ record CutBorder(List<Stretch> stretches) {
 
     /** A tip further from its corner than three times the allowance is cut off. */
     private static final double LIMIT = 3;
+
+    /** How many places of each curve of an edge are looked at. */
+    private static final int PLACES = 6;
 
     /** A part shorter than this, mm, is rounding. */
     private static final double NOTHING = 1e-6;
@@ -145,17 +149,62 @@ record CutBorder(List<Stretch> stretches) {
         }
     }
 
-    /** Returns the first edge with an allowance beside which the cut line does not run anywhere. */
-    Optional<Name> swallowed(List<OffsetPart> parts) {
-        boolean[] seen = new boolean[stretches.size()];
-        parts.stream().filter(part -> !part.corner()).forEach(part -> seen[part.edge()] = true);
-        for (int i = 0; i < seen.length; i++) {
+    /** An edge along which nobody can cut as far inside as its allowance asks. */
+    record Shut(Name edge, boolean throughout) {}
+
+    /**
+     * Returns the first edge with an allowance beside which the cut line does not run anywhere, or which has a bend that the cut line
+     * leaves aside: a place further from it than a tip may be from its corner, and further than from either end of the edge.
+     */
+    Optional<Shut> shut(List<OffsetPart> parts) {
+        for (int i = 0; i < stretches.size(); i++) {
             Stretch stretch = stretches.get(i);
-            if (!seen[i] && stretch.kind() == Kind.EDGE && stretch.width() > 0) {
-                return Optional.of(stretch.edge());
+            if (stretch.kind() != Kind.EDGE || stretch.width() == 0) {
+                continue;
+            }
+            List<Path> beside = besides(parts, i);
+            if (beside.isEmpty() || isLeftAside(stretch.path(), stretch.width(), beside, parts)) {
+                return Optional.of(new Shut(stretch.edge(), beside.isEmpty()));
             }
         }
         return Optional.empty();
+    }
+
+    private static List<Path> besides(List<OffsetPart> parts, int stretch) {
+        return parts.stream()
+                .filter(part -> !part.corner() && part.edge() == stretch)
+                .map(OffsetPart::path)
+                .toList();
+    }
+
+    private static boolean isLeftAside(Path edge, double width, List<Path> beside, List<OffsetPart> parts) {
+        List<Path> all = parts.stream().map(OffsetPart::path).toList();
+        double along = 0;
+        for (Curve curve : edge.curves()) {
+            double length = curve.length();
+            for (int i = 0; i < PLACES; i++) {
+                double t = (i + 0.5) / PLACES;
+                double toEnd = Math.min(along + t * length, edge.length() - along - t * length);
+                if (toEnd > LIMIT * width) {
+                    Point place = curve.pointAt(t);
+                    if (distance(place, beside) > LIMIT * width) {
+                        double distance = distance(place, all);
+                        if (distance > LIMIT * width && distance < toEnd) {
+                            return true;
+                        }
+                    }
+                }
+            }
+            along += length;
+        }
+        return false;
+    }
+
+    private static double distance(Point place, List<Path> paths) {
+        return paths.stream()
+                .mapToDouble(path -> path.nearest(place).distance())
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
     }
 
     boolean isFold(OffsetPart part) {

@@ -41,7 +41,7 @@ public record CutLine(Outline outline, List<Path> runs, List<Snip> snips) {
      * Returns the cut line of a piece.
      *
      * @throws PatternException if the outline encloses no area, an allowance is so wide that an edge between two others is
-     *     swallowed by them, or an edge cannot be folded back
+     *     swallowed by them, or that it closes a bend of its own edge, or an edge cannot be folded back
      */
     public static CutLine of(Piece piece, Allowances allowances) {
         Outline seamLine = piece.outline();
@@ -54,27 +54,30 @@ public record CutLine(Outline outline, List<Path> runs, List<Snip> snips) {
         }
         CutBorder border = CutBorder.of(piece, allowances);
         List<OffsetPart> parts = border.parts(1);
-        border.swallowed(parts).ifPresent(edge -> {
-            throw swallowed(piece, border, edge, allowances.on(piece, edge));
+        border.shut(parts).ifPresent(shut -> {
+            throw refused(piece, border, shut, allowances.on(piece, shut.edge()));
         });
         CutLine bare = new CutLine(outline(parts), runs(border, parts), List.of());
         return new CutLine(bare.outline, bare.runs, Snip.of(piece, allowances, bare));
     }
 
-    private static PatternException swallowed(Piece piece, CutBorder border, Name edge, Length width) {
+    private static PatternException refused(Piece piece, CutBorder border, CutBorder.Shut shut, Length width) {
         double works = 0;
         double fails = 1;
         for (int i = 0; i < HALVINGS; i++) {
             double middle = 0.5 * (works + fails);
-            if (border.swallowed(border.parts(middle)).isEmpty()) {
+            if (border.shut(border.parts(middle)).isEmpty()) {
                 works = middle;
             } else {
                 fails = middle;
             }
         }
         return PatternException.of(
-                "allowance of '" + EdgeRef.of(piece.name(), edge) + "'",
-                "must leave room to cut along the edge; here the allowances of the edges beside it meet in front of it",
+                "allowance of '" + EdgeRef.of(piece.name(), shut.edge()) + "'",
+                "must leave room to cut along the edge; here "
+                        + (shut.throughout()
+                                ? "the allowances of the edges beside it meet in front of it"
+                                : "it meets itself in front of a bend of the edge"),
                 width.text(),
                 works * width.mm() < 0.1
                         ? "draw it wider, or cut it open without an allowance"

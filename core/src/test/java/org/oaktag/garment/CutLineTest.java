@@ -142,6 +142,65 @@ class CutLineTest {
                 .isCloseTo(panel.outline().area(), within(1e-9));
     }
 
+    /** A panel whose upper edge is one run that dips in between, 30 mm wide with a round bottom: a keyhole without a corner. */
+    private static Piece keyhole(double depth) {
+        Path top = Path.from(Point.of(0, 0))
+                .lineTo(Point.of(70, 0))
+                .curveTo(Point.of(80, 0), Point.of(85, 5), Point.of(85, 15))
+                .lineTo(Point.of(85, depth - 15))
+                .curveTo(Point.of(85, depth + 5), Point.of(115, depth + 5), Point.of(115, depth - 15))
+                .lineTo(Point.of(115, 15))
+                .curveTo(Point.of(115, 5), Point.of(120, 0), Point.of(130, 0))
+                .lineTo(Point.of(200, 0))
+                .build();
+        return Piece.of(
+                Name.of("yoke"),
+                List.of(
+                        new Edge(EdgeNames.TOP, top),
+                        new Edge(EdgeNames.SIDE, Path.polyline(top.end(), Point.of(200, 300))),
+                        new Edge(EdgeNames.HEM, Path.polyline(Point.of(200, 300), Point.of(0, 300))),
+                        new Edge(EdgeNames.CENTRE, Path.polyline(Point.of(0, 300), Point.of(0, 0)))),
+                GRAIN,
+                Cut.single(),
+                CLOTH);
+    }
+
+    /** The allowance of either side of the keyhole is 15 mm wide before both meet: nobody could cut out its bottom. */
+    @Test
+    void an_allowance_that_closes_a_bend_of_its_own_edge_is_refused_with_the_greatest_that_works() {
+        Piece yoke = keyhole(120);
+        for (double width : new double[] {15.5, 20, 35}) {
+            assertThatThrownBy(() -> CutLine.of(yoke, Allowances.of("wide", mm(width))))
+                    .isInstanceOf(PatternException.class)
+                    .hasMessageContaining("allowance of 'yoke.top'")
+                    .hasMessageContaining("it meets itself in front of a bend of the edge")
+                    .hasMessageContaining(mm(width).text())
+                    .hasMessageMatching("(?s).*use at most 1[45]\\.[0-9] mm.*");
+        }
+        assertThatThrownBy(() -> CutLine.of(yoke, Allowances.of("wide", mm(20))))
+                .satisfies(refused -> {
+                    String message = String.valueOf(refused.getMessage());
+                    double quoted = Double.parseDouble(message.replaceAll("(?s).*use at most ([0-9.]+) mm.*", "$1"));
+                    CutLine works = CutLine.of(yoke, Allowances.of("quoted", mm(quoted)));
+                    // It dips in nearly to the bottom.
+                    assertThat(works.outline()
+                                    .path()
+                                    .nearest(Point.of(100, 100))
+                                    .distance())
+                            .isLessThan(10);
+                });
+    }
+
+    @Test
+    void a_shallow_bend_is_gone_round_however_wide_the_allowance() {
+        // Its bottom lies no further from the cut line than a tip may from its corner.
+        Piece yoke = keyhole(45);
+        for (double width : new double[] {10, 14, 18, 30}) {
+            assertThat(CutLine.of(yoke, Allowances.of("wide", mm(width))).runs())
+                    .hasSize(1);
+        }
+    }
+
     /** A panel with a slot in its upper edge, 30 mm wide and 100 mm deep. */
     private static Piece slotted() {
         Point[] at = {
