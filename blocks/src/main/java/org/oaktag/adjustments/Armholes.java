@@ -5,6 +5,12 @@ import org.oaktag.measure.Length;
 /**
  * Adjustments of the armhole. The sleeve stays as it is, and its seams are reported, unless it is asked to follow:
  * {@code lowerArmhole(mm(18)).withSleeve()}.
+ *
+ * <pre>{@code
+ * block.adjust(lowerArmhole(mm(12)))
+ *         .adjust(widenArmhole(mm(5)))
+ *         .adjust(scoopFrontArmhole(mm(4)));
+ * }</pre>
  */
 public final class Armholes {
 

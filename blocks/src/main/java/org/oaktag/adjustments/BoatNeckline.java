@@ -22,6 +22,10 @@ import org.oaktag.measure.Length;
  * Draws a boat neckline: wide, shallow and flat across the middle, front and back alike. As the side neck points lie low
  * on the shoulder then, the back is drawn no deeper than the front, and not higher at its centre than it was.
  *
+ * <pre>{@code
+ * Garment boat = block.adjust(boatNeckline(mm(40), mm(35)));   // 40 mm of shoulder are left
+ * }</pre>
+ *
  * @param shoulder how much of the shoulder seam is left
  * @param depth how deep the front lies below the new side neck point
  */

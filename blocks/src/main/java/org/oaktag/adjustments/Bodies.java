@@ -5,7 +5,15 @@ import org.oaktag.blocks.BodyLine;
 import org.oaktag.garment.Cloth;
 import org.oaktag.measure.Length;
 
-/** Adjustments of the body of a top: its side seams and its length. */
+/**
+ * Adjustments of the body of a top: its side seams and its length.
+ *
+ * <pre>{@code
+ * block.adjust(straightenSideSeams())
+ *         .adjust(lengthenBody(cm(4)))
+ *         .adjust(curveHem(cm(3)));
+ * }</pre>
+ */
 public final class Bodies {
 
     private Bodies() {}

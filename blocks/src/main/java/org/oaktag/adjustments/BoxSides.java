@@ -9,7 +9,13 @@ import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
 
-/** Draws the side seams upright from the underarm points, as for a box: the hem is as wide as the chest. */
+/**
+ * Draws the side seams upright from the underarm points, as for a box: the hem is as wide as the chest.
+ *
+ * <pre>{@code
+ * Garment box = block.adjust(boxSideSeams());   // straight down from the underarm point
+ * }</pre>
+ */
 public record BoxSides() implements Step {
 
     @Override

@@ -31,6 +31,11 @@ import org.oaktag.measure.Length;
  * Cuts the sleeve off: to a share of its length from the top of the cap, and so much more. The new hem is square to both
  * underarm edges, so that it runs on smoothly round the arm, and lies at that length over the middle of the sleeve.
  *
+ * <pre>{@code
+ * Garment elbow = block.adjust(cutSleeve(cm(30)));
+ * Garment tee = block.adjust(shortSleeve());
+ * }</pre>
+ *
  * @param share the share of the sleeve's length that is left, 0 to 1
  * @param further how much more is left
  */

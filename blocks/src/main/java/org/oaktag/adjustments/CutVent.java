@@ -22,6 +22,10 @@ import org.oaktag.measure.Length;
  * Cuts a vent into the side seams: they are sewn down to it, and below both front and back have an extension that folds
  * under. Steps that move the side seam or the hem come before it.
  *
+ * <pre>{@code
+ * Garment vented = block.adjust(cutSideVent(cm(9), mm(25)));
+ * }</pre>
+ *
  * @param height how much of the side seam stays open, 20 mm or more
  * @param width how wide the extensions are, 10 to 80 mm
  */

@@ -31,6 +31,12 @@ import org.oaktag.measure.Length;
  * side neck point to the wrist keeps its length (common practice: 30 mm for 30 mm). Its width stays until the cap is
  * refitted. Where the cap is too low to lose so much, the sleeve loses the rest at its hem, and the step says so.
  *
+ * <pre>{@code
+ * Garment dropped = block.adjust(dropShoulder(mm(25)));
+ * dropped.finished(SHOULDER_LENGTH).minus(block.finished(SHOULDER_LENGTH)).text();   // = 25.0 mm
+ * dropped.finished(NECK_TO_WRIST).minus(block.finished(NECK_TO_WRIST)).text();       // = 0.0 mm
+ * }</pre>
+ *
  * @param by how far the shoulder runs on; negative to take it back
  * @param bend by how much the new part turns down towards the arm
  */

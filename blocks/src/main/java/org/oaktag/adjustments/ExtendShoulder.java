@@ -28,6 +28,10 @@ import org.oaktag.measure.Length;
  * it, and the armhole is redrawn. Unlike a dropped shoulder it leaves the sleeve as it is, whose cap has to be refitted
  * where the armhole has another length.
  *
+ * <pre>{@code
+ * Garment wide = block.adjust(extendShoulder(mm(12)));
+ * }</pre>
+ *
  * @param by by how much longer; negative to shorten
  */
 public record ExtendShoulder(Length by) implements Step {

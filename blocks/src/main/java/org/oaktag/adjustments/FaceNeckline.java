@@ -31,6 +31,11 @@ import org.oaktag.measure.Length;
  * Draws facings for the neckline of front and back: the strip of the shell beside it, of an even width, joined at the
  * shoulder. Facings that are there already are replaced. Immutable.
  *
+ * <pre>{@code
+ * Garment faced = top.adjust(faceNeckline(cm(6), shell));
+ * faced.walkSeams().seam(FinishNames.FRONT_FACING_SEAM).isTrue();   // = true
+ * }</pre>
+ *
  * <p>Where both strips do not run out at quite the same place on the shoulder, both are led to the middle between them,
  * so that the inner edge runs on across the shoulder seam.
  *

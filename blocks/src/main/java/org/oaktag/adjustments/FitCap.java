@@ -25,6 +25,11 @@ import org.oaktag.measure.Length;
  * or at one that is asked for: a lower cap makes a wider sleeve. Where the height that it has cannot be kept, the cap is
  * raised or lowered to the nearest that can, and the step says so; a height that is asked for is kept or refused.
  *
+ * <pre>{@code
+ * Garment fitted = block.adjust(lowerArmhole(mm(12))).adjust(fitCapToArmhole(mm(6)));
+ * fitted.walkSeams().seam(FRONT_ARMHOLE_SEAM).isTrue();   // = true
+ * }</pre>
+ *
  * @param ease by how much the cap is longer than the armhole, all of it above the notches; 0 to 20 mm for knits
  *     (common practice)
  * @param height the height that the cap shall have, or empty for the one that it has

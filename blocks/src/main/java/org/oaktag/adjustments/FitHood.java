@@ -24,6 +24,10 @@ import org.oaktag.measure.Length;
  * Fits a hood to the neckline, in the cloth of the front. A hood that is there already, and its lining, is taken off
  * first.
  *
+ * <pre>{@code
+ * Garment hooded = top.adjust(hood(HoodShape.threePanel()).lapped(cm(5)));
+ * }</pre>
+ *
  * <p>The neck edge of a side panel, and of half the strip where there is one, is half the neckline and half the lap. The
  * strip is as long as the crown of the side panel. Immutable.
  *

@@ -16,6 +16,11 @@ import org.oaktag.measure.Length;
  * tapers. What counts is where the seam comes down to the level of the hem; its end is raised so that the hem, square to
  * it, does not dip.
  *
+ * <pre>{@code
+ * Garment flared = block.adjust(flareSideSeams(cm(4)));
+ * Garment tapered = block.adjust(taperSideSeams(cm(1)));
+ * }</pre>
+ *
  * @param out how far out on each of the four edges; negative to taper
  */
 public record FlareSides(Length out) implements Step {

@@ -29,6 +29,10 @@ import org.oaktag.measure.Length;
  * Lays a pouch on the centre of the front, cut on the fold, with a slanted opening at either side, and marks its place on
  * the front. A pouch that is there already is replaced. Immutable.
  *
+ * <pre>{@code
+ * Garment warmHands = top.adjust(frontPouch(cm(32), cm(19)).raisedBy(cm(2)));
+ * }</pre>
+ *
  * <p>The upper edge is 0.62 of the lower one and the opening ends at 0.45 of the height above it; both shares are our own.
  *
  * @param width how wide the whole pouch is at its lower edge, 180 to 500 mm

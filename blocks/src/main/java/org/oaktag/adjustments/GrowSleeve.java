@@ -30,6 +30,11 @@ import org.oaktag.measure.Length;
  * sleeve keep their lengths. The underarm seams of front and back are equal: where the shoulders differ, the hem is
  * shared out between front and back, and a little slanted, so that they are.
  *
+ * <pre>{@code
+ * Garment kimono = block.adjust(kimonoSleeve());
+ * Garment batwing = block.adjust(batwingSleeve(cm(12)));   // runs into the side seam 12 cm below the underarm
+ * }</pre>
+ *
  * @param below how far below the underarm point the underarm curve has run into the side seam
  * @param bend how far the arm turns down from the line of the shoulder, 0 to 40 degrees
  * @param gusset the side of a gusset let in under the arm, or empty for none; with one there is no curve

@@ -27,6 +27,10 @@ import org.oaktag.measure.Length;
  * shoulder seam runs up into the stand. The neckline is its upper edge from then on. Steps that widen, lower or reshape
  * a neckline come before it.
  *
+ * <pre>{@code
+ * Garment funnel = block.adjust(widenNeckline(mm(12))).adjust(growStand(cm(6)));
+ * }</pre>
+ *
  * @param height how high the stand is above the side neck point, 20 to 200 mm
  */
 public record GrowStand(Length height) implements Step {

@@ -32,6 +32,10 @@ import org.oaktag.measure.Length;
  * Bands the hem: one folded band for the front and one for the back, each cut on the fold at the centre and drawn
  * folded open, so twice as high as it is deep.
  *
+ * <pre>{@code
+ * Garment banded = top.adjust(hemBand(cm(6), cm(3)).cutFrom(contrast));
+ * }</pre>
+ *
  * <p>A band that laps at the side seams is longer than its piece by the lap, half of it at either side (common
  * practice). A straight band is cut for a curved hem too, as long as the hem along the seam line. Bands that are there
  * already are replaced. Immutable.

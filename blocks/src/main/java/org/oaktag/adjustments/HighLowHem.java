@@ -24,6 +24,10 @@ import org.oaktag.measure.Length;
  * Draws a hem that is higher at centre front than at centre back. The side seams stay, and the hem slopes through them
  * in one smooth line.
  *
+ * <pre>{@code
+ * Garment tailed = block.adjust(highLowHem(cm(2), cm(6)));
+ * }</pre>
+ *
  * @param frontUp how far centre front moves up; negative to move it down
  * @param backDown how far centre back moves down; negative to move it up
  */

@@ -20,6 +20,11 @@ import org.oaktag.measure.Length;
  * Makes room for a band: the seam line of the neckline moves into front and back, parallel to itself, by the finished
  * width of the band, so that the band's finished edge lies where the neckline was.
  *
+ * <pre>{@code
+ * Garment inset = block.adjust(insetNecklineForBand(mm(20)))   // so that the band ends where the neckline was
+ *         .adjust(ribNeckband(mm(20), rib));
+ * }</pre>
+ *
  * @param width the finished width of the band, more than 0 and at most 120 mm
  */
 public record InsetNeckline(Length width) implements Step {

@@ -20,6 +20,11 @@ import org.oaktag.measure.Length;
  * Cuts interfacing of the very shape of a piece, on the same grain, laid on it all the way round. Interfacing of that
  * piece that is there already is replaced. Immutable.
  *
+ * <pre>{@code
+ * Garment firm = top.adjust(faceNeckline(cm(6), shell))
+ *         .adjust(interfacePiece(FinishNames.FRONT_FACING, shell.as(Cloth.INTERFACING)));
+ * }</pre>
+ *
  * @param piece the piece that is interfaced
  * @param cloth what the interfacing is
  */

@@ -31,6 +31,11 @@ import org.oaktag.garment.EdgeNames;
 /**
  * Every kind of step that comes with the library, a line for each, with what is usual for its amounts (common practice
  * of the trade, signs as in the step's own words: negative to narrow, raise or shorten).
+ *
+ * <pre>{@code
+ * StepCatalogue all = KnownSteps.catalogue();
+ * all.kinds().stream().map(StepKind::name).toList();   // "widen neckline", "lower armhole" ...
+ * }</pre>
  */
 public final class KnownSteps {
 

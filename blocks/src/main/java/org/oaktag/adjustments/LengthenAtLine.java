@@ -23,6 +23,10 @@ import org.oaktag.measure.Length;
  * redrawn. At the armhole line the armhole grows, so that the sleeve cap has to be refitted; at the waist line the side
  * seams do.
  *
+ * <pre>{@code
+ * Garment lowWaisted = block.adjust(lengthenBody(BodyLine.WAIST, cm(3)));
+ * }</pre>
+ *
  * @param line the line
  * @param by how far; negative to shorten
  */

@@ -28,6 +28,11 @@ import org.oaktag.measure.Length;
  * Moves the hem of front and back down by an amount. The side seams run on in their own direction, and the hem is
  * redrawn with the directions it had.
  *
+ * <pre>{@code
+ * Garment longer = block.adjust(lengthenBody(cm(4)));
+ * longer.finished(BACK_LENGTH).minus(block.finished(BACK_LENGTH)).text();   // = 40.0 mm
+ * }</pre>
+ *
  * @param by how far down, along the centre; negative to shorten
  */
 public record LengthenBody(Length by) implements Step {

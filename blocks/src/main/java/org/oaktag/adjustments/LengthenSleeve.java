@@ -21,6 +21,11 @@ import org.oaktag.measure.Length;
  * Moves the hem of the sleeve, or of its lower part, down or up as it is, so that whatever is sewn to it stays true; both
  * underarm edges are redrawn to meet it.
  *
+ * <pre>{@code
+ * Garment overTheHand = block.adjust(lengthenSleeve(cm(3)));
+ * Garment shorter = block.adjust(shortenSleeve(cm(3)));
+ * }</pre>
+ *
  * @param by how much longer the sleeve becomes; negative for shorter
  */
 public record LengthenSleeve(Length by) implements Step {

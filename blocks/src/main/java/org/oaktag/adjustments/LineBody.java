@@ -29,6 +29,10 @@ import org.oaktag.measure.Length;
  * Lines front and back: the shell less the neck facings, if there are any, and a pleat at centre back for ease (common
  * practice). A lining that is there already is replaced. Immutable.
  *
+ * <pre>{@code
+ * Garment lined = top.adjust(faceNeckline(cm(6), shell)).adjust(lineBody(cm(2), lining));
+ * }</pre>
+ *
  * @param pleat by how much each half of the back is wider than the shell, 0 to 40 mm
  * @param cloth what it is cut from
  */

@@ -27,6 +27,10 @@ import org.oaktag.measure.Length;
  * is cut on to it and folded inwards, and the lining is what is left of the shell beyond that strip. Lining and facing
  * together are therefore the shell again. A hood that is lined already gets a new lining.
  *
+ * <pre>{@code
+ * Garment lined = top.adjust(hood(HoodShape.threePanel())).adjust(lineHood(cm(4), lining));
+ * }</pre>
+ *
  * <p>The strip over the middle is longer at the face, and its lining shorter, by the crown of the facing. Immutable.
  *
  * @param facing how wide the facing is, from 15 mm to half the depth of the hood at its neck edge

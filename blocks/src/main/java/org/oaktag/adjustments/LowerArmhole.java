@@ -26,6 +26,11 @@ import org.oaktag.measure.Length;
  * nothing moves. The width at the underarm point stays. The sleeve stays too, unless it is asked to follow, so that its
  * cap has to be refitted, or the arm binds when it is lifted.
  *
+ * <pre>{@code
+ * Garment roomier = block.adjust(lowerArmhole(mm(12)));
+ * roomier.finished(ARMHOLE_GIRTH).minus(block.finished(ARMHOLE_GIRTH));   // what both halves gain
+ * }</pre>
+ *
  * @param by how far down; negative to raise the armhole
  * @param sleeveFollows whether the cap is fitted to the new armhole in the same step
  */

@@ -22,6 +22,10 @@ import org.oaktag.measure.Length;
 /**
  * Moves the neckline at centre front or centre back straight down and redraws it to the side neck point, which stays.
  *
+ * <pre>{@code
+ * Garment scooped = block.adjust(lowerFrontNeckline(mm(20))).adjust(lowerBackNeckline(mm(5)));
+ * }</pre>
+ *
  * @param piece the front or the back
  * @param by how far down; negative to raise it
  */

@@ -24,6 +24,11 @@ import org.oaktag.measure.Length;
  * and armhole keep their shape and length on the whole. On the sleeve the shoulder point moves forward along the cap by
  * as much as the front armhole loses, so that its notch still meets the seam.
  *
+ * <pre>{@code
+ * Garment forward = block.adjust(moveShoulderForward(mm(15)));
+ * forward.finished(NECKLINE_GIRTH).minus(block.finished(NECKLINE_GIRTH)).text();   // = 0.0 mm
+ * }</pre>
+ *
  * @param forward how far, square to the seam; negative to move it back
  */
 public record MoveShoulderSeam(Length forward) implements Step {

@@ -5,7 +5,15 @@ import org.oaktag.blocks.NeckStyle;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.measure.Length;
 
-/** Adjustments of the neckline. */
+/**
+ * Adjustments of the neckline.
+ *
+ * <pre>{@code
+ * block.adjust(widenNeckline(mm(8)))
+ *         .adjust(lowerFrontNeckline(mm(20)))
+ *         .adjust(reshapeNeckline(NeckStyle.V));
+ * }</pre>
+ */
 public final class Necklines {
 
     private Necklines() {}

@@ -28,6 +28,10 @@ import org.oaktag.measure.Length;
 /**
  * Lays a pocket on either half of the front and marks its place. A pocket that is there already is replaced. Immutable.
  *
+ * <pre>{@code
+ * Garment withNotebook = top.adjust(patchPocket(cm(11), cm(13), cm(5), cm(20)));
+ * }</pre>
+ *
  * @param width how wide it is, 50 to 250 mm
  * @param height how high it is, 50 to 300 mm
  * @param fromCentre how far its nearer edge lies from centre front, 0 to 300 mm

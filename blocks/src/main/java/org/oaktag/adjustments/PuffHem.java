@@ -15,6 +15,10 @@ import org.oaktag.measure.Length;
 /**
  * Widens the hem of the sleeve and gathers it onto a rib cuff, which takes the place of the sleeve's end.
  *
+ * <pre>{@code
+ * Garment gathered = block.adjust(puffHem(1.4, ribCuff(cm(7), rib)));
+ * }</pre>
+ *
  * @param ratio how many times as long as the cuff the hem is, 1 to 5
  * @param cuff the cuff
  */

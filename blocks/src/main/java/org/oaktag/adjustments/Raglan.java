@@ -36,6 +36,11 @@ import org.oaktag.measure.Length;
  * sleeve are of one length, and so are both edges of the seam over the arm; the way from the side neck point to the wrist
  * keeps its length, and the sleeve its width.
  *
+ * <pre>{@code
+ * Garment raglan = block.adjust(raglanSleeve());
+ * raglan.hasPiece(SLEEVE_FRONT);   // = true
+ * }</pre>
+ *
  * @param onFront how far from the shoulder seam the line begins on the front neckline
  * @param onBack how far from the shoulder seam it begins on the back neckline
  */

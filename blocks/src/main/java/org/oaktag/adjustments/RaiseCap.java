@@ -19,6 +19,11 @@ import org.oaktag.measure.Length;
  * a higher cap makes a narrower sleeve, a lower one a wider sleeve. The sleeve keeps its length from the top of the cap
  * to the hem; its underarm edges lose what the cap gains.
  *
+ * <pre>{@code
+ * Garment lower = block.adjust(lowerCap(mm(10)));   // wider, for the arm to be raised
+ * lower.finished(SLEEVE_WIDTH).compareTo(block.finished(SLEEVE_WIDTH));   // = 1
+ * }</pre>
+ *
  * @param by how much higher the cap becomes; negative to lower it
  */
 public record RaiseCap(Length by) implements Step {

@@ -39,6 +39,11 @@ import org.oaktag.measure.Length;
  * is replaced. The sleeve gives way: it is cut shorter by what the cuff adds, so that the finished sleeve reaches as far
  * as before, unless the cuff is {@link #addedBelow()}. Immutable.
  *
+ * <pre>{@code
+ * Garment cuffed = top.adjust(ribCuff(cm(7), rib));
+ * cuffed.piece(CUFF).cloth().equals(rib);   // = true
+ * }</pre>
+ *
  * <p>Notches at the quarters of both edges spread the gathers evenly.
  *
  * @param depth how deep the finished cuff is, 10 to 250 mm

@@ -34,6 +34,10 @@ import org.oaktag.measure.Length;
  * Sets a folded band of ribbed knit on the neckline, that of a raglan too, cut on the fold at centre front and closed at
  * centre back. A neckband that is there already is replaced. Immutable.
  *
+ * <pre>{@code
+ * Garment banded = top.adjust(ribNeckband(mm(20), rib));
+ * }</pre>
+ *
  * <p>Bands of rib are cut at 75 to 90 % of the opening, the less the further the cloth stretches (common practice). The
  * line between the two is our own: 90 % for a rib that stretches by 25 % or less, 75 % from 100 % on, in proportion
  * between them.

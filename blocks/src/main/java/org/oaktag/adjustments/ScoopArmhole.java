@@ -21,6 +21,10 @@ import org.oaktag.measure.Length;
  * Scoops the front armhole out, for an arm that reaches forward: its pitch point moves in, shoulder point and underarm
  * point stay. The back stays.
  *
+ * <pre>{@code
+ * Garment scooped = block.adjust(scoopFrontArmhole(mm(4)));
+ * }</pre>
+ *
  * @param by how far in, level; negative to fill it
  * @param sleeveFollows whether the cap is fitted to the new armhole in the same step
  */

@@ -22,6 +22,11 @@ import org.oaktag.measure.Length;
  * Gives the hem of the sleeve another length: narrower than the sleeve it tapers, wider it flares into a bell. The cap
  * stays as it is, and so does the sleeve's length over its middle; both underarm edges stay of one length.
  *
+ * <pre>{@code
+ * Garment bell = block.adjust(bellSleeve(cm(42)));
+ * Garment tapered = block.adjust(taperSleeve(cm(24)));
+ * }</pre>
+ *
  * @param hem how long the hem shall be
  * @param flareFrom how far above the hem a bell begins to flare, or empty for a taper or a flare from the underarm points
  */

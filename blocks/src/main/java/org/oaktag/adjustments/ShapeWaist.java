@@ -25,6 +25,10 @@ import org.oaktag.measure.Length;
  * Takes the side seams in at the waist in one smooth curve, so that the waist girth shrinks four times as much. Underarm
  * points and hem stay, and so do the directions in which the seams leave and reach them.
  *
+ * <pre>{@code
+ * Garment shaped = block.adjust(shapeWaist(mm(10)));
+ * }</pre>
+ *
  * @param in how far in on each of the four edges, level; negative to let them out
  */
 public record ShapeWaist(Length in) implements Step {

@@ -4,7 +4,14 @@ import org.oaktag.adjust.Step;
 import org.oaktag.measure.Angle;
 import org.oaktag.measure.Length;
 
-/** Adjustments of the shoulder. */
+/**
+ * Adjustments of the shoulder.
+ *
+ * <pre>{@code
+ * block.adjust(moveShoulderForward(mm(10)))
+ *         .adjust(dropShoulder(mm(25), degrees(8)));   // bent to the arm
+ * }</pre>
+ */
 public final class Shoulders {
 
     private static final Angle STRAIGHT = Angle.degrees(0);

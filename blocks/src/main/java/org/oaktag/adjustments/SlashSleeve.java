@@ -37,6 +37,11 @@ import org.oaktag.measure.Length;
  * seams are left for a plain cap to be fitted or a puff to be gathered; hinged at the cap, the cap keeps its length. The
  * sleeve is turned so that both underarm edges hang alike.
  *
+ * <pre>{@code
+ * Garment full = block.adjust(spreadSleeve(mm(30)));            // over its whole length
+ * Garment fullBelow = block.adjust(spreadSleeveAtHem(mm(40)));  // hinged at the cap
+ * }</pre>
+ *
  * @param by how far the slash is opened, at the end that is not the hinge
  * @param hinge which end stays closed
  * @param onCap where the slash begins

@@ -6,7 +6,16 @@ import org.oaktag.garment.Cloth;
 import org.oaktag.measure.Angle;
 import org.oaktag.measure.Length;
 
-/** Adjustments of the sleeve and its cap. */
+/**
+ * Adjustments of the sleeve and its cap.
+ *
+ * <pre>{@code
+ * block.adjust(lowerArmhole(mm(12)))
+ *         .adjust(fitCapToArmhole(mm(6)))
+ *         .adjust(straightenSleeve())
+ *         .adjust(splitSleeve(cm(14), contrast));
+ * }</pre>
+ */
 public final class Sleeves {
 
     private Sleeves() {}

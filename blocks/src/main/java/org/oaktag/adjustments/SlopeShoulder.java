@@ -16,6 +16,10 @@ import org.oaktag.measure.Length;
  * points, until their outer ends lie that much lower, and keep their length; neckline and armhole stay square to them.
  * The sleeve stays, so that its cap has to be refitted.
  *
+ * <pre>{@code
+ * Garment sloped = block.adjust(slopeShoulder(mm(8)));   // the shoulder point 8 mm lower
+ * }</pre>
+ *
  * @param down how far down, straight; negative to square them
  */
 public record SlopeShoulder(Length down) implements Step {

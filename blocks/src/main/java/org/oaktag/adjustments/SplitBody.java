@@ -28,6 +28,10 @@ import org.oaktag.measure.Length;
  * so that it runs on smoothly round the body. The upper parts keep their names and end in the edge {@code bottom}; the
  * lower parts begin with the edge {@code top} and carry the hem. Immutable.
  *
+ * <pre>{@code
+ * Garment coloured = block.adjust(splitBody(cm(22), contrast));
+ * }</pre>
+ *
  * @param aboveHem how far above the hem the line lies, measured along centre and side seam
  * @param below the cloth of the lower parts
  */

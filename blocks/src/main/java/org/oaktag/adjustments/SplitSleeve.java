@@ -36,6 +36,11 @@ import org.oaktag.measure.Length;
  * that they are equal by construction, and are notched off the middle, so that they cannot be joined the wrong way
  * round.
  *
+ * <pre>{@code
+ * Garment coloured = top.adjust(splitSleeve(cm(14), contrast));
+ * coloured.piece(SLEEVE_LOWER).cloth().equals(contrast);   // = true
+ * }</pre>
+ *
  * @param aboveHem how far above the hem the line lies
  * @param below the cloth of the lower part
  */

@@ -23,6 +23,11 @@ import org.oaktag.measure.Length;
  * Draws the side seam of the front straight from the underarm point to the hem and copies it to the back, so that both
  * are equal by construction. Where it slants, the hem is raised at the side so that it stays square to the seam, and
  * the armhole is redrawn below its pitch point so that it stays square too.
+ *
+ * <pre>{@code
+ * Garment straight = block.adjust(straightenSideSeams());
+ * straight.walkSeams().seam(SIDE_SEAM).error().text();   // = 0.0 mm
+ * }</pre>
  */
 public record StraightenSideSeams() implements Step {
 

@@ -21,6 +21,10 @@ import org.oaktag.measure.Length;
 /**
  * Draws both underarm edges of the sleeve straight down from the underarm points and extends the hem to meet them. What
  * a cuff then has to gather is said.
+ *
+ * <pre>{@code
+ * Garment straight = block.adjust(straightenSleeve());
+ * }</pre>
  */
 public record StraightenSleeve() implements Step {
 

@@ -13,6 +13,10 @@ import org.oaktag.measure.Angle;
  * Squares or slopes the shoulders by an angle: front and back alike turn about their side neck points and keep their
  * length; neckline and armhole stay square to them. The sleeve stays, so that its cap has to be refitted.
  *
+ * <pre>{@code
+ * Garment square = block.adjust(squareShoulder(degrees(3)));
+ * }</pre>
+ *
  * @param down by how much they turn down; negative to square them
  */
 public record TurnShoulder(Angle down) implements Step {

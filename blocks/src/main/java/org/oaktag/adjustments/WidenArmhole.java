@@ -25,6 +25,10 @@ import org.oaktag.measure.Length;
  * Widens the armholes through the side: the underarm points of front and back move out, so that the chest girth grows
  * four times as much. The side seams are redrawn to the hem as it is, the armholes below their pitch points.
  *
+ * <pre>{@code
+ * Garment wider = block.adjust(widenArmhole(mm(5)));
+ * }</pre>
+ *
  * @param out how far out, level; negative to narrow them
  * @param sleeveFollows whether the cap is fitted to the new armhole in the same step
  */

@@ -23,6 +23,11 @@ import org.oaktag.measure.Length;
  * Moves the side neck point along the shoulder and redraws both necklines with the same end directions. The shoulder
  * loses what the neckline gains along it.
  *
+ * <pre>{@code
+ * Garment widened = block.adjust(widenNeckline(mm(8)));
+ * block.finished(SHOULDER_LENGTH).minus(widened.finished(SHOULDER_LENGTH)).text();   // = 8.0 mm
+ * }</pre>
+ *
  * @param along how far along the shoulder; negative to narrow the neckline
  */
 public record WidenNeckline(Length along) implements Step {

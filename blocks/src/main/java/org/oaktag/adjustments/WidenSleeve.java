@@ -20,6 +20,11 @@ import org.oaktag.measure.Length;
  * of each of its halves, so that its seams stay as true as they are. The hem keeps its width, and the sleeve its length
  * from the top of the cap to the hem.
  *
+ * <pre>{@code
+ * Garment easier = block.adjust(addToUpperArm(mm(20)));
+ * easier.finished(SLEEVE_WIDTH).minus(block.finished(SLEEVE_WIDTH)).text();   // = 20.0 mm
+ * }</pre>
+ *
  * @param by how much wider the sleeve becomes at its underarm points; negative for narrower
  */
 public record WidenSleeve(Length by) implements Step {

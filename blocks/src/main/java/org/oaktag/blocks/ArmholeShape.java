@@ -11,6 +11,10 @@ import org.oaktag.geometry.Vector;
 /**
  * An armhole of two parts. The upper part leaves the shoulder square and comes to the pitch point upright; the lower
  * part goes on from there and arrives square to the side seam. The lower part is always the last curve of the edge.
+ *
+ * <pre>{@code
+ * Point pitch = ArmholeShape.pitch(front.path(ARMHOLE));   // where the armhole is upright
+ * }</pre>
  */
 public final class ArmholeShape {
 

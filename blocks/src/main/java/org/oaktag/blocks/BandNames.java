@@ -2,7 +2,13 @@ package org.oaktag.blocks;
 
 import org.oaktag.garment.Name;
 
-/** The names of the edges, seams and notches of hem bands and cuffs; their pieces are named by {@link TopNames}. */
+/**
+ * The names of the edges, seams and notches of hem bands and cuffs; their pieces are named by {@link TopNames}.
+ *
+ * <pre>{@code
+ * hooded.piece(HEM_BAND_FRONT).edge(BandNames.SIDE).length();
+ * }</pre>
+ */
 public final class BandNames {
 
     /** The short edge of a hem band at the side. */

@@ -6,7 +6,13 @@ import org.oaktag.body.Ease;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Garment;
 
-/** The basic blocks that there are, so that a style can name its own. */
+/**
+ * The basic blocks that there are, so that a style can name its own.
+ *
+ * <pre>{@code
+ * Garment block = BlockKind.KNIT_TOP.draft(juno, Ease.standard(), shell);
+ * }</pre>
+ */
 public enum BlockKind {
     /** The block of {@link KnitTop}. */
     KNIT_TOP {

@@ -16,7 +16,13 @@ import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Transform;
 import org.oaktag.measure.Length;
 
-/** A line across front and back at which both can be lengthened or shortened. */
+/**
+ * A line across front and back at which both can be lengthened or shortened.
+ *
+ * <pre>{@code
+ * Garment longer = block.adjust(lengthenBody(BodyLine.WAIST, cm(3)));   // at the waist, not at the hem
+ * }</pre>
+ */
 public enum BodyLine {
     /** Across the pitch points of the armhole: the armhole grows, and the side seams move down as they are. */
     ARMHOLE("armhole line") {

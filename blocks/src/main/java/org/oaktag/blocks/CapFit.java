@@ -10,6 +10,12 @@ import org.oaktag.measure.Length;
  * A sleeve cap fitted to its armhole: each half is solved against its own half of the armhole, so that the top of the
  * cap lands on the shoulder seam. Immutable.
  *
+ * <pre>{@code
+ * CapFit fit = CapFit.of(front.path(ARMHOLE), block.piece(BACK).path(ARMHOLE), mm(6));
+ * CapFit.Solved cap = fit.atHeight(110);
+ * cap.width();   // of the sleeve at the underarm, mm
+ * }</pre>
+ *
  * @param front the front half on the front armhole
  * @param back the back half on the back armhole
  * @param frontLength the length that the front half must have: its armhole and half the ease

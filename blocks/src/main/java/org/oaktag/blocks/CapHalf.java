@@ -14,6 +14,12 @@ import org.oaktag.measure.Angle;
 /**
  * One half of a sleeve cap, drawn as its front half: the top at the origin, the underarm point to the right and below.
  *
+ * <pre>{@code
+ * CapHalf half = CapHalf.onto(front.path(ARMHOLE));
+ * double around = half.length(170, 110);            // of a half 170 mm wide and 110 mm high
+ * half.widthFor(110, around).getAsDouble();         // = 170.0
+ * }</pre>
+ *
  * <p>Its lower part is the armhole's own curve from the underarm point up to the notch, so that sleeve and body lie on
  * each other there. The notch lies where that curve has turned by 50 degrees; from there a crown leaves in the curve's
  * own direction and comes level to the top. With the armhole given, the half is known by its width and its height, and

@@ -2,7 +2,13 @@ package org.oaktag.blocks;
 
 import org.oaktag.garment.Name;
 
-/** The names of the parts that finish a top: facings, lining, neckband, pockets. */
+/**
+ * The names of the parts that finish a top: facings, lining, neckband, pockets.
+ *
+ * <pre>{@code
+ * top.adjust(faceNeckline(cm(6), shell)).piece(FinishNames.FRONT_FACING).outline().area();
+ * }</pre>
+ */
 public final class FinishNames {
 
     /** The facing of the front's neckline, drawn as its half. */

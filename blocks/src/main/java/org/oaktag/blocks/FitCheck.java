@@ -7,6 +7,12 @@ import org.oaktag.measure.Percent;
  * Whether an opening of the garment passes over the part of the body that has to go through it. It says what the numbers
  * say and no more: seams, thread and comfort are not reckoned. Immutable.
  *
+ * <pre>{@code
+ * FitCheck neck = FitChecks.neck(hooded).orElseThrow();
+ * neck.neededStretch();   // of the opening, to go over the head
+ * neck.advice();          // what to do where the cloth does not stretch so far
+ * }</pre>
+ *
  * @param name the opening, such as {@code "neck opening"}
  * @param opening its girth at rest
  * @param body what must pass, such as {@code "head"}

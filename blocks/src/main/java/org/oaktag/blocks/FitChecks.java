@@ -20,6 +20,12 @@ import org.oaktag.measure.Percent;
 /**
  * Compares the openings of a top with the parts of the body that go through them: the neckline with the head, the hem
  * with the hip, the sleeve with the upper arm and the cuff with the hand.
+ *
+ * <pre>{@code
+ * for (FitCheck check : FitChecks.of(hooded)) {
+ *     String line = check.text() + (check.passes() ? "" : ": " + check.advice());
+ * }
+ * }</pre>
  */
 public final class FitChecks {
 

@@ -18,6 +18,11 @@ import org.oaktag.geometry.Vector;
  * is square to that; its underarm edge leaves the hem square, runs towards the old underarm point and turns into the side
  * seam, in a curve or at a slash for a gusset. Immutable.
  *
+ * <pre>{@code
+ * GrownSleeve half = new GrownSleeve(front, 500, Math.toRadians(20), 120, Optional.empty());
+ * Piece kimono = half.drawn(new GrownSleeve.HalfHem(120, 0));
+ * }</pre>
+ *
  * @param piece the front or the back
  * @param length from the end of the shoulder to the hem, along the edge, in millimetres
  * @param bend how far the arm turns down from the shoulder, in radians

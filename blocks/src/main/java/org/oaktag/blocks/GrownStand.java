@@ -17,6 +17,11 @@ import org.oaktag.geometry.Vector;
  * meet at the side neck point; the stand leans in towards the neck, and its upper edge leaves the centre level and meets
  * the seam square. The seam edge of the back is that of the front, carried over, so that both are equal. Immutable.
  *
+ * <pre>{@code
+ * GrownStand stand = GrownStand.on(front, 60);
+ * Piece grown = stand.grownOn(front);   // with the edge "stand" above the neckline
+ * }</pre>
+ *
  * @param seam the seam edge, from its top down into the shoulder
  * @param along how much of the shoulder it takes up, in millimetres
  */

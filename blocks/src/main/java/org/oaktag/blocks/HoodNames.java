@@ -2,7 +2,14 @@ package org.oaktag.blocks;
 
 import org.oaktag.garment.Name;
 
-/** The names of the edges, seams, notches and finished measures of a hood; its pieces are named by {@link TopNames}. */
+/**
+ * The names of the edges, seams, notches and finished measures of a hood; its pieces are named by {@link TopNames}.
+ *
+ * <pre>{@code
+ * hooded.piece(HOOD_SIDE).edge(HoodNames.CROWN).length();
+ * hooded.finished(HoodNames.FACE_OPENING);
+ * }</pre>
+ */
 public final class HoodNames {
 
     /** The edge round the face, from the neckline up to the crown. */

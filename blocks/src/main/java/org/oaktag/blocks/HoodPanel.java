@@ -13,6 +13,10 @@ import org.oaktag.measure.Length;
  * The side panel of a hood, drawn for a head and a neckline: the face straight down x = 0, the crown from
  * there level over the head, round its back and down to the nape, and the neck edge from the nape back to the front.
  *
+ * <pre>{@code
+ * HoodPanel panel = HoodPanel.draw(HoodShape.twoPiece(), mm(560), mm(200), mm(75), mm(0));
+ * }</pre>
+ *
  * <p>Crown and neck edge are square to each other at the nape, crown and face at the top, neck edge and face at the
  * front; so the outlines run on smoothly where the panels meet. One number is solved: how far the nape lies behind the
  * face, so that the neck edge has the length asked for, to within 1e-8 mm. The shares by which the curves are drawn are

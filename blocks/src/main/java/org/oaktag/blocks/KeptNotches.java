@@ -9,7 +9,15 @@ import org.oaktag.garment.Piece;
 import org.oaktag.geometry.Path;
 import org.oaktag.measure.Length;
 
-/** Leaves the notches of an edge where they are on the cloth when the edge is drawn longer or shorter at one end. */
+/**
+ * Leaves the notches of an edge where they are on the cloth when the edge is drawn longer or shorter at one end.
+ *
+ * <pre>{@code
+ * Path side = SideSeam.straight(front);
+ * Piece straight = KeptNotches.redrawn(
+ *         front, Map.of(SIDE, side, HEM, SideSeam.hem(front, side)), SIDE, End.START);   // as far below the armhole
+ * }</pre>
+ */
 public final class KeptNotches {
 
     private KeptNotches() {}

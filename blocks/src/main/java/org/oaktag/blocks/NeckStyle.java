@@ -11,6 +11,10 @@ import org.oaktag.geometry.Vector;
 /**
  * How a neckline runs between the centre and the side neck point. Whatever the style, it arrives at the shoulder in the
  * direction in which the other half of the neckline goes on.
+ *
+ * <pre>{@code
+ * Garment pointed = block.adjust(reshapeNeckline(NeckStyle.V));
+ * }</pre>
  */
 public enum NeckStyle {
     /** A curve that leaves the centre square. */

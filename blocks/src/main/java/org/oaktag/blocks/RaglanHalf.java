@@ -24,6 +24,11 @@ import org.oaktag.measure.Length;
  * A front or a back whose shoulder is cut off along a line from the neckline to the notch of the armhole, and half a
  * sleeve to which the shoulder is joined.
  *
+ * <pre>{@code
+ * RaglanHalf half = RaglanHalf.front(block.piece(FRONT), block.piece(SLEEVE), mm(40));
+ * half.lineLength();   // of the raglan line, from the neckline to the notch
+ * }</pre>
+ *
  * <p>The line runs smoothly into the armhole at the notch. The cut-off shoulder is mirrored, as it now lies on the other
  * side of the line, and set with its shoulder point over the middle of the sleeve; it is turned about that point until the
  * sleeve's own line, which leaves the neckline at the angle that it had on the body and runs smoothly into the cap at its

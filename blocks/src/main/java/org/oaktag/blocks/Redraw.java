@@ -12,6 +12,12 @@ import org.oaktag.geometry.Vector;
 /**
  * Draws a line anew between other ends, so that it leaves and arrives in the same directions.
  *
+ * <pre>{@code
+ * Path side = front.path(SIDE);
+ * Path moved = Redraw.between(side, side.start().plus(Vector.of(8, 0)), side.end());
+ * Redraw.between(moved, side.start(), side.end()).end().equals(side.end());   // = true
+ * }</pre>
+ *
  * <p>A straight line stays straight. Each handle of a cubic keeps its direction and grows with the distance between the
  * ends: with a chord c that becomes c', a handle h becomes h c'/c. Redrawing back to the old ends therefore gives the
  * old line.

@@ -12,7 +12,14 @@ import org.oaktag.geometry.Vector;
 import org.oaktag.measure.Angle;
 import org.oaktag.measure.Length;
 
-/** The shoulder seam of a front or a back, from the side neck point outwards, drawn longer, shorter or at another slope. */
+/**
+ * The shoulder seam of a front or a back, from the side neck point outwards, drawn longer, shorter or at another slope.
+ *
+ * <pre>{@code
+ * Path dropped = ShoulderSeam.extended(FRONT, front.path(SHOULDER), mm(25), degrees(0));
+ * dropped.length() - front.path(SHOULDER).length();   // = 25.0
+ * }</pre>
+ */
 public final class ShoulderSeam {
 
     /** A shoulder seam shorter than this, in millimetres, cannot be sewn. */

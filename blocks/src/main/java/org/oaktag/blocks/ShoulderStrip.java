@@ -20,6 +20,11 @@ import org.oaktag.measure.Length;
  * the seam and put to the other, mirrored through the seam as when it is folded open. What the one neckline and the one
  * armhole lose the others gain, curve by curve.
  *
+ * <pre>{@code
+ * ShoulderStrip strip = ShoulderStrip.of(block.piece(FRONT), 15);
+ * Piece back = strip.putTo(block.piece(BACK));   // what the front lost it gains
+ * }</pre>
+ *
  * @param giver the piece that loses it
  * @param width how wide it is, in millimetres
  * @param alongNeckline how far the neckline is cut off, from the shoulder, in millimetres

@@ -12,7 +12,14 @@ import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Vector;
 import org.oaktag.measure.Length;
 
-/** The side seam of a front or a back, and the hem that meets it. */
+/**
+ * The side seam of a front or a back, and the hem that meets it.
+ *
+ * <pre>{@code
+ * Path straight = SideSeam.straight(front);   // from the underarm point straight down to the hem
+ * Path hem = SideSeam.hem(front, straight);
+ * }</pre>
+ */
 public final class SideSeam {
 
     private static final double HANDLE = 0.38;

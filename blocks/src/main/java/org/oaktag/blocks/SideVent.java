@@ -22,6 +22,10 @@ import org.oaktag.measure.Length;
  * The vent at the lower end of a side seam: the seam is sewn down to it, and below an extension is folded under along a
  * straight line. The lower edge of the extension is the hem mirrored through that fold, so that both lie on each other
  * when it is folded.
+ *
+ * <pre>{@code
+ * Piece vented = SideVent.cut(front, 90, 25);   // 90 mm high, an extension 25 mm wide
+ * }</pre>
  */
 public final class SideVent {
 

@@ -19,6 +19,12 @@ import org.oaktag.measure.Length;
 /**
  * The cap of a sleeve that is already drawn, to be lowered or fitted anew. Immutable.
  *
+ * <pre>{@code
+ * SleeveCap cap = SleeveCap.of(block.piece(SLEEVE));
+ * cap.height();           // from the top down to the underarm points
+ * cap.loweredBy(mm(10));  // wider, as a lower cap on the same armhole has to be
+ * }</pre>
+ *
  * @param sleeve the sleeve, with both halves of the cap notched
  */
 public record SleeveCap(Piece sleeve) {

@@ -21,6 +21,12 @@ import org.oaktag.measure.Length;
  * The lower end of a sleeve, of its upper or of its lower part: the edge between both underarm edges, to be moved.
  * Immutable.
  *
+ * <pre>{@code
+ * SleeveEnd end = SleeveEnd.of(block.piece(SLEEVE));
+ * end.width();             // of the sleeve at its hem
+ * end.shortenedBy(cm(5));
+ * }</pre>
+ *
  * @param part the sleeve or a part of it, with both underarm edges
  */
 public record SleeveEnd(Piece part) {

@@ -5,7 +5,13 @@ import org.oaktag.garment.Piece;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 
-/** The armhole of a front or a back, redrawn when the shoulder or the side seam that it meets has moved. */
+/**
+ * The armhole of a front or a back, redrawn when the shoulder or the side seam that it meets has moved.
+ *
+ * <pre>{@code
+ * Path deeper = TopArmhole.scooped(front, 8);   // 8 mm further in, its ends as they were
+ * }</pre>
+ */
 public final class TopArmhole {
 
     private static final double LEAST_SCOOP = 40;

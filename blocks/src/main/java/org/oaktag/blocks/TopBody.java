@@ -15,6 +15,11 @@ import org.oaktag.geometry.Point;
 /**
  * Front and back together, redrawn when their side seams or the lower ends of their centres have moved.
  *
+ * <pre>{@code
+ * Garment straightened = TopBody.withSides(
+ *         block, Map.of(FRONT, SideSeam.straight(block.piece(FRONT)), BACK, SideSeam.straight(block.piece(BACK))));
+ * }</pre>
+ *
  * <p>Both hems run on smoothly across the side seam. With both centres at one level each hem is square to its side seam;
  * with one lower than the other they slope from the higher to the lower, at the seam one and a half times as steeply as
  * on the whole, as a cut aslant through a tube does nearly (there: pi/2 times).

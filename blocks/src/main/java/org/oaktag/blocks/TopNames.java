@@ -2,7 +2,15 @@ package org.oaktag.blocks;
 
 import org.oaktag.garment.Name;
 
-/** The names of the pieces, seams and finished measures of a top, wherever a draft or an adjustment speaks of them. */
+/**
+ * The names of the pieces, seams and finished measures of a top, wherever a draft or an adjustment speaks of them.
+ *
+ * <pre>{@code
+ * block.piece(TopNames.FRONT);
+ * block.finished(TopNames.CHEST_GIRTH);
+ * block.walkSeams().seam(TopNames.SIDE_SEAM).isTrue();   // = true
+ * }</pre>
+ */
 public final class TopNames {
 
     /** The front of the body, drawn as its half. */

@@ -19,7 +19,13 @@ import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Transform;
 import org.oaktag.geometry.Vector;
 
-/** The neckline of a front or a back, redrawn when the centre or the shoulder that it meets has moved. */
+/**
+ * The neckline of a front or a back, redrawn when the centre or the shoulder that it meets has moved.
+ *
+ * <pre>{@code
+ * Piece pointed = TopNeckline.inStyle(front, NeckStyle.V);
+ * }</pre>
+ */
 public final class TopNeckline {
 
     private static final double TOLERANCE = 0.01;

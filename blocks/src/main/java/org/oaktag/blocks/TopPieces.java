@@ -23,6 +23,10 @@ import org.oaktag.measure.Length;
  * sleeve with its own from the back of the cap round to the underarm, and those edges that a step works on one right after
  * the other.
  *
+ * <pre>{@code
+ * Piece front = TopPieces.half(block, FRONT, NECKLINE, SHOULDER);   // refused unless the two edges follow each other
+ * }</pre>
+ *
  * <p>A general step may make any piece into something else: whole, turned over, parted, joined to another. A step of tops
  * that would then move half of it, or the wrong way, is refused here, and told which step of the history it has to come
  * before.

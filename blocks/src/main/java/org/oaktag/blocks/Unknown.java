@@ -8,6 +8,10 @@ import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
 /**
  * Finds the one unknown of a draft: the depth at which a neckline has its length, the width at which a cap does.
  *
+ * <pre>{@code
+ * double depth = Unknown.solve(x -> x * x - 2, 1, 2).orElseThrow();   // = 1.41421356
+ * }</pre>
+ *
  * <p>The work is done by the bracketing solver of commons-math3 (an n-th order Brent method), which cannot leave the
  * range in which the unknown is sought.
  */

@@ -11,6 +11,16 @@ import org.oaktag.measure.Length;
 /**
  * Gathers the measures of a body. Nothing is checked before {@link #build()}, so the order does not matter; a measure
  * given twice keeps the last value. Not for sharing between threads.
+ *
+ * <pre>{@code
+ * BodyMeasurements teo = BodyMeasurements.builder()
+ *         .name("Teo")
+ *         .figure(Figure.MAN)
+ *         .bustGirth(cm(99))
+ *         .height(cm(179))
+ *         .measure(BodyMeasure.ARM_LENGTH, cm(63))
+ *         .build();
+ * }</pre>
  */
 public final class BodyBuilder {
 

@@ -7,6 +7,12 @@ import org.oaktag.garment.Name;
 /**
  * A measure of the body, under the term of ISO 8559-1:2017 where the standard has one.
  *
+ * <pre>{@code
+ * mira.measure(BodyMeasure.HEAD_GIRTH);                          // taken or derived
+ * BodyMeasure.named(Name.of("stature"));                         // = Optional[HEIGHT]
+ * BodyMeasure.SHOULDER_LENGTH.definition();                      // where the tape runs
+ * }</pre>
+ *
  * <p>Two measures have no term there and carry words made from its own: {@link #NAPE_TO_ARMPIT} and
  * {@link #HAND_GIRTH_WITH_THUMB}. Only {@link #BUST_GIRTH} and {@link #HEIGHT} must be taken; for a grown body every
  * other measure can be derived, though never as well as a tape does it.

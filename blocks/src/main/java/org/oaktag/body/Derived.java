@@ -5,6 +5,12 @@ import org.oaktag.measure.Length;
 /**
  * A measure that was not taken but derived from others: a fallback, and to be shown as such. Immutable.
  *
+ * <pre>{@code
+ * for (Derived derived : mira.derived()) {
+ *     String line = derived.measure().label() + ": " + derived.rule();   // to be shown as not taken
+ * }
+ * }</pre>
+ *
  * @param measure what was derived
  * @param value what it came to
  * @param rule how, with the numbers filled in: {@code "0.1565 x bust girth 940.0 mm + 223.0 mm"}

@@ -5,6 +5,11 @@ import org.oaktag.measure.Length;
 /**
  * How closely a knit garment is meant to sit, by its ease at the bust. The bands are common practice of the trade for
  * knits; a woven needs more (NMSU guide C-228: 3 to 4 in at the bust).
+ *
+ * <pre>{@code
+ * EaseCategory.of(mm(80));             // = STANDARD
+ * EaseCategory.LOOSE.least().text();   // = 100.0 mm
+ * }</pre>
  */
 public enum EaseCategory {
     /** On the body, or less than the body in a cloth that stretches: from a tenth of the girth below it up to nothing. */

@@ -1,6 +1,12 @@
 package org.oaktag.body;
 
-/** Whose body it is, as far as proportions and the rules for children's garments depend on it. */
+/**
+ * Whose body it is, as far as proportions and the rules for children's garments depend on it.
+ *
+ * <pre>{@code
+ * Figure.GIRL.isChild();   // = true
+ * }</pre>
+ */
 public enum Figure {
     /** A grown woman. */
     WOMAN("woman"),

@@ -3,7 +3,14 @@ package org.oaktag.body;
 import java.util.Locale;
 import org.oaktag.measure.Length;
 
-/** A unit in which a body is measured. */
+/**
+ * A unit in which a body is measured.
+ *
+ * <pre>{@code
+ * LengthUnit.INCH.of(37);              // = 939.8 mm
+ * LengthUnit.CM.count(mm(940));        // = 94.0
+ * }</pre>
+ */
 public enum LengthUnit {
     /** Millimetres. */
     MM("mm", "millimetres", 1),

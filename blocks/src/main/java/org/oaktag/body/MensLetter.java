@@ -4,7 +4,13 @@ import java.util.Arrays;
 import java.util.Optional;
 import org.oaktag.measure.Length;
 
-/** The letters by which EN 13402-3 codes men's sizes after the chest girth. */
+/**
+ * The letters by which EN 13402-3 codes men's sizes after the chest girth.
+ *
+ * <pre>{@code
+ * MensLetter.of(teo.bustGirth());   // = Optional[M]
+ * }</pre>
+ */
 public enum MensLetter {
     /** 86 to 94 cm. */
     S(86, 94),

@@ -7,6 +7,12 @@ import org.oaktag.measure.Length;
 /**
  * What a measure of a body can be at all. Outside lies a slip of the pen or of the unit.
  *
+ * <pre>{@code
+ * PlausibleRange chest = PlausibleRange.of(BodyMeasure.BUST_GIRTH, Figure.WOMAN);
+ * chest.includes(cm(94));     // = true
+ * chest.includes(inches(94)); // = false
+ * }</pre>
+ *
  * <p>The ranges rest on the least and the greatest value among the 1,986 women and 4,082 men of the 2012 US Army survey
  * (Gordon et al., 2012 Anthropometric Survey of U.S. Army Personnel, NATICK/TR-15/007): a grown body may have 0.70 of
  * the least to 1.20 times the greatest, which admits chests of 50 to 170 cm; a child's may have 0.50 of the least up to

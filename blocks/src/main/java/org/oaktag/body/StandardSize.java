@@ -8,6 +8,11 @@ import org.oaktag.measure.Length;
 /**
  * A size as a standard defines it: the measures of the body it is for. Immutable.
  *
+ * <pre>{@code
+ * BodyMeasurements misses = StandardSize.ASTM_D5585_MISSES_8.builder().height(cm(168)).build();
+ * misses.bustGirth().textInInches();   // = 36.25 in
+ * }</pre>
+ *
  * @param standard the standard, such as {@code "JIS L 4005"}
  * @param designation the size, such as {@code "9AR"}
  * @param figure whose size it is

@@ -6,6 +6,11 @@ import org.oaktag.PatternException;
  * How hard a lay is tried, counted in tries and not in seconds, so that the same effort gives the same lay on every
  * machine. Immutable.
  *
+ * <pre>{@code
+ * Lay lay = Lay.of(
+ *         CutList.of(top), shell, Allowances.industryKnit(top), Spread.single(cm(150)).withNap(), Effort.tries(40));
+ * }</pre>
+ *
  * @param tries how many orders of the pieces are tried, 1 to 1000000
  */
 public record Effort(int tries) {

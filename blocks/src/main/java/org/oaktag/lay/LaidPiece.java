@@ -7,6 +7,14 @@ import org.oaktag.geometry.Transform;
 /**
  * A piece in its place on the cloth. Immutable.
  *
+ * <pre>{@code
+ * Lay lay = Lay.of(
+ *         CutList.of(top), shell, Allowances.industryKnit(top), Spread.folded(cm(150)), Effort.tries(40));
+ * for (LaidPiece laid : lay.pieces()) {
+ *     String line = laid.item().piece().name() + (laid.isTurned() ? ", turned" : "");
+ * }
+ * }</pre>
+ *
  * @param item which piece
  * @param through which layers it is cut through
  * @param motion the rigid motion from the piece's own millimetres to the cloth; where it reverses, the upper layer gets

@@ -16,6 +16,14 @@ import org.oaktag.measure.Percent;
 /**
  * Everything that is cut from one cloth, laid on it. Immutable.
  *
+ * <pre>{@code
+ * Lay lay = Lay.of(
+ *         CutList.of(top), shell, Allowances.industryKnit(top), Spread.single(cm(150)), Effort.tries(40));
+ * lay.lengthToBuy();
+ * lay.use();           // how much of the cloth is used
+ * lay.lowerBound();    // no lay can be shorter
+ * }</pre>
+ *
  * @param cloth the cloth
  * @param spread how it is spread
  * @param pieces the pieces in their places, those at the beginning of the cloth first

@@ -8,6 +8,10 @@ import org.oaktag.garment.Garment;
  * The seams of a garment in an order in which they can be sewn, each with the stitch suggested for its cloths; the hems that
  * are turned up come last. Immutable.
  *
+ * <pre>{@code
+ * AssemblyOrder.of(hooded).operations().get(0).stitchText();   // = 514
+ * }</pre>
+ *
  * <p>What must be is derived from the seams: a side made of several edges is whole only after the seams that join them, and a
  * seam that laps over others comes after those. What is chosen is to sew <b>in the round</b>: a seam that closes on itself
  * comes after the seams that close its two edges to rings, so that a sleeve is set into the closed armhole. Beyond that, small

@@ -10,6 +10,12 @@ import org.oaktag.garment.SeamSide;
 /**
  * One thing to be sewn: a seam, or a hem that is turned up. Immutable.
  *
+ * <pre>{@code
+ * for (Operation operation : AssemblyOrder.of(hooded).operations()) {
+ *     String line = operation.number() + ". " + operation.stitchText();
+ * }
+ * }</pre>
+ *
  * @param number its place in the order, counted from 1
  * @param name the name of the seam, or of the piece whose hem it is
  * @param work what is sewn

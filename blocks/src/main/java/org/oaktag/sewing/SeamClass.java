@@ -1,6 +1,12 @@
 package org.oaktag.sewing;
 
-/** Seam classes of ISO 4916, those that are suggested here. */
+/**
+ * Seam classes of ISO 4916, those that are suggested here.
+ *
+ * <pre>{@code
+ * SeamClass.SUPERIMPOSED.number();   // = 1
+ * }</pre>
+ */
 public enum SeamClass {
     /** Plies laid on each other, edges together, and joined. */
     SUPERIMPOSED(1, "superimposed"),

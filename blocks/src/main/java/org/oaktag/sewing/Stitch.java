@@ -1,6 +1,12 @@
 package org.oaktag.sewing;
 
-/** Stitch types of ISO 4915, those that are suggested here. */
+/**
+ * Stitch types of ISO 4915, those that are suggested here.
+ *
+ * <pre>{@code
+ * Stitch.SAFETY_OVEREDGE.number();   // = 514
+ * }</pre>
+ */
 public enum Stitch {
     /** Lockstitch: two threads, hardly stretches. */
     LOCKSTITCH("301", "lockstitch"),
