@@ -7,7 +7,8 @@ import java.util.List;
 /**
  * Turns contacts of curves into crossings of their paths: joins what meets at the joins of curves, and tells crosses from touches.
  *
- * <p>Contacts within 1e-6 mm of each other along both paths are one, round the end of a closed path as well. A point is a cross if, in the
+ * <p>Contacts within 1e-6 mm of each other along both paths are one, round the end of a closed path as well; an overlap that passes it is
+ * told as two, and so is one at whose middle one of the paths turns back. A point is a cross if, in the
  * order of the angles at which they are seen from it, exactly one branch of the second path lies between the two of the first. They are
  * looked at up to 0.1 mm away, nearer where another meeting or an end is near. At an end of an open path, or on one of no length, it
  * is a touch.
@@ -40,7 +41,7 @@ final class CrossingCollector {
         Curve curve = first.curves().get(i);
         Curve other = second.curves().get(j);
         // An end is the more exact of the two, and is what neighbouring curves share.
-        Point point = (u == 0 || u == 1) && t > 0 && t < 1 ? other.pointAt(u) : curve.pointAt(t);
+        Point point = u == 0 || u == 1 ? other.pointAt(u) : curve.pointAt(t);
         return new Crossing.Place(
                 point, first.distanceAt(new Path.Location(i, t)), second.distanceAt(new Path.Location(j, u)));
     }
@@ -68,26 +69,35 @@ final class CrossingCollector {
     private List<Crossing> joinedOverlaps() {
         List<Crossing> joined = new ArrayList<>();
         for (Crossing overlap : found) {
-            if (overlap.kind() != Crossing.Kind.OVERLAP) {
-                continue;
-            }
-            int last = joined.size() - 1;
-            if (last >= 0 && isSame(joined.get(last).to(), overlap.from())) {
-                joined.set(
-                        last,
-                        new Crossing(Crossing.Kind.OVERLAP, joined.get(last).from(), overlap.to()));
-            } else {
-                joined.add(overlap);
+            if (overlap.kind() == Crossing.Kind.OVERLAP) {
+                Crossing.Place from = overlap.from();
+                for (Crossing earlier : List.copyOf(joined)) {
+                    if (isNext(earlier, overlap)) {
+                        joined.remove(earlier);
+                        from = earlier.from();
+                    }
+                }
+                joined.add(new Crossing(Crossing.Kind.OVERLAP, from, overlap.to()));
             }
         }
         return joined;
     }
 
-    private boolean isSame(Crossing a, Crossing b) {
-        return isSame(a.from(), b.from());
+    /**
+     * Tells whether one overlap goes on with the other: the same way along the second path, and not round the end of a closed one, so that
+     * along an overlap the distances only rise or only fall.
+     */
+    private static boolean isNext(Crossing overlap, Crossing next) {
+        return Math.abs(overlap.to().first() - next.first()) <= SAME
+                && Math.abs(overlap.to().second() - next.second()) <= SAME
+                && isForward(overlap) == isForward(next);
     }
 
-    private boolean isSame(Crossing.Place a, Crossing.Place b) {
+    private static boolean isForward(Crossing overlap) {
+        return overlap.to().second() > overlap.second();
+    }
+
+    private boolean isSame(Crossing a, Crossing b) {
         return apart(first, a.first(), b.first()) <= SAME && apart(second, a.second(), b.second()) <= SAME;
     }
 
@@ -99,7 +109,7 @@ final class CrossingCollector {
     }
 
     private static boolean within(Path path, double distance, double low, double high) {
-        return (distance >= low - SAME && distance <= high + SAME)
+        return (distance > low && distance < high)
                 || apart(path, distance, low) <= SAME
                 || apart(path, distance, high) <= SAME;
     }

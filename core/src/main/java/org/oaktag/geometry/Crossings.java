@@ -1,7 +1,6 @@
 package org.oaktag.geometry;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -117,8 +116,6 @@ public final class Crossings {
                 }
             }
         }
-        return found.crossings().stream()
-                .sorted(Comparator.comparingDouble(Crossing::first))
-                .toList();
+        return found.crossings();
     }
 }

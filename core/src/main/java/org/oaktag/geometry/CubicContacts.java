@@ -14,7 +14,6 @@ import java.util.List;
  * are not they touch, if they meet at all, and the common tangent is solved for.
  */
 final class CubicContacts {
-    private static final int MAX_DEPTH = 100;
     private static final int NEWTON_STEPS = 16;
 
     private final Cubic a;
@@ -28,25 +27,27 @@ final class CubicContacts {
         this.tolerance = tolerance;
     }
 
-    /** Returns the points that b has in common with what is left of a outside the stretches that they share. */
+    /** Returns the points that the two have in common outside of the stretches that they share. */
     static List<Contact> between(Cubic a, Cubic b, List<Contact> shared, double tolerance) {
         CubicContacts search = new CubicContacts(a, b, tolerance);
         double from = 0;
         for (Contact stretch : shared) {
-            search.part(from, stretch.t0());
+            search.parts(from, stretch.t0(), 0, 1);
+            search.parts(stretch.t0(), stretch.t1(), 0, Math.min(stretch.u0(), stretch.u1()));
+            search.parts(stretch.t0(), stretch.t1(), Math.max(stretch.u0(), stretch.u1()), 1);
             from = stretch.t1();
         }
-        search.part(from, 1);
+        search.parts(from, 1, 0, 1);
         return search.found;
     }
 
-    private void part(double from, double to) {
-        if (from < to) {
-            pair(new CubicPiece(a.sub(from, to), from, to), new CubicPiece(b, 0, 1), MAX_DEPTH);
+    private void parts(double t0, double t1, double u0, double u1) {
+        if (t0 < t1 && u0 < u1) {
+            pair(new CubicPiece(a.sub(t0, t1), t0, t1), new CubicPiece(b.sub(u0, u1), u0, u1));
         }
     }
 
-    private void pair(CubicPiece p, CubicPiece q, int depth) {
+    private void pair(CubicPiece p, CubicPiece q) {
         if (p.isApartFrom(q, tolerance)) {
             return;
         }
@@ -56,18 +57,18 @@ final class CubicContacts {
         }
         boolean straight = p.isStraight(0.25 * tolerance) && q.isStraight(0.25 * tolerance);
         boolean tiny = p.size() <= tolerance && q.size() <= tolerance;
-        if (depth == 0 || tiny || straight) {
-            if (aslant || !touch(p, q)) {
+        if (tiny || straight) {
+            if (!touch(p, q)) {
                 crossing(p, q, 1);
             }
             return;
         }
         if (p.size() >= q.size()) {
-            pair(p.firstHalf(), q, depth - 1);
-            pair(p.secondHalf(), q, depth - 1);
+            pair(p.firstHalf(), q);
+            pair(p.secondHalf(), q);
         } else {
-            pair(p, q.firstHalf(), depth - 1);
-            pair(p, q.secondHalf(), depth - 1);
+            pair(p, q.firstHalf());
+            pair(p, q.secondHalf());
         }
     }
 

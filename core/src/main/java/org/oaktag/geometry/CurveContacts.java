@@ -8,8 +8,8 @@ import java.util.List;
  * Everything that two curves have in common.
  *
  * <p>First the ends that lie on the other curve are found: they are reported exactly, and two of them may bound a shared stretch.
- * Different cubics meet in at most nine points (Bézout), so a stretch whose ends and eight points between lie on the other curve is shared. What is left
- * are points inside both curves, found by {@link LineContacts} or {@link CubicContacts}.
+ * Different cubics meet in at most nine points (Bézout), so a stretch whose ends and eight points between lie on the other curve is shared. What is
+ * left are points inside both curves, found by {@link LineContacts} or {@link CubicContacts}.
  */
 final class CurveContacts {
     /** Curves nearer than this, mm, meet; it grows with the coordinates where a double is coarser. */
@@ -67,7 +67,7 @@ final class CurveContacts {
     private static List<Contact> inner(Curve a, Curve b, List<Contact> shared, double tolerance) {
         if (a instanceof Line line) {
             return b instanceof Line other
-                    ? LineContacts.between(line, other, tolerance)
+                    ? LineContacts.between(line, other)
                     : LineContacts.between(line, (Cubic) b, tolerance);
         }
         if (b instanceof Line line) {
@@ -79,35 +79,47 @@ final class CurveContacts {
     }
 
     private static List<Contact> ends(Curve a, Curve b, double tolerance) {
-        List<Contact> ends = new ArrayList<>(4);
-        for (int end = 0; end <= 1; end++) {
-            Point pa = end == 0 ? a.start() : a.end();
-            if (hull(b).expanded(tolerance).contains(pa)) {
-                Nearest on = b.nearest(pa);
-                if (on.distance() <= tolerance) {
-                    ends.add(Contact.point(end, snapped(b, on, pa, tolerance)));
-                }
+        List<Contact> ends = new ArrayList<>();
+        for (double end = 0; end <= 1; end++) {
+            for (double u : places(b, end == 0 ? a.start() : a.end(), tolerance)) {
+                ends.add(Contact.point(end, u));
             }
-        }
-        for (int end = 0; end <= 1; end++) {
-            Point pb = end == 0 ? b.start() : b.end();
-            if (hull(a).expanded(tolerance).contains(pb)) {
-                Nearest on = a.nearest(pb);
-                if (on.distance() <= tolerance) {
-                    ends.add(Contact.point(snapped(a, on, pb, tolerance), end));
-                }
+            for (double t : places(a, end == 0 ? b.start() : b.end(), tolerance)) {
+                ends.add(Contact.point(t, end));
             }
         }
         ends.sort(Comparator.comparingDouble(Contact::t0).thenComparingDouble(Contact::u0));
         return ends;
     }
 
-    /** Of all points within the tolerance prefers the very end of the curve. */
-    private static double snapped(Curve curve, Nearest on, Point point, double tolerance) {
-        if (on.t() < 0.5 && curve.start().isCloseTo(point, tolerance)) {
-            return 0;
+    /**
+     * Where a curve passes the point: of all that is within the tolerance its very ends, both if it is closed, else both branches of a
+     * double point, else the nearest.
+     */
+    private static List<Double> places(Curve curve, Point point, double tolerance) {
+        if (!hull(curve).expanded(tolerance).contains(point)) {
+            return List.of();
         }
-        return on.t() > 0.5 && curve.end().isCloseTo(point, tolerance) ? 1 : on.t();
+        Nearest on = curve.nearest(point);
+        if (on.distance() > tolerance) {
+            return List.of();
+        }
+        List<Double> candidates = new ArrayList<>(List.of(0.0, 1.0));
+        if (curve instanceof Cubic cubic) {
+            for (Contact knot : SelfContacts.of(cubic)) {
+                candidates.add(knot.t0());
+                candidates.add(knot.u0());
+            }
+        }
+        candidates.add(on.t());
+        List<Double> places = new ArrayList<>();
+        for (double t : candidates) {
+            if (curve.pointAt(t).isCloseTo(point, tolerance)
+                    && places.stream().noneMatch(known -> apart(curve, known, known, t) <= SAME)) {
+                places.add(t);
+            }
+        }
+        return places;
     }
 
     private static List<Contact> shared(Curve a, Curve b, List<Contact> ends, double tolerance) {
@@ -137,14 +149,22 @@ final class CurveContacts {
         if (a.lengthBetween(stretch.t0(), stretch.t1(), SAME) <= SAME || b.lengthBetween(u0, u1, SAME) <= SAME) {
             return false;
         }
-        Curve part = b.sub(u0, u1);
+        return isAlong(a.sub(stretch.t0(), stretch.t1()), b.sub(u0, u1), tolerance, stretch.u0() < stretch.u1());
+    }
+
+    /** Tells whether either curve keeps to the other, and both run forward or, if so asked, one forward and one back. */
+    private static boolean isAlong(Curve a, Curve b, double tolerance, boolean forward) {
+        double[] onB = new double[SAMPLES];
         for (int i = 1; i < SAMPLES; i++) {
-            double t = stretch.t0() + (stretch.t1() - stretch.t0()) * i / SAMPLES;
-            if (part.nearest(a.pointAt(t)).distance() > tolerance) {
+            double share = (double) i / SAMPLES;
+            Nearest on = b.nearest(a.pointAt(share));
+            if (on.distance() > tolerance || a.nearest(b.pointAt(share)).distance() > tolerance) {
                 return false;
             }
+            onB[i] = on.t();
         }
-        return true;
+        // A closed curve has each of its points in common with itself both ways round.
+        return onB[1] < onB[SAMPLES - 1] == forward;
     }
 
     /** Tells whether the point is part of, or the same as, a contact that is known already. */

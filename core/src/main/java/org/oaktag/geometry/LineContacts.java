@@ -14,7 +14,7 @@ final class LineContacts {
     private LineContacts() {}
 
     /** Returns the crossing of two segments that are not parallel; the ends that lie on the other are found elsewhere. */
-    static List<Contact> between(Line a, Line b, double tolerance) {
+    static List<Contact> between(Line a, Line b) {
         Vector d = a.end().minus(a.start());
         Vector e = b.end().minus(b.start());
         Vector gap = b.start().minus(a.start());
@@ -24,6 +24,7 @@ final class LineContacts {
         return t >= 0 && t <= 1 && u >= 0 && u <= 1 ? List.of(Contact.point(t, u)) : List.of();
     }
 
+    /** Returns where the segment meets the cubic; its ends that lie on the cubic are found elsewhere as well. */
     static List<Contact> between(Line line, Cubic cubic, double tolerance) {
         double length = line.length();
         if (length == 0) {
@@ -32,8 +33,8 @@ final class LineContacts {
         List<Contact> found = new ArrayList<>();
         for (double u : parameters(cubic, line.start(), line.directionAt(0), tolerance)) {
             double t = cubic.pointAt(u).minus(line.start()).dot(line.directionAt(0)) / length;
-            if (t >= -tolerance / length && t <= 1 + tolerance / length) {
-                found.add(Contact.point(Math.min(Math.max(t, 0), 1), u));
+            if (t >= 0 && t <= 1) {
+                found.add(Contact.point(t, u));
             }
         }
         return found;

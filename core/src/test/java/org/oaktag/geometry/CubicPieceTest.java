@@ -83,4 +83,49 @@ class CubicPieceTest {
         assertThat(right.isAslantTo(piece(0, 0, 0, 0, 0, 1, 0, 3))).isFalse();
         assertThat(right.isAslantTo(piece(0, 0, 0, 1, 0, 1, 0, 3))).isFalse();
     }
+
+    /** Just as far as allowed is straight, and just as far as asked for is not apart: these numbers are exact. */
+    @Test
+    void bounds_are_part_of_what_they_bound() {
+        assertThat(piece(0, 0, 2, 1, 6, 0, 8, 0).isStraight(1)).isTrue();
+        assertThat(piece(0, 0, 2, 0, 6, -1, 8, 0).isStraight(1)).isTrue();
+        // A chord of 1 and a polygon of 3; a chord of 1 and a polygon of 1.
+        assertThat(piece(0, 0, 0, 1, 1, 1, 1, 0).isStraight(1)).isFalse();
+        assertThat(piece(0, 0, 0, 0, 1, 0, 1, 0).isStraight(1)).isTrue();
+        CubicPiece flat = piece(0, 0, 1, 0, 2, 0, 3, 0);
+        assertThat(flat.isApartFrom(piece(4, 0, 5, 0, 6, 0, 7, 0), 1)).isFalse();
+        assertThat(piece(4, 0, 5, 0, 6, 0, 7, 0).isApartFrom(flat, 1)).isFalse();
+        assertThat(PIECE.holds(0.2 - 1e-15, 0)).isTrue();
+        assertThat(PIECE.holds(0.6 + 1e-15, 0)).isTrue();
+    }
+
+    /** A slanted pair a little more than 1 apart across, whose boxes overlap, wherever on the table it lies. */
+    @Test
+    void apart_is_told_wherever_the_two_lie() {
+        for (double[] at : new double[][] {{0, 0}, {900, -300}, {-700, 800}, {1e5, 1e5}}) {
+            Transform moved = Transform.translation(at[0], at[1]);
+            for (double across : new double[] {1.01, 0.99, -0.99, -1.01}) {
+                double shift = across * Math.sqrt(2);
+                Cubic one = CubicTest.cubic(0, 0, 10, 10, 20, 20, 30, 30);
+                Cubic other = CubicTest.cubic(shift + 4, 4, shift + 14, 14, shift + 24, 24, shift + 34, 34);
+                CubicPiece a = new CubicPiece(one.transformed(moved), 0, 1);
+                CubicPiece b = new CubicPiece(other.transformed(moved), 0, 1);
+                assertThat(a.isApartFrom(b, 1)).isEqualTo(Math.abs(across) > 1);
+                assertThat(b.isApartFrom(a, 1)).isEqualTo(Math.abs(across) > 1);
+            }
+        }
+    }
+
+    /** Of two pieces it is enough that the strip of one keeps the other out. */
+    @Test
+    void either_strip_will_do() {
+        CubicPiece slanted = piece(0, 0, 10, 10, 20, 20, 30, 30);
+        CubicPiece bow = piece(12, 0, 22, 10, 26, 8, 36, 18);
+        assertThat(slanted.isApartFrom(bow, 1)).isTrue();
+        assertThat(bow.isApartFrom(slanted, 1)).isTrue();
+        // Closed pieces have no chord, and so no strip; boxes alone decide.
+        CubicPiece closed = piece(20, 2, 24, 2, 24, 6, 20, 2);
+        assertThat(closed.isApartFrom(slanted, 1)).isTrue();
+        assertThat(closed.isApartFrom(piece(21, 3, 22, 5, 23, 2, 21, 3), 1)).isFalse();
+    }
 }
