@@ -100,9 +100,11 @@ record FacedPanel(Piece side, Path.Split crown, Path.Split neck) {
 
     private List<Notch> liningNotches() {
         List<Notch> notches = new ArrayList<>(shortened(side, facingCrown()));
-        side.notch(HoodNames.NECK, TopNames.SHOULDER_NOTCH)
-                .filter(notch -> notch.distance() < neck.before().length() - CLEAR)
-                .ifPresent(notches::add);
+        side.notches().stream()
+                .filter(notch -> notch.edge().equals(HoodNames.NECK)
+                        && notch.from() == End.START
+                        && notch.distance() < neck.before().length() - CLEAR)
+                .forEach(notches::add);
         return notches;
     }
 

@@ -1,6 +1,7 @@
 package org.oaktag.adjustments;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.oaktag.blocks.HoodNames;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Cloth;
@@ -51,7 +52,11 @@ record FacedStrip(Piece strip, double facing) {
                         strip.grainline(),
                         strip.cut(),
                         cloth)
-                .withNotches(FacedPanel.shortened(strip, facing));
+                .withNotches(Stream.concat(
+                                FacedPanel.shortened(strip, facing).stream(),
+                                strip.notches().stream()
+                                        .filter(notch -> notch.edge().equals(HoodNames.NECK)))
+                        .toList());
     }
 
     private Point foldedNape() {

@@ -10,18 +10,16 @@ import org.oaktag.blocks.HoodNames;
 import org.oaktag.blocks.HoodPanel;
 import org.oaktag.blocks.HoodShape;
 import org.oaktag.blocks.TopNames;
-import org.oaktag.blocks.TopPieces;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cloth;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Note;
 import org.oaktag.measure.Length;
 
 /**
- * Fits a hood to the neckline, in the cloth of the front. A hood that is there already, and its lining, is taken off
+ * Fits a hood to the neckline, that of a raglan too, in the cloth of the front. A hood that is there already, and its lining, is taken off
  * first.
  *
  * <pre>{@code
@@ -99,30 +97,20 @@ public record FitHood(HoodShape shape, Length lap, boolean drawstring) implement
         if (drawstring) {
             DrawstringRule.check(garment.wearer());
         }
-        if (NeckOpening.isRaglan(garment)) {
-            throw PatternException.of(
-                    "hood",
-                    "must be fitted to a neckline of front and back alone",
-                    "a raglan, whose sleeves are part of the neckline",
-                    "leave out the raglan or the hood");
-        }
-        Length front = TopPieces.body(garment, TopNames.FRONT, EdgeNames.NECKLINE)
-                .edge(EdgeNames.NECKLINE)
-                .length();
-        Length back = TopPieces.body(garment, TopNames.BACK, EdgeNames.NECKLINE)
-                .edge(EdgeNames.NECKLINE)
-                .length();
+        NeckOpening opening = NeckOpening.of(garment);
+        Length front = opening.toShoulder();
         if (lap.compareTo(front) > 0) {
             throw PatternException.of(
                     "lap of the hood",
-                    "must be 0 mm to " + front.roundedDown().text() + ", the front neckline from centre to shoulder",
+                    "must be 0 mm to " + front.roundedDown().text()
+                            + ", the neckline from centre front to the shoulder",
                     lap.text(),
                     "");
         }
         Length head = garment.wearer().measure(BodyMeasure.HEAD_GIRTH.asName());
-        HoodPanel panel = HoodPanel.draw(shape, head, front.plus(back), back, lap);
+        HoodPanel panel = HoodPanel.draw(shape, head, Length.mm(opening.half()), opening.fromShoulder(), lap);
         Cloth cloth = garment.piece(TopNames.FRONT).cloth();
-        HoodPieces hood = new HoodPieces(panel, shape, lap, drawstring, cloth);
+        HoodPieces hood = new HoodPieces(panel, opening, shape, lap, drawstring, cloth);
         boolean again = garment.hasPiece(TopNames.HOOD_SIDE);
         Assembly assembly = Assembly.of(garment).takeOff(HOOD).put(hood.side());
         hood.centre().ifPresent(assembly::put);

@@ -36,12 +36,13 @@ import org.oaktag.measure.Percent;
  * The pieces of a hood, made from the drawing of its side panel, with their seams and measures.
  *
  * @param panel the drawing of the side panel
+ * @param opening the neckline that it is sewn to
  * @param shape whether there is a strip over the middle, and how wide
  * @param lap by how much the fronts lap over each other
  * @param eyelets whether the side panel is marked for a cord
  * @param cloth what all is cut from
  */
-record HoodPieces(HoodPanel panel, HoodShape shape, Length lap, boolean eyelets, Cloth cloth) {
+record HoodPieces(HoodPanel panel, NeckOpening opening, HoodShape shape, Length lap, boolean eyelets, Cloth cloth) {
 
     private static final String REFIT = "fit the hood again";
 
@@ -56,12 +57,15 @@ record HoodPieces(HoodPanel panel, HoodShape shape, Length lap, boolean eyelets,
 
     private static final double GRAIN_SHARE = 0.45;
 
+    /** Nearer to the end of an edge, in millimetres, the end itself shows the place. */
+    private static final double CLEAR = 3;
+
     /** Returns the side panel. */
     Piece side() {
         double faceLength = panel.face().length();
         double grain = GRAIN_SHARE * panel.depth();
         List<Notch> notches = new ArrayList<>(crownNotches());
-        notches.add(Notch.single(TopNames.SHOULDER_NOTCH, HoodNames.NECK, End.START, panel.shoulder()));
+        notches.addAll(neckNotches(HoodNames.NECK, End.START, halfStrip(), Double.MAX_VALUE));
         if (lap.mm() > 0) {
             notches.add(Notch.single(
                     HoodNames.CENTRE_FRONT_NOTCH,
@@ -122,16 +126,40 @@ record HoodPieces(HoodPanel panel, HoodShape shape, Length lap, boolean eyelets,
                 new Cloth(Cloth.INTERFACING, "firm interfacing", Percent.percent(0))));
     }
 
+    /**
+     * Returns the notches of those joints of the neckline that a neck edge meets.
+     *
+     * @param from the end of the edge that lies towards centre back
+     * @param least how far that end is from centre back
+     * @param most how far the other end is from there
+     */
+    private List<Notch> neckNotches(Name edge, End from, double least, double most) {
+        List<Notch> notches = new ArrayList<>();
+        for (NeckOpening.Joint joint : opening.joints()) {
+            double fromBack = opening.half() - joint.fromFront();
+            if (fromBack > least + CLEAR && fromBack < most - CLEAR) {
+                notches.add(new Notch(joint.notch(), edge, from, fromBack - least, joint.cuts()));
+            }
+        }
+        return notches;
+    }
+
+    private double halfStrip() {
+        return shape.stripWidth().mm() / 2;
+    }
+
     /** Returns the strip over the middle, where there is one. */
     Optional<Piece> centre() {
         if (!shape.hasStrip()) {
             return Optional.empty();
         }
-        double half = shape.stripWidth().mm() / 2;
+        double half = halfStrip();
         double length = panel.crown().length();
         Point face = Point.of(half, 0);
         Point nape = Point.of(half, length);
         Point foldedNape = Point.of(0, length);
+        List<Notch> notches = new ArrayList<>(crownNotches());
+        notches.addAll(neckNotches(HoodNames.NECK, End.END, 0, half));
         return Optional.of(Piece.of(
                         TopNames.HOOD_CENTRE,
                         List.of(
@@ -142,7 +170,7 @@ record HoodPieces(HoodPanel panel, HoodShape shape, Length lap, boolean eyelets,
                         upright(half / 2, length),
                         Cut.onFold(EdgeNames.CENTRE),
                         cloth)
-                .withNotches(crownNotches()));
+                .withNotches(notches));
     }
 
     private static Grainline upright(double x, double height) {
@@ -161,8 +189,7 @@ record HoodPieces(HoodPanel panel, HoodShape shape, Length lap, boolean eyelets,
         SeamSide side = SeamSide.against(TopNames.HOOD_SIDE, HoodNames.NECK);
         return Seam.of(
                 HoodNames.NECK_SEAM,
-                SeamSide.along(TopNames.FRONT, EdgeNames.NECKLINE)
-                        .then(SeamSide.against(TopNames.BACK, EdgeNames.NECKLINE)),
+                opening.side(),
                 shape.hasStrip() ? side.then(SeamSide.along(TopNames.HOOD_CENTRE, HoodNames.NECK)) : side,
                 lap.mm() > 0 ? SeamRule.lapped(lap.times(0.5)) : SeamRule.flat(),
                 REFIT);

@@ -94,7 +94,10 @@ public record RibNeckband(Length depth, Cloth rib) implements Step {
         Piece band = FoldedBand.draw(
                         FinishNames.NECKBAND, half, depth.mm(), FinishNames.CENTRE_BACK, EdgeNames.CENTRE, rib)
                 .withCut(Cut.onFold(EdgeNames.CENTRE))
-                .withNotch(Notch.single(TopNames.SHOULDER_NOTCH, EdgeNames.TOP, End.START, opening.front() * share()));
+                .withNotches(opening.joints().stream()
+                        .map(joint -> new Notch(
+                                joint.notch(), EdgeNames.TOP, End.START, joint.fromFront() * share(), joint.cuts()))
+                        .toList());
         Garment banded = Assembly.of(garment)
                 .put(band)
                 .sew(Seam.of(

@@ -41,6 +41,10 @@ public final class RaglanHalf {
 
     private static final double CURVE_REACH = 45;
     private static final double MOST_TURN = Math.toRadians(150);
+
+    /** The other way only while the level is being solved, lest its bounds be refused for the turn. */
+    private static final double MOST_BACK_TURN = Math.toRadians(20);
+
     private static final double MOST_MOVE = 60;
     private static final double SAME = 0.01;
     private static final double GRAIN_MARGIN = 0.12;
@@ -181,7 +185,9 @@ public final class RaglanHalf {
         Transform mirrored = Transform.mirrorX(shoulder.x())
                 .then(Transform.translation(Point.of(0, level).minus(shoulder)));
         OptionalDouble turn = Unknown.solve(
-                tried -> sleeveLine(turned(mirrored, level, tried)).length(1e-9) - line.length(1e-9), -MOST_TURN, 0);
+                tried -> sleeveLine(turned(mirrored, level, tried)).length(1e-9) - line.length(1e-9),
+                -MOST_TURN,
+                MOST_BACK_TURN);
         Transform placed = turned(mirrored, level, turn.orElseThrow(this::unjoined));
         Path joinedLine = sleeveLine(placed);
         Path joinedNeck = Redraw.between(

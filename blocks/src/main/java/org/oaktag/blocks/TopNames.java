@@ -88,6 +88,12 @@ public final class TopNames {
     /** The notch at the top of the cap, which meets the shoulder seam. */
     public static final Name SHOULDER_NOTCH = Name.of("shoulder");
 
+    /** The notch at which the front raglan seam meets what is sewn to the neckline. */
+    public static final Name FRONT_RAGLAN_NOTCH = Name.of("front raglan");
+
+    /** The notch at which the back raglan seam meets what is sewn to the neckline. */
+    public static final Name BACK_RAGLAN_NOTCH = Name.of("back raglan");
+
     /** The whole neckline, both halves of front and back. */
     public static final Name NECKLINE_GIRTH = Name.of("neckline");
 

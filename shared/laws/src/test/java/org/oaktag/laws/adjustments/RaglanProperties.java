@@ -6,9 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import static org.oaktag.adjustments.Armholes.lowerArmhole;
 import static org.oaktag.adjustments.Finishes.ribNeckband;
 import static org.oaktag.adjustments.Hoods.hood;
+import static org.oaktag.adjustments.Hoods.lineHood;
 import static org.oaktag.adjustments.Sleeves.raglanSleeve;
 import static org.oaktag.measure.Length.mm;
 
+import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -16,12 +18,15 @@ import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 import org.oaktag.PatternException;
 import org.oaktag.blocks.FinishNames;
+import org.oaktag.blocks.HoodNames;
 import org.oaktag.blocks.HoodShape;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Cloth;
+import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
+import org.oaktag.garment.Piece;
 import org.oaktag.measure.Percent;
 
 /** What a raglan keeps of body and sleeve. */
@@ -71,11 +76,68 @@ class RaglanProperties {
                 .hasMessageContaining(mm(neckline - 20).roundedDown().text());
     }
 
-    @Property(tries = 10)
-    void a_hood_is_not_fitted_to_half_of_a_raglan_neckline(@ForAll Garment block) {
-        assertThatThrownBy(() -> block.adjust(raglanSleeve()).adjust(hood(HoodShape.threePanel())))
-                .isInstanceOf(PatternException.class)
-                .hasMessageContaining("a raglan");
+    @Property(tries = 60)
+    void a_hood_goes_round_the_necklines_of_the_sleeves_too(
+            @ForAll Garment block,
+            @ForAll boolean strip,
+            @ForAll @DoubleRange(min = 15, max = 50) double onFront,
+            @ForAll @DoubleRange(min = 10, max = 30) double onBack,
+            @ForAll @DoubleRange(min = 0, max = 60) double lap) {
+        HoodShape shape = strip ? HoodShape.threePanel() : HoodShape.twoPiece();
+        Garment raglan = block.adjust(raglanSleeve(mm(onFront), mm(onBack)));
+        Garment hooded = raglan.adjust(hood(shape).lapped(mm(lap)));
+        Sound.assertSound(hooded);
+        assertThat(hooded.walkSeams().untrue()).isEmpty();
+        Garment onBlock = block.adjust(hood(shape).lapped(mm(lap)));
+        for (Piece panel : onBlock.pieces()) {
+            if (panel.name().value().startsWith("hood")) {
+                for (Edge edge : panel.edges()) {
+                    assertThat(hooded.piece(panel.name()).path(edge.name()).length())
+                            .as("%s of the %s", edge.name(), panel.name())
+                            .isCloseTo(edge.path().length(), within(SOLVED));
+                }
+            }
+        }
+        Garment lined = hooded.adjust(lineHood(mm(40), TopArbitraries.CLOTH));
+        assertThat(lined.walkSeams().untrue()).isEmpty();
+    }
+
+    @Property(tries = 60)
+    void a_hood_is_notched_where_the_raglan_seams_and_the_shoulder_meet_it(
+            @ForAll Garment block,
+            @ForAll boolean strip,
+            @ForAll @DoubleRange(min = 15, max = 50) double onFront,
+            @ForAll @DoubleRange(min = 10, max = 30) double onBack) {
+        HoodShape shape = strip ? HoodShape.threePanel() : HoodShape.twoPiece();
+        Garment hooded = block.adjust(raglanSleeve(mm(onFront), mm(onBack))).adjust(hood(shape));
+        double front = hooded.piece(TopNames.FRONT).path(EdgeNames.NECKLINE).length();
+        double back = hooded.piece(TopNames.BACK).path(EdgeNames.NECKLINE).length();
+        double half = front + onFront + onBack + back;
+        assertNotchedAt(hooded, TopNames.FRONT_RAGLAN_NOTCH, half - front);
+        assertNotchedAt(hooded, TopNames.SHOULDER_NOTCH, back + onBack);
+        assertNotchedAt(hooded, TopNames.BACK_RAGLAN_NOTCH, back);
+    }
+
+    /** The neck edge of side panel and strip has the notch so far from centre back, or a panel seam there. */
+    private static void assertNotchedAt(Garment hooded, Name notch, double fromBack) {
+        Piece side = hooded.piece(TopNames.HOOD_SIDE);
+        Optional<Piece> strip = hooded.findPiece(TopNames.HOOD_CENTRE);
+        double halfStrip =
+                strip.map(piece -> piece.path(HoodNames.NECK).length()).orElse(0.0);
+        Optional<Double> onSide = side.notch(HoodNames.NECK, notch)
+                .map(each ->
+                        halfStrip + each.fromStart(side.path(HoodNames.NECK).length()));
+        Optional<Double> onStrip = strip.flatMap(piece -> piece.notch(HoodNames.NECK, notch))
+                .map(each -> halfStrip - each.fromStart(halfStrip));
+        if (Math.abs(fromBack - halfStrip) <= 3) {
+            assertThat(onSide).isEmpty();
+            assertThat(onStrip).isEmpty();
+        } else {
+            assertThat(fromBack > halfStrip ? onStrip : onSide).isEmpty();
+            assertThat((fromBack > halfStrip ? onSide : onStrip).orElseThrow())
+                    .as("%s", notch)
+                    .isCloseTo(fromBack, within(SOLVED));
+        }
     }
 
     @Property(tries = 20)
