@@ -13,6 +13,12 @@ import org.oaktag.export.sheet.Printout;
 /**
  * A printout as a PDF document. Immutable.
  *
+ * <pre>{@code
+ * PdfPages pages = PdfPages.of(Printout.tiled(top, allowances, Tiling.on(Paper.A4)));
+ * pages.notShown();                              // = []
+ * pages.writeTo(Path.of("pattern-a4.pdf"));
+ * }</pre>
+ *
  * <p>A page is as large as its sheet, and one matrix turns millimetres into points; a reader is asked not to scale it when
  * it prints. Lettering is embedded: Liberation Sans, and DejaVu Sans for what that lacks, which together know most
  * alphabets but no Chinese, Japanese or Korean and few emoji. A character that neither knows is shown as an empty box,

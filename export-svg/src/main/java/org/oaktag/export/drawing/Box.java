@@ -8,6 +8,11 @@ import org.oaktag.geometry.Vector;
 /**
  * A rectangle that may be turned, such as the room that a label takes. Immutable.
  *
+ * <pre>{@code
+ * Box label = new Box(Point.of(50, 20), 60, 8, 0);
+ * label.overlaps(Box.from(Bounds.of(Point.of(0, 0), Point.of(30, 30))));   // = true
+ * }</pre>
+ *
  * @param center its middle
  * @param width its size along its own direction, mm
  * @param height its size across, mm

@@ -5,6 +5,10 @@ import java.util.Locale;
 /**
  * The ways in which a cloth is shown: a colour and, so that meaning does not rest on colour alone, a texture.
  *
+ * <pre>{@code
+ * ClothPaint.DOTTED.colour();   // = #efe8da
+ * }</pre>
+ *
  * <p>The colours are at least 8 apart in lightness (CIELAB L*), so that they stay distinct in grey and for every kind of
  * colour vision, and light enough that a seam line shows on them.
  */

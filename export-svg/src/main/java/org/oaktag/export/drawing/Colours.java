@@ -1,6 +1,12 @@
 package org.oaktag.export.drawing;
 
-/** The colours of lines and lettering. They differ in lightness, so that they stay apart in grey. */
+/**
+ * The colours of lines and lettering. They differ in lightness, so that they stay apart in grey.
+ *
+ * <pre>{@code
+ * TextLine faint = new TextLine("2 of 9", Font.SMALL, Colours.FAINT);
+ * }</pre>
+ */
 public final class Colours {
 
     /** Lines and lettering. */

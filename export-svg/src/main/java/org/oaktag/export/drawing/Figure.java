@@ -4,7 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import org.oaktag.geometry.Bounds;
 
-/** What is drawn in one place, in the order in which it is drawn. Not thread-safe; a sheet is drawn by one thread. */
+/**
+ * What is drawn in one place, in the order in which it is drawn. Not thread-safe; a sheet is drawn by one thread.
+ *
+ * <pre>{@code
+ * Figure figure = new Figure();
+ * figure.add(Stroke.of(LineType.SEAM, hem.path()));
+ * figure.add(TextBlock.of("hem", Font.TEXT).at(0, -5));
+ * }</pre>
+ */
 public final class Figure {
 
     private final List<Ink> inks = new ArrayList<>();

@@ -8,6 +8,10 @@ import org.oaktag.geometry.Vector;
 /**
  * A filled shape without a line round it. Immutable.
  *
+ * <pre>{@code
+ * Fill tip = Fill.arrowhead(Point.of(0, 0), Vector.of(0, -1), 4, Colours.INK);
+ * }</pre>
+ *
  * @param paint a colour, or a reference to a texture
  * @param outline the closed path that is filled
  */

@@ -1,6 +1,12 @@
 package org.oaktag.export.drawing;
 
-/** Makes text that somebody else wrote, such as the name of a body, safe to show among text of our own. */
+/**
+ * Makes text that somebody else wrote, such as the name of a body, safe to show among text of our own.
+ *
+ * <pre>{@code
+ * String title = FreeText.shown(mira.name() + "'s top");
+ * }</pre>
+ */
 public final class FreeText {
 
     /** What stands for a character that is not shown. */

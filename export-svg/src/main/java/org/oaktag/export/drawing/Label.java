@@ -9,6 +9,10 @@ import org.oaktag.geometry.Vector;
 /**
  * Lettering in its place. Immutable.
  *
+ * <pre>{@code
+ * Label label = TextBlock.of("front", Font.NAME).in(new Box(Point.of(100, 200), 60, 12, 0));
+ * }</pre>
+ *
  * @param block what it says
  * @param box the room it takes
  * @param align how its lines lie in the box

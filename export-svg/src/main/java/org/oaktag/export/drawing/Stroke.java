@@ -8,6 +8,10 @@ import org.oaktag.geometry.Point;
 /**
  * A drawn line. Immutable.
  *
+ * <pre>{@code
+ * Stroke seam = Stroke.edge(LineType.SEAM, hem.path(), "front.hem");
+ * }</pre>
+ *
  * @param type its type, which says what it means
  * @param path where it runs
  * @param edge the identifier of the edge that it draws, whose length is then written beside it; empty for any other line

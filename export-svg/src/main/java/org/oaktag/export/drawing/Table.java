@@ -7,6 +7,13 @@ import org.oaktag.geometry.Point;
 /**
  * A table of short texts: a head, a rule, and rows. The first column is flush left, the others flush right. Immutable.
  *
+ * <pre>{@code
+ * Table measures = new Table(
+ *         List.of("measure", "finished"),
+ *         List.of(List.of("chest girth", top.finished(CHEST_GIRTH).text())));
+ * double height = measures.draw(new Figure(), 0, 0, 120);
+ * }</pre>
+ *
  * @param head the heads of the columns
  * @param rows the rows, each as long as the head
  */

@@ -8,6 +8,11 @@ import org.oaktag.geometry.Point;
 /**
  * Lines of lettering one below the other. Immutable.
  *
+ * <pre>{@code
+ * TextBlock block = TextBlock.of("front", Font.NAME).above(TextBlock.wrapped("cut 1 on fold", Font.TEXT, 60));
+ * block.height();   // mm
+ * }</pre>
+ *
  * @param lines the lines, top to bottom
  */
 public record TextBlock(List<TextLine> lines) {

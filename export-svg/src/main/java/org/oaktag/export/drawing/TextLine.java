@@ -3,6 +3,10 @@ package org.oaktag.export.drawing;
 /**
  * One line of lettering. Immutable.
  *
+ * <pre>{@code
+ * TextLine.of("scale 1 : 1", Font.SMALL).width();   // mm
+ * }</pre>
+ *
  * @param text what it says
  * @param font in which face
  * @param colour in which colour

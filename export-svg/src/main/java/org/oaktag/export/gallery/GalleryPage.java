@@ -15,6 +15,11 @@ import org.oaktag.export.xml.XmlWriter;
  * A gallery as one page for a browser, for a desk, a telephone and paper, in light and dark. It refers to nothing outside
  * itself and carries no script. Immutable.
  *
+ * <pre>{@code
+ * GalleryPage.of("Winter", "Warm things.", List.of(GalleryStyle.of(style, juno, "For the cold.")))
+ *         .writeTo(Path.of("winter.html"));
+ * }</pre>
+ *
  * @param text the page, to be stored as UTF-8; it is well-formed XML as well
  */
 public record GalleryPage(String text) {

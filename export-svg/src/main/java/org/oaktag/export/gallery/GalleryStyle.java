@@ -8,6 +8,10 @@ import org.oaktag.body.SizeRange;
 /**
  * A style as a gallery shows it. Immutable.
  *
+ * <pre>{@code
+ * GalleryStyle shown = GalleryStyle.of(style, juno, "For the unheated dome.");
+ * }</pre>
+ *
  * @param style the style
  * @param body the body on which it is shown
  * @param note what is said of it; free text

@@ -18,6 +18,12 @@ import org.oaktag.geometry.Vector;
 /**
  * Finds room for labels: inside a region, off every line and off every label that it placed before.
  *
+ * <pre>{@code
+ * LabelPlacer room = LabelPlacer.inside(front.outline());
+ * room.avoid(front.path(CENTRE));
+ * Optional<Box> free = room.nearest(Point.of(120, 300), front.outline().bounds(), 60, 8, 0);
+ * }</pre>
+ *
  * <p>It is greedy and never moves a label again, so what matters most is to be placed first. Not thread-safe.
  */
 public final class LabelPlacer {

@@ -11,6 +11,11 @@ import org.oaktag.geometry.Point;
 /**
  * A path as straight segments, good enough to keep a label off it. Nothing that is drawn or measured is made of it.
  *
+ * <pre>{@code
+ * Polyline rough = Polyline.of(front.path(ARMHOLE));
+ * rough.points().get(0).equals(front.path(ARMHOLE).start());   // = true
+ * }</pre>
+ *
  * @param points the corners in order
  */
 public record Polyline(List<Point> points) {

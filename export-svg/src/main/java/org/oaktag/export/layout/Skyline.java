@@ -9,6 +9,11 @@ import org.oaktag.geometry.Bounds;
 /**
  * Packs upright boxes on a strip of fixed width, each as high up as it goes and then as far left, tallest first.
  *
+ * <pre>{@code
+ * List<Bounds> pieces = block.pieces().stream().map(piece -> piece.outline().bounds()).toList();
+ * List<Bounds> packed = Skyline.pack(pieces, 900, 20);   // on paper 900 mm wide, 20 mm apart
+ * }</pre>
+ *
  * <p>The line below what is packed so far is a flight of steps, the skyline; a box rests against the lowest stretch that
  * is wide enough. No box is turned, so that grainlines stay upright. The result depends on nothing but the sizes and
  * their order.

@@ -5,6 +5,14 @@ import org.oaktag.adjust.Recipe;
 /**
  * A formula that is shown with its values filled in: what is measured on the pieces, and what is reckoned. Immutable.
  *
+ * <pre>{@code
+ * Formula shoulder = Formula.exact(
+ *         Term.length("shoulder", played -> played.after().finished(SHOULDER_LENGTH)),
+ *         Term.length("shoulder before", played -> played.before().finished(SHOULDER_LENGTH))
+ *                 .minus(Term.length("along the shoulder", mm(8))));
+ * shoulder.agrees(new Trial(block, widenNeckline(mm(8))).played());   // = true
+ * }</pre>
+ *
  * @param measured what it is about, a length as it is measured on the pieces
  * @param reckoned how it is reckoned
  * @param exact whether the two must agree; a rule of thumb shows by how much they differ

@@ -12,6 +12,16 @@ import org.oaktag.garment.Name;
  * A lesson about one step: what is tried at each position of a slider, and what is said about it. Immutable, if its
  * functions are.
  *
+ * <pre>{@code
+ * Lesson lesson = Lesson.of(
+ *                 "Widen the neckline",
+ *                 Slider.lengths("along the shoulder", mm(0), mm(20), mm(10), mm(10)),
+ *                 by -> new Trial(block, widenNeckline(mm(by))))
+ *         .showing(FRONT)
+ *         .saying("The side neck point moves along the shoulder.");
+ * lesson.outcomes().size();   // = 3
+ * }</pre>
+ *
  * @param title what is learnt, as a phrase in the imperative; free text
  * @param text what is said about it, a paragraph each; lengths are to be written in mm, {@code "12.0 mm"}
  * @param slider what the learner moves

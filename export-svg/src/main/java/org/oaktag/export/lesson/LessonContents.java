@@ -13,6 +13,14 @@ import org.oaktag.export.xml.XmlWriter;
  * A page that leads to lessons, each with the picture of its first position. Like a {@link LessonPage} it refers to
  * nothing outside itself but the pages of the lessons beside it. Immutable.
  *
+ * <pre>{@code
+ * Lesson lesson = Lesson.of(
+ *         "Widen the neckline",
+ *         Slider.lengths("along the shoulder", mm(0), mm(20), mm(10), mm(10)),
+ *         by -> new Trial(block, widenNeckline(mm(by))));
+ * LessonContents.of(List.of(lesson)).writeTo(Path.of("index.html"));
+ * }</pre>
+ *
  * @param text the page, to be stored as UTF-8; it is well-formed XML as well
  */
 public record LessonContents(String text) {

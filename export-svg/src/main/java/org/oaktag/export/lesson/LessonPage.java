@@ -25,6 +25,14 @@ import org.oaktag.garment.WalkedSeam;
  * A lesson as one page for a browser. It refers to nothing outside itself; its script does no more than to show the
  * position at which the slider stands, each of which the library computed. It prints on one sheet of A4. Immutable.
  *
+ * <pre>{@code
+ * Lesson lesson = Lesson.of(
+ *         "Lower the armhole",
+ *         Slider.lengths("by", mm(0), mm(20), mm(10), mm(10)),
+ *         by -> new Trial(block, lowerArmhole(mm(by))));
+ * LessonPage.of(lesson).writeTo(Path.of("lower-the-armhole.html"));
+ * }</pre>
+ *
  * @param text the page, to be stored as UTF-8; it is well-formed XML as well
  */
 public record LessonPage(String text) {

@@ -9,6 +9,12 @@ import org.oaktag.measure.Percent;
 /**
  * What the learner moves: an amount, from its least to its most in even steps. Immutable.
  *
+ * <pre>{@code
+ * Slider slope = Slider.angles("slope", degrees(0), degrees(6), degrees(2), degrees(2));
+ * slope.amounts();         // = [0.0, 2.0, 4.0, 6.0]
+ * slope.firstPosition();   // = 1
+ * }</pre>
+ *
  * @param label what the amount is, such as {@code "height of the cap"}
  * @param kind of what kind it is
  * @param least the least amount, in mm, degrees or percent

@@ -7,6 +7,11 @@ import org.oaktag.garment.Garment;
 /**
  * A step that is tried on a garment. Immutable.
  *
+ * <pre>{@code
+ * Recipe.Played played = new Trial(block, widenNeckline(mm(8))).played();
+ * played.after().finished(NECKLINE_GIRTH).minus(played.before().finished(NECKLINE_GIRTH));
+ * }</pre>
+ *
  * @param before the garment before it
  * @param step the step
  */

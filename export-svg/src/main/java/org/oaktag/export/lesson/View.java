@@ -9,6 +9,10 @@ import org.oaktag.geometry.Bounds;
 /**
  * A piece as a lesson shows it. Immutable.
  *
+ * <pre>{@code
+ * View neckline = View.closeUp(FRONT, NECKLINE, SHOULDER);   // large, and no more than those edges
+ * }</pre>
+ *
  * @param piece the piece
  * @param edges the edges that a close-up shows, or none for the whole piece
  */

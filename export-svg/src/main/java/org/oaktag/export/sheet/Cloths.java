@@ -16,6 +16,11 @@ import org.oaktag.garment.Piece;
 /**
  * Which cloth of a garment is shown by which paint, the same on every sheet of one garment. Immutable.
  *
+ * <pre>{@code
+ * Cloths cloths = Cloths.of(hooded);
+ * cloths.of(hooded.piece(CUFF).cloth()).colour();   // the same on every sheet of this garment
+ * }</pre>
+ *
  * @param paints the paints in the order in which the cloths come up; a seventh cloth begins the paints anew
  */
 public record Cloths(Map<Cloth, ClothPaint> paints) {

@@ -9,6 +9,12 @@ import org.oaktag.measure.Length;
 /**
  * A size of paper: a sheet of fixed size, or a roll that is cut off where it is done. Immutable.
  *
+ * <pre>{@code
+ * Paper a4 = Paper.A4;
+ * Paper plotter = Paper.roll(inches(36));
+ * Paper card = Paper.sheet("oak tag", cm(60), cm(90));
+ * }</pre>
+ *
  * @param name what it is called where it is bought
  * @param width its width, held upright
  * @param height its height; empty for a roll

@@ -17,7 +17,13 @@ import org.oaktag.geometry.Bounds;
 import org.oaktag.geometry.Point;
 import org.oaktag.measure.Length;
 
-/** The head of the pattern sheet: what it is and for whom, the recipe, the scale square, the legend, the cloths. */
+/**
+ * The head of the pattern sheet: what it is and for whom, the recipe, the scale square, the legend, the cloths.
+ *
+ * <pre>{@code
+ * Figure head = PatternHeader.of(top, allowances, Cloths.of(top), 400);
+ * }</pre>
+ */
 public final class PatternHeader {
 
     private static final double SQUARE = 100;

@@ -21,7 +21,14 @@ import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Vector;
 
-/** One piece with all its lines and labels, in its own millimetres. */
+/**
+ * One piece with all its lines and labels, in its own millimetres.
+ *
+ * <pre>{@code
+ * Figure front = PieceDrawing.of(top, top.piece(FRONT), allowances);
+ * SvgSheet.figure("front", "The front with its cut line.", front).writeTo(Path.of("front.svg"));
+ * }</pre>
+ */
 public final class PieceDrawing {
 
     private static final double ARROW = 5;

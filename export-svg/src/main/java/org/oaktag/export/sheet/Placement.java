@@ -7,6 +7,13 @@ import org.oaktag.geometry.Bounds;
 /**
  * A figure in its place on a sheet of paper.
  *
+ * <pre>{@code
+ * PaperSheet sheet = Printout.whole(top, allowances, Paper.roll(inches(36))).sheets().get(0);
+ * for (Placement placed : sheet.placements()) {
+ *     placed.bounds();   // where it lies on the sheet, mm
+ * }
+ * }</pre>
+ *
  * @param id an identifier, the same wherever the same figure is placed
  * @param title what it is, for a reader's table of contents; empty for what needs no entry
  * @param figure what is drawn

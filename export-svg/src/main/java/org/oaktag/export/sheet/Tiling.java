@@ -9,7 +9,7 @@ import org.oaktag.measure.Length;
  * How a pattern is parted over sheets of paper that are joined again on the table. Immutable.
  *
  * <pre>{@code
- * Tiling.on(Paper.A4);                             // margins of 10 mm, sheets overlap by 10 mm
+ * Tiling.on(Paper.A4);                              // margins of 10 mm, sheets overlap by 10 mm
  * Tiling.on(Paper.LETTER).withMargin(mm(12)).butted();
  * }</pre>
  *

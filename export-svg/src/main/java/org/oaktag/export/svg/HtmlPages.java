@@ -19,6 +19,10 @@ import org.oaktag.geometry.Bounds;
  * A printout as one page for a browser, from which it is printed at true scale: it says how large the paper is and that
  * the browser is to add no margin. It refers to nothing outside itself and carries no script. Immutable.
  *
+ * <pre>{@code
+ * HtmlPages.of(Printout.tiled(top, allowances, Tiling.on(Paper.A4))).writeTo(Path.of("to-print.html"));
+ * }</pre>
+ *
  * @param text the page, to be stored as UTF-8; it is well-formed XML as well
  */
 public record HtmlPages(String text) {

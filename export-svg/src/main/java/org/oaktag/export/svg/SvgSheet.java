@@ -14,6 +14,11 @@ import org.oaktag.lay.Lay;
 /**
  * A drawn sheet: an SVG document. Immutable.
  *
+ * <pre>{@code
+ * SvgSheet.pattern(top, Allowances.industryKnit(top)).writeTo(Path.of("top.svg"));
+ * SvgSheet.flat(top).writeTo(Path.of("as-worn.svg"));
+ * }</pre>
+ *
  * @param text the document, to be stored as UTF-8
  */
 public record SvgSheet(String text) {

@@ -1,6 +1,13 @@
 package org.oaktag.export.xml;
 
-/** Writes numbers as every reader of SVG reads them, whatever the locale. */
+/**
+ * Writes numbers as every reader of SVG reads them, whatever the locale.
+ *
+ * <pre>{@code
+ * Decimal.text(1.0 / 3);   // = 0.333333
+ * Decimal.text(210.0);     // = 210
+ * }</pre>
+ */
 public final class Decimal {
 
     /** A millionth of a millimetre: a path of a hundred curves read back is as long as it was to 1e-4 mm. */

@@ -5,7 +5,13 @@ import org.oaktag.geometry.Curve;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 
-/** Writes a path as SVG path data: absolute M, L and C only, in millimetres. */
+/**
+ * Writes a path as SVG path data: absolute M, L and C only, in millimetres.
+ *
+ * <pre>{@code
+ * String d = PathData.of(front.outline().path());   // absolute M, L and C, in mm
+ * }</pre>
+ */
 public final class PathData {
 
     /** Steps of a coarse coordinate in a millimetre. */

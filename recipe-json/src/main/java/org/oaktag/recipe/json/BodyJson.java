@@ -23,6 +23,11 @@ import org.oaktag.measure.Length;
 /**
  * Writes bodies as JSON and reads them. Only what was taken is written; what was derived is derived again, by the same
  * rules, so that the body comes back as it was.
+ *
+ * <pre>{@code
+ * String json = BodyJson.write(crew);
+ * BodyJson.read(json).equals(crew);   // = true
+ * }</pre>
  */
 public final class BodyJson {
 

@@ -26,14 +26,12 @@ import javax.tools.ToolProvider;
  *
  * <p>An example sees the fields of the scenario, every public type of the library, {@code List}, {@code Map}, {@code Set} and
  * {@code Optional}, and without a class before them the units, the names of edges and pieces, and the phrases of the adjustments.
- * Of two types of one name it sees that of its own package first, then {@link #PREFERRED}; {@code Path} is the library's but in the
- * packages that write files, where a file is put into a folder of its own that goes with the test. A statement that is followed
- * by {@code // = text} is what the text says.
+ * Of several types of one name it sees that of its own package first, then the one that is {@link #preferred}. Where files are
+ * written, one is put into a folder of its own that goes with the test. A statement that is followed by {@code // = text} is what the
+ * text says.
  */
 final class CompiledExamples {
 
-    private static final List<String> PREFERRED =
-            List.of("org.oaktag.body.Figure", "org.oaktag.lay.Spread", "org.oaktag.geometry.Path");
     private static final List<String> PHRASES = List.of(
             "measure.Length",
             "measure.Angle",
@@ -111,22 +109,18 @@ final class CompiledExamples {
         for (String type : List.of("List", "Map", "Optional", "Set")) {
             unit.append("import java.util.").append(type).append(";\n");
         }
-        boolean writes = example.packageName().startsWith("org.oaktag.export")
-                || example.packageName().startsWith("org.oaktag.recipe");
+        boolean writes = preferred(example.packageName()).contains("java.nio.file.Path");
         List<String> own = library.stream()
                 .filter(source -> source.packageName().equals(example.packageName()))
                 .filter(source -> !source.publicType().isEmpty())
                 .map(JavadocExample.Source::qualifiedName)
                 .toList();
         own.forEach(type -> unit.append("import ").append(type).append(";\n"));
-        for (String type : writes ? PREFERRED.subList(0, 2) : PREFERRED) {
+        for (String type : preferred(example.packageName())) {
             String simple = type.substring(type.lastIndexOf('.'));
             if (own.stream().noneMatch(each -> each.endsWith(simple))) {
                 unit.append("import ").append(type).append(";\n");
             }
-        }
-        if (writes) {
-            unit.append("import java.nio.file.Path;\n");
         }
         library.stream()
                 .map(JavadocExample.Source::packageName)
@@ -141,6 +135,17 @@ final class CompiledExamples {
                 .map(each -> writes ? each.replace("Path.of(\"", "file(\"") : each)
                 .forEach(each -> unit.append(each).append('\n'));
         return unit.append("}}\n").toString();
+    }
+
+    /** Returns which of several types of one name is meant, where none of them is of the example's own package. */
+    private static List<String> preferred(String packageName) {
+        boolean draws = packageName.startsWith("org.oaktag.export");
+        return List.of(
+                draws ? "org.oaktag.export.drawing.Figure" : "org.oaktag.body.Figure",
+                "org.oaktag.lay.Spread",
+                draws || packageName.startsWith("org.oaktag.recipe")
+                        ? "java.nio.file.Path"
+                        : "org.oaktag.geometry.Path");
     }
 
     /** Puts the lines of each statement together: one ends where a line does that ends in a semicolon or a brace. */
