@@ -1,9 +1,9 @@
 package org.oaktag.geometry;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import org.oaktag.PatternException;
 
 /**
@@ -91,15 +91,7 @@ public record OutlineOffset(List<OffsetPart> parts, Outline outline) {
             left[i] = Math.abs(distances[reverse ? left.length - 1 - i : i]);
         }
         OffsetCorners joins = new OffsetCorners(within, reverse ? reversedCorners(corners) : corners, false);
-        List<List<RawCurve>> loops = loops(run, left, joins, tolerance, inward);
-        if (!keepTheirDistance(loops, run, left, joins, tolerance)) {
-            OffsetCorners carried = joins.withAllCarried();
-            List<List<RawCurve>> carriedLoops = loops(run, left, carried, tolerance, inward);
-            if (loops.isEmpty() || keepTheirDistance(carriedLoops, run, left, carried, tolerance)) {
-                joins = carried;
-                loops = carriedLoops;
-            }
-        }
+        List<List<RawCurve>> loops = kept(run, left, joins, tolerance, inward);
         if (loops.size() != 1) {
             throw refused(run, left, joins, tolerance, inward, loops.size());
         }
@@ -153,6 +145,20 @@ public record OutlineOffset(List<OffsetPart> parts, Outline outline) {
         return inward;
     }
 
+    /** Returns the loops that are left: one if the offset works. */
+    private static List<List<RawCurve>> kept(
+            List<Path> run, double[] left, OffsetCorners corners, double tolerance, boolean inward) {
+        List<List<RawCurve>> loops = loops(run, left, corners, tolerance, inward);
+        if (!keepTheirDistance(loops, run, left, corners, tolerance)) {
+            OffsetCorners carried = corners.withAllCarried();
+            List<List<RawCurve>> carriedLoops = loops(run, left, carried, tolerance, inward);
+            if (loops.isEmpty() || keepTheirDistance(carriedLoops, run, left, carried, tolerance)) {
+                return carriedLoops;
+            }
+        }
+        return loops;
+    }
+
     private static List<List<RawCurve>> loops(
             List<Path> run, double[] left, OffsetCorners corners, double tolerance, boolean inward) {
         List<RawCurve> raw = new RawOffset(run, left, corners, tolerance).closedRun();
@@ -191,35 +197,19 @@ public record OutlineOffset(List<OffsetPart> parts, Outline outline) {
 
     private static PatternException refused(
             List<Path> run, double[] left, OffsetCorners corners, double tolerance, boolean inward, int count) {
-        double works = 0;
-        double fails = 1;
-        for (int i = 0; i < 12; i++) {
-            double middle = 0.5 * (works + fails);
-            double[] scaled = left.clone();
-            for (int k = 0; k < scaled.length; k++) {
-                scaled[k] *= middle;
-            }
-            if (loops(run, scaled, corners, tolerance, inward).size() == 1) {
-                works = middle;
-            } else {
-                fails = middle;
-            }
-        }
-        double greatest = 0;
-        for (double distance : left) {
-            greatest = Math.max(greatest, distance);
-        }
+        double greatest = Arrays.stream(left).max().orElseThrow();
         String rule = inward
                 ? count == 0 ? "must leave some of the outline" : "must leave the outline in one piece"
                 : "must go round the outline in one run";
         return PatternException.of(
                 inward ? "inward offset" : "outward offset",
                 rule,
-                String.format(Locale.ROOT, "%.1f mm, which leaves %d pieces", greatest, count),
-                String.format(
-                        Locale.ROOT,
-                        "use at most %.1f mm",
-                        Math.max(0, Math.floor((works * greatest - tolerance) * 10) / 10)));
+                greatest + " mm, which leaves " + count + " pieces",
+                GreatestDistance.remedy(greatest, less -> {
+                    double[] scaled =
+                            Arrays.stream(left).map(d -> d * (less / greatest)).toArray();
+                    return kept(run, scaled, corners, tolerance, inward).size() == 1;
+                }));
     }
 
     private static List<OffsetPart> parts(List<RawCurve> loop) {
