@@ -2,13 +2,13 @@ package org.oaktag.garment;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.oaktag.PatternException;
 import org.oaktag.geometry.CornerStyle;
 import org.oaktag.geometry.Crossing;
 import org.oaktag.geometry.Crossings;
-import org.oaktag.geometry.Curve;
 import org.oaktag.geometry.OffsetPart;
 import org.oaktag.geometry.OutlineOffset;
 import org.oaktag.geometry.Path;
@@ -25,9 +25,6 @@ record CutBorder(List<Stretch> stretches) {
 
     /** A tip further from its corner than three times the allowance is cut off. */
     private static final double LIMIT = 3;
-
-    /** How many places of each curve of an edge are looked at. */
-    private static final int PLACES = 6;
 
     /** A part shorter than this, mm, is rounding. */
     private static final double NOTHING = 1e-6;
@@ -48,6 +45,10 @@ record CutBorder(List<Stretch> stretches) {
     record Stretch(Name edge, Path path, double width, Kind kind, CornerStyle after, Optional<Path> limit) {
         Stretch(Name edge, Path path, double width, Kind kind, CornerStyle after) {
             this(edge, path, width, kind, after, Optional.empty());
+        }
+
+        boolean isCutBeside() {
+            return kind == Kind.EDGE && width > 0;
         }
     }
 
@@ -77,13 +78,19 @@ record CutBorder(List<Stretch> stretches) {
         return new CutBorder(List.copyOf(stretches));
     }
 
-    /** Returns the cut line with all widths taken in the same share; turnings stay as deep as they are. */
-    List<OffsetPart> parts(double share) {
+    /** Returns the border with all widths taken in the same share; turnings stay as deep as they are. */
+    private CutBorder narrowed(double share) {
+        return new CutBorder(stretches.stream()
+                .map(each -> new Stretch(
+                        each.edge(), each.path(), each.width() * share, each.kind(), each.after(), each.limit()))
+                .toList());
+    }
+
+    /** Returns the cut line. */
+    List<OffsetPart> parts() {
         List<OffsetPart> parts = OutlineOffset.outward(
                         stretches.stream().map(Stretch::path).toList(),
-                        stretches.stream()
-                                .mapToDouble(each -> each.width() * share)
-                                .toArray(),
+                        stretches.stream().mapToDouble(Stretch::width).toArray(),
                         CornerStyle.mitre(LIMIT),
                         stretches.stream().map(Stretch::after).toList(),
                         CutLine.TOLERANCE)
@@ -149,62 +156,42 @@ record CutBorder(List<Stretch> stretches) {
         }
     }
 
-    /** An edge along which nobody can cut as far inside as its allowance asks. */
-    record Shut(Name edge, boolean throughout) {}
-
     /**
-     * Returns the first edge with an allowance beside which the cut line does not run anywhere, or which has a bend that the cut line
-     * leaves aside: a place further from it than a tip may be from its corner, and further than from either end of the edge.
+     * What has an allowance and is not cut.
+     *
+     * @param edge the edge
+     * @param why what is in the way
      */
-    Optional<Shut> shut(List<OffsetPart> parts) {
-        for (int i = 0; i < stretches.size(); i++) {
-            Stretch stretch = stretches.get(i);
-            if (stretch.kind() != Kind.EDGE || stretch.width() == 0) {
-                continue;
-            }
-            List<Path> beside = besides(parts, i);
-            if (beside.isEmpty() || isLeftAside(stretch.path(), stretch.width(), beside, parts)) {
-                return Optional.of(new Shut(stretch.edge(), beside.isEmpty()));
+    record Uncut(Name edge, String why) {}
+
+    /** Tells whether everything is cut with all widths taken in the same share. */
+    boolean isCutAt(double share) {
+        CutBorder narrower = narrowed(share);
+        try {
+            return narrower.uncut(narrower.parts()).isEmpty();
+        } catch (PatternException none) {
+            return false;
+        }
+    }
+
+    /** Returns the first edge with an allowance beside which the cut line does not run, all along or where it is hollow. */
+    Optional<Uncut> uncut(List<OffsetPart> parts) {
+        boolean[] seen = new boolean[stretches.size()];
+        parts.stream().filter(part -> !part.corner()).forEach(part -> seen[part.edge()] = true);
+        for (int i = 0; i < seen.length; i++) {
+            if (!seen[i] && stretches.get(i).isCutBeside()) {
+                return Optional.of(new Uncut(
+                        stretches.get(i).edge(), "the allowances of the edges beside it meet in front of it"));
             }
         }
-        return Optional.empty();
-    }
-
-    private static List<Path> besides(List<OffsetPart> parts, int stretch) {
-        return parts.stream()
-                .filter(part -> !part.corner() && part.edge() == stretch)
-                .map(OffsetPart::path)
-                .toList();
-    }
-
-    private static boolean isLeftAside(Path edge, double width, List<Path> beside, List<OffsetPart> parts) {
-        List<Path> all = parts.stream().map(OffsetPart::path).toList();
-        double along = 0;
-        for (Curve curve : edge.curves()) {
-            double length = curve.length();
-            for (int i = 0; i < PLACES; i++) {
-                double t = (i + 0.5) / PLACES;
-                double toEnd = Math.min(along + t * length, edge.length() - along - t * length);
-                if (toEnd > LIMIT * width) {
-                    Point place = curve.pointAt(t);
-                    if (distance(place, beside) > LIMIT * width) {
-                        double distance = distance(place, all);
-                        if (distance > LIMIT * width && distance < toEnd) {
-                            return true;
-                        }
-                    }
-                }
-            }
-            along += length;
-        }
-        return false;
-    }
-
-    private static double distance(Point place, List<Path> paths) {
-        return paths.stream()
-                .mapToDouble(path -> path.nearest(place).distance())
-                .min()
-                .orElse(Double.POSITIVE_INFINITY);
+        return Hollow.first(stretches, parts)
+                .map(hollow -> new Uncut(
+                        hollow.edge(),
+                        String.format(
+                                Locale.ROOT,
+                                "the allowances meet in front of its hollow from %.1f to %.1f mm along it",
+                                hollow.from(),
+                                hollow.to())));
     }
 
     boolean isFold(OffsetPart part) {

@@ -28,9 +28,6 @@ public record CutLine(Outline outline, List<Path> runs, List<Snip> snips) {
 
     static final double TOLERANCE = 0.01;
 
-    /** Steps by which the greatest share of the allowances that works is halved in. */
-    private static final int HALVINGS = 12;
-
     /** Copies the lists. */
     public CutLine {
         runs = List.copyOf(runs);
@@ -40,8 +37,8 @@ public record CutLine(Outline outline, List<Path> runs, List<Snip> snips) {
     /**
      * Returns the cut line of a piece.
      *
-     * @throws PatternException if the outline encloses no area, an allowance is so wide that an edge between two others is
-     *     swallowed by them, or that it closes a bend of its own edge, or an edge cannot be folded back
+     * @throws PatternException if the outline encloses no area, an allowance is so wide that an edge, or a hollow of one,
+     *     is closed before anything is cut beside it, or an edge cannot be folded back
      */
     public static CutLine of(Piece piece, Allowances allowances) {
         Outline seamLine = piece.outline();
@@ -53,35 +50,33 @@ public record CutLine(Outline outline, List<Path> runs, List<Snip> snips) {
                     "");
         }
         CutBorder border = CutBorder.of(piece, allowances);
-        List<OffsetPart> parts = border.parts(1);
-        border.shut(parts).ifPresent(shut -> {
-            throw refused(piece, border, shut, allowances.on(piece, shut.edge()));
+        List<OffsetPart> parts = border.parts();
+        border.uncut(parts).ifPresent(uncut -> {
+            throw refused(piece, border, uncut, allowances.on(piece, uncut.edge()));
         });
         CutLine bare = new CutLine(outline(parts), runs(border, parts), List.of());
         return new CutLine(bare.outline, bare.runs, Snip.of(piece, allowances, bare));
     }
 
-    private static PatternException refused(Piece piece, CutBorder border, CutBorder.Shut shut, Length width) {
-        double works = 0;
-        double fails = 1;
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = 0.5 * (works + fails);
-            if (border.shut(border.parts(middle)).isEmpty()) {
+    /** Names the greatest tenth of a millimetre that works; the next is refused as well. */
+    private static PatternException refused(Piece piece, CutBorder border, CutBorder.Uncut uncut, Length width) {
+        long works = 0;
+        long fails = (long) Math.ceil(width.mm() * 10);
+        while (fails - works > 1) {
+            long middle = (works + fails) / 2;
+            if (border.isCutAt(middle / 10.0 / width.mm())) {
                 works = middle;
             } else {
                 fails = middle;
             }
         }
         return PatternException.of(
-                "allowance of '" + EdgeRef.of(piece.name(), shut.edge()) + "'",
-                "must leave room to cut along the edge; here "
-                        + (shut.throughout()
-                                ? "the allowances of the edges beside it meet in front of it"
-                                : "it meets itself in front of a bend of the edge"),
+                "allowance of '" + EdgeRef.of(piece.name(), uncut.edge()) + "'",
+                "must leave room to cut along the edge; here " + uncut.why(),
                 width.text(),
-                works * width.mm() < 0.1
+                works == 0
                         ? "draw it wider, or cut it open without an allowance"
-                        : "use at most " + width.times(works).roundedDown().text()
+                        : "use at most " + Length.mm(works / 10.0).text()
                                 + ", and the other allowances of the piece narrower by the same share");
     }
 

@@ -33,6 +33,10 @@ final class Jts {
         return FACTORY.createLineString(coordinates(path));
     }
 
+    static Geometry point(Point point) {
+        return FACTORY.createPoint(coordinate(point));
+    }
+
     /** Returns the strip of a width beside a line, on both sides, square at its ends. */
     static Geometry strip(Path path, double width) {
         BufferParameters parameters = new BufferParameters(64, BufferParameters.CAP_FLAT);
