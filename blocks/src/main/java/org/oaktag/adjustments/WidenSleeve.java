@@ -49,20 +49,17 @@ public record WidenSleeve(Length by) implements Step {
         CapFit fit = NewCap.ofItsLength(garment);
         Length height = SleeveCap.of(TopPieces.sleeveWithCap(garment)).height();
         Length width = garment.finished(TopNames.SLEEVE_WIDTH);
-        double highest = Math.min(
+        CapFit.Solved lowest = fit.atHeight(fit.leastHeight());
+        CapFit.Solved highest = fit.atHeight(Math.min(
                 fit.mostHeight(),
                 height.plus(SleeveEnd.of(TopPieces.sleeveWithCap(garment)).mostShortening())
-                        .mm());
-        Optional<CapFit.Solved> found = fit.atWidth(width.plus(by).mm(), fit.leastHeight(), highest);
+                        .mm()));
+        Optional<CapFit.Solved> found = fit.atWidth(width.plus(by).mm(), lowest, highest);
         CapFit.Solved solved = found.orElseThrow(() -> PatternException.of(
                 "sleeve " + width.text() + " wide",
                 "a cap of its length allows a change of "
-                        + Length.mm(fit.atHeight(highest).width() - width.mm())
-                                .roundedUp()
-                                .text() + " to "
-                        + Length.mm(fit.atHeight(fit.leastHeight()).width() - width.mm())
-                                .roundedDown()
-                                .text(),
+                        + Length.mm(highest.width() - width.mm()).roundedUp().text() + " to "
+                        + Length.mm(lowest.width() - width.mm()).roundedDown().text(),
                 by.text(),
                 "lower the armhole first, or slash and spread the sleeve and gather its cap"));
         Garment widened = NewCap.on(garment, fit, solved);

@@ -89,13 +89,17 @@ public record CapFit(CapHalf front, CapHalf back, double frontLength, double bac
      * Solves the height at which the sleeve has a width.
      *
      * @param width the width at the underarm points
-     * @param least the least height that may be tried, in millimetres
-     * @param most the most
-     * @return the cap, or empty where the width is not reached between these heights
+     * @param lowest the lowest cap that may be tried, which makes the sleeve widest
+     * @param highest the highest
+     * @return the cap, or empty where neither of these nor any between makes the sleeve so wide
      */
-    public Optional<Solved> atWidth(double width, double least, double most) {
+    public Optional<Solved> atWidth(double width, Solved lowest, Solved highest) {
         OptionalDouble height = Unknown.solve(
-                tried -> atHeight(tried).width() - width, Math.max(least, leastHeight()), Math.min(most, mostHeight()));
+                tried -> atHeight(tried).width() - width,
+                lowest.height(),
+                lowest.width() - width,
+                highest.height(),
+                highest.width() - width);
         return height.isPresent() ? Optional.of(atHeight(height.getAsDouble())) : Optional.empty();
     }
 

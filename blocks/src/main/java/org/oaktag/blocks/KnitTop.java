@@ -80,11 +80,12 @@ public final class KnitTop {
     private static Optional<CapFit.Solved> cap(BodyDraft draft, CapFit fit, double width) {
         double least = Math.max(LEAST_CAP * draft.armholeDepth(), fit.leastHeight());
         double most = Math.min(MOST_CAP * draft.armholeDepth(), fit.mostHeight());
-        if (fit.atHeight(least).width() < width) {
+        CapFit.Solved lowest = fit.atHeight(least);
+        if (lowest.width() < width) {
             return Optional.empty();
         }
         CapFit.Solved highest = fit.atHeight(most);
-        return highest.width() >= width ? Optional.of(highest) : fit.atWidth(width, least, most);
+        return highest.width() >= width ? Optional.of(highest) : fit.atWidth(width, lowest, highest);
     }
 
     private static Garment assemble(

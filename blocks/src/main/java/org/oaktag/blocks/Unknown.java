@@ -34,8 +34,11 @@ public final class Unknown {
      * @return the value, or empty where the excess has the same sign at both ends of the range
      */
     public static OptionalDouble solve(DoubleUnaryOperator excess, double least, double most) {
-        double atLeast = excess.applyAsDouble(least);
-        double atMost = excess.applyAsDouble(most);
+        return solve(excess, least, excess.applyAsDouble(least), most, excess.applyAsDouble(most));
+    }
+
+    /** As the other, where the excess at both ends is known already. */
+    static OptionalDouble solve(DoubleUnaryOperator excess, double least, double atLeast, double most, double atMost) {
         if (Math.abs(atLeast) <= RESIDUAL) {
             return OptionalDouble.of(least);
         }
@@ -46,7 +49,14 @@ public final class Unknown {
             return OptionalDouble.empty();
         }
         double first = least + (most - least) * atLeast / (atLeast - atMost);
+        // The solver asks for the ends once more.
         return OptionalDouble.of(new BracketingNthOrderBrentSolver(RELATIVE, WIDTH, RESIDUAL, ORDER)
-                .solve(MOST_STEPS, excess::applyAsDouble, least, most, first, AllowedSolution.ANY_SIDE));
+                .solve(
+                        MOST_STEPS,
+                        tried -> tried == least ? atLeast : tried == most ? atMost : excess.applyAsDouble(tried),
+                        least,
+                        most,
+                        first,
+                        AllowedSolution.ANY_SIDE));
     }
 }

@@ -5,15 +5,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Change;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeRef;
-import org.oaktag.garment.FinishedMeasure;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Moved;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
+import org.oaktag.garment.TakenMeasure;
 import org.oaktag.garment.WalkedSeam;
 import org.oaktag.measure.Length;
 
@@ -29,6 +31,46 @@ public final class Comparison {
 
     /** A smaller movement than this is rounding. */
     private static final Length MOVED = Length.mm(1e-6);
+
+    private static final Watched<TakenMeasure> MEASURES = new Watched<>(
+            taken -> taken.measure().name(), taken -> taken.measure().name().value(), TakenMeasure::length);
+    private static final Watched<WalkedSeam> SEAMS = new Watched<>(
+            walked -> walked.seam().name(),
+            walked -> "seam " + walked.seam().name() + ", error",
+            walked -> Optional.of(isMoved(Length.ZERO, walked.error()) ? walked.error() : Length.ZERO));
+
+    /**
+     * A kind of thing that is watched from step to step.
+     *
+     * @param name its name
+     * @param quantity what is watched of it
+     * @param length its length, or empty where it has none
+     */
+    private record Watched<T>(
+            Function<T, Name> name, Function<T, String> quantity, Function<T, Optional<Length>> length) {
+
+        /** Adds what is not the same. What was not taken anew is the very same thing and needs no look. */
+        void compare(List<T> before, List<T> after, List<Moved> moved) {
+            Map<Name, T> gone = new LinkedHashMap<>();
+            before.forEach(old -> gone.put(name.apply(old), old));
+            for (T now : after) {
+                Optional<Length> length = this.length.apply(now);
+                if (length.isPresent()) {
+                    @Nullable T old = gone.remove(name.apply(now));
+                    if (old != now) {
+                        add(now, Optional.ofNullable(old).flatMap(this.length), length, moved);
+                    }
+                }
+            }
+            gone.values().forEach(old -> add(old, length.apply(old), Optional.empty(), moved));
+        }
+
+        private void add(T thing, Optional<Length> before, Optional<Length> after, List<Moved> moved) {
+            if (isMoved(before, after)) {
+                moved.add(new Moved(quantity.apply(thing), before, after));
+            }
+        }
+    }
 
     private Comparison() {}
 
@@ -64,11 +106,8 @@ public final class Comparison {
     public static List<Moved> moved(Garment before, Garment after) {
         List<Moved> moved = new ArrayList<>();
         addEdges(before, after, moved);
-        compare(measures(before), measures(after), moved);
-        compare(
-                errors(before.walkSeams().seams()),
-                errors(after.walkSeamsSince(before).seams()),
-                moved);
+        MEASURES.compare(before.takeMeasures(), after.takeMeasuresSince(before), moved);
+        SEAMS.compare(before.walkSeams().seams(), after.walkSeamsSince(before).seams(), moved);
         return List.copyOf(moved);
     }
 
@@ -102,8 +141,7 @@ public final class Comparison {
 
     private static void add(
             Piece piece, Edge edge, Optional<Length> before, Optional<Length> after, List<Moved> moved) {
-        boolean stays = before.isPresent() && after.isPresent() && before.get().isCloseTo(after.get(), MOVED);
-        if (!stays) {
+        if (isMoved(before, after)) {
             moved.add(new Moved(EdgeRef.of(piece.name(), edge.name()).id(), before, after));
         }
     }
@@ -116,38 +154,15 @@ public final class Comparison {
         return piece.hasEdge(edge) ? length(piece.edge(edge)) : Optional.empty();
     }
 
-    private static void compare(Map<String, Length> before, Map<String, Length> after, List<Moved> moved) {
-        after.forEach((quantity, now) -> {
-            Length old = before.get(quantity);
-            if (old == null || !now.isCloseTo(old, MOVED)) {
-                moved.add(new Moved(quantity, Optional.ofNullable(old), Optional.of(now)));
-            }
-        });
-        before.forEach((quantity, old) -> {
-            if (!after.containsKey(quantity)) {
-                moved.add(new Moved(quantity, Optional.of(old), Optional.empty()));
-            }
-        });
+    private static boolean isMoved(Optional<Length> before, Optional<Length> after) {
+        if (before.isPresent() && after.isPresent()) {
+            return isMoved(before.get(), after.get());
+        }
+        return before.isPresent() || after.isPresent();
     }
 
-    private static Map<String, Length> measures(Garment garment) {
-        Map<String, Length> lengths = new LinkedHashMap<>();
-        for (FinishedMeasure measure : garment.measures()) {
-            measure.taken(garment)
-                    .ifPresent(length -> lengths.put(measure.name().value(), length));
-        }
-        return lengths;
-    }
-
-    private static Map<String, Length> errors(List<WalkedSeam> seams) {
-        Map<String, Length> errors = new LinkedHashMap<>();
-        for (WalkedSeam walked : seams) {
-            Length error = walked.error();
-            errors.put(
-                    "seam " + walked.seam().name() + ", error",
-                    error.isCloseTo(Length.ZERO, MOVED) ? Length.ZERO : error);
-        }
-        return errors;
+    private static boolean isMoved(Length before, Length after) {
+        return !before.isCloseTo(after, MOVED);
     }
 
     private static List<Name> redrawn(Garment before, Garment after) {

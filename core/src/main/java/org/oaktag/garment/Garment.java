@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiPredicate;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.oaktag.PatternException;
@@ -34,6 +35,9 @@ public final class Garment {
 
     /** Walked on first use. Two threads may both walk; they come to the same result, and either may be kept. */
     private volatile @Nullable SeamWalk walk;
+
+    /** Taken on first use, as the walk is. */
+    private volatile @Nullable List<TakenMeasure> taken;
 
     /**
      * Copies the lists and checks that every seam joins edges that exist.
@@ -78,6 +82,7 @@ public final class Garment {
         this.measures = same.measures;
         this.history = List.copyOf(history);
         this.walk = same.walk;
+        this.taken = same.taken;
     }
 
     /** Returns a garment without history. */
@@ -214,6 +219,35 @@ public final class Garment {
         return walked;
     }
 
+    /**
+     * Takes every finished measure, in their order.
+     *
+     * @throws PatternException if a measure speaks of a piece or an edge that the garment lacks
+     */
+    public List<TakenMeasure> takeMeasures() {
+        List<TakenMeasure> measured = taken;
+        if (measured == null) {
+            measured = TakenMeasure.of(this);
+            taken = measured;
+        }
+        return measured;
+    }
+
+    /**
+     * Takes every finished measure, taking over from an earlier garment those whose outlines are still the same.
+     *
+     * @param earlier a garment from which this one was made
+     * @throws PatternException as {@link #takeMeasures()}, of either garment
+     */
+    public List<TakenMeasure> takeMeasuresSince(Garment earlier) {
+        List<TakenMeasure> measured = taken;
+        if (measured == null) {
+            measured = TakenMeasure.since(earlier, this);
+            taken = measured;
+        }
+        return measured;
+    }
+
     /** Returns every caution in the history, each once, oldest first. */
     public List<String> cautions() {
         return history.stream()
@@ -284,6 +318,19 @@ public final class Garment {
     public String toString() {
         return title + " for " + wearer.name() + ": " + pieces.size() + " pieces, " + seams.size() + " seams, "
                 + history.size() + " steps";
+    }
+
+    /** Returns the names of those pieces that are in this respect the same as in an earlier garment. */
+    Set<Name> shared(Garment earlier, BiPredicate<Piece, Piece> same) {
+        Set<Name> shared = new HashSet<>();
+        for (Piece piece : pieces) {
+            if (earlier.findPiece(piece.name())
+                    .filter(old -> same.test(old, piece))
+                    .isPresent()) {
+                shared.add(piece.name());
+            }
+        }
+        return shared;
     }
 
     private List<Piece> replaced(Piece piece) {

@@ -35,6 +35,9 @@ public sealed interface Quantity {
         return OptionalDouble.of(of(garment));
     }
 
+    /** Returns the pieces whose outlines it depends on, one perhaps more than once. */
+    List<Name> measuredOn();
+
     /**
      * A corner of a piece.
      *
@@ -48,12 +51,21 @@ public sealed interface Quantity {
         }
 
         Point point(Garment garment) {
-            return garment.piece(edge.piece()).corner(edge.edge(), end);
+            return garment.piece(piece()).corner(edge.edge(), end);
+        }
+
+        private Name piece() {
+            return edge.piece();
         }
     }
 
     /** The length of an edge along the seam line. */
     record EdgeLength(EdgeRef edge) implements Quantity {
+        @Override
+        public List<Name> measuredOn() {
+            return List.of(edge.piece());
+        }
+
         @Override
         public double of(Garment garment) {
             return garment.piece(edge.piece()).path(edge.edge()).length();
@@ -63,6 +75,11 @@ public sealed interface Quantity {
     /** The straight distance between two corners of one piece. */
     record Distance(Corner from, Corner to) implements Quantity {
         @Override
+        public List<Name> measuredOn() {
+            return List.of(from.piece(), to.piece());
+        }
+
+        @Override
         public double of(Garment garment) {
             return from.point(garment).distanceTo(to.point(garment));
         }
@@ -70,6 +87,11 @@ public sealed interface Quantity {
 
     /** The distance of a corner from the straight line through the ends of an edge, such as a centre on the fold. */
     record FromEdge(Corner corner, EdgeRef edge) implements Quantity {
+        @Override
+        public List<Name> measuredOn() {
+            return List.of(corner.piece(), edge.piece());
+        }
+
         @Override
         public double of(Garment garment) {
             Path line = garment.piece(edge.piece()).path(edge.edge());
@@ -81,6 +103,11 @@ public sealed interface Quantity {
     /** The distance of a corner from the straight line through two others, where no single edge runs along that line. */
     record FromLine(Corner corner, Corner from, Corner to) implements Quantity {
         @Override
+        public List<Name> measuredOn() {
+            return List.of(corner.piece(), from.piece(), to.piece());
+        }
+
+        @Override
         public double of(Garment garment) {
             Point start = from.point(garment);
             Vector along = to.point(garment).minus(start).unit();
@@ -90,6 +117,11 @@ public sealed interface Quantity {
 
     /** How far one corner lies below another on paper, along y; negative where it lies above. */
     record Drop(Corner from, Corner to) implements Quantity {
+        @Override
+        public List<Name> measuredOn() {
+            return List.of(from.piece(), to.piece());
+        }
+
         @Override
         public double of(Garment garment) {
             return to.point(garment).y() - from.point(garment).y();
@@ -107,6 +139,14 @@ public sealed interface Quantity {
         /** Copies the list. */
         public Fall {
             to = List.copyOf(to);
+        }
+
+        @Override
+        public List<Name> measuredOn() {
+            List<Name> all = new ArrayList<>();
+            all.add(from.piece());
+            to.forEach(edge -> all.add(edge.piece()));
+            return all;
         }
 
         @Override
@@ -145,6 +185,15 @@ public sealed interface Quantity {
             List<EdgeRef> all = new ArrayList<>(edges);
             all.add(edge);
             return new Across(from, to, through, all, pieces);
+        }
+
+        @Override
+        public List<Name> measuredOn() {
+            List<Name> all = new ArrayList<>(pieces);
+            all.add(from.piece());
+            all.add(to.piece());
+            edges.forEach(edge -> all.add(edge.piece()));
+            return all;
         }
 
         @Override

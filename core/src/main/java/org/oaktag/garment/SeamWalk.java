@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.oaktag.PatternException;
 
@@ -40,6 +42,7 @@ public record SeamWalk(List<WalkedSeam> seams) {
      * that are the same, need not be walked again; a step redraws few pieces, so that most are of that kind.
      */
     static SeamWalk since(Garment earlier, Garment garment) {
+        Set<Name> same = garment.shared(earlier, Objects::equals);
         Map<Name, WalkedSeam> before = new HashMap<>();
         for (WalkedSeam walked : earlier.walkSeams().seams) {
             before.put(walked.seam().name(), walked);
@@ -47,19 +50,16 @@ public record SeamWalk(List<WalkedSeam> seams) {
         List<WalkedSeam> seams = new ArrayList<>();
         for (Seam seam : garment.seams()) {
             WalkedSeam known = before.get(seam.name());
-            boolean stands = known != null
-                    && known.seam().equals(seam)
-                    && joinsSamePieces(seam.a(), earlier, garment)
-                    && joinsSamePieces(seam.b(), earlier, garment);
+            boolean stands =
+                    known != null && known.seam().equals(seam) && joins(seam.a(), same) && joins(seam.b(), same);
             seams.add(stands ? known : WalkedSeam.of(garment, seam));
         }
         return new SeamWalk(seams);
     }
 
-    private static boolean joinsSamePieces(SeamSide side, Garment earlier, Garment garment) {
+    private static boolean joins(SeamSide side, Set<Name> pieces) {
         for (SeamSide.Run run : side.runs()) {
-            Name piece = run.edge().piece();
-            if (!earlier.piece(piece).equals(garment.piece(piece))) {
+            if (!pieces.contains(run.edge().piece())) {
                 return false;
             }
         }

@@ -1,6 +1,5 @@
 package org.oaktag.garment;
 
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -57,17 +56,13 @@ public record WalkedSeam(
         MeasuredSide b = MeasuredSide.of(garment, seam.b());
         double difference = b.length() - a.length();
         double expected = seam.rule().expectedDifference(a.length(), difference);
-        Map<End, Angle> angles = new EnumMap<>(End.class);
-        for (End end : End.values()) {
-            angles.put(end, Angle.degrees(cornerAngle(garment, seam.a(), end) + cornerAngle(garment, seam.b(), end)));
-        }
         return new WalkedSeam(
                 seam,
                 Length.mm(a.length()),
                 Length.mm(b.length()),
                 Length.mm(expected),
                 MeasuredSide.spans(seam.rule(), a, b),
-                angles);
+                Map.of(End.START, angle(garment, seam, End.START), End.END, angle(garment, seam, End.END)));
     }
 
     /** Returns the length of b less the length of a. */
@@ -91,9 +86,20 @@ public record WalkedSeam(
 
     /** Tells whether the lengths, the parts between notches and the angles asked for are all as they should be. */
     public boolean isTrue() {
-        return isTrueInLength()
-                && spans.stream().allMatch(WalkedSpan::isTrue)
-                && seam.smoothAt().stream().allMatch(this::isSmoothAt);
+        if (!isTrueInLength()) {
+            return false;
+        }
+        for (WalkedSpan span : spans) {
+            if (!span.isTrue()) {
+                return false;
+            }
+        }
+        for (End end : seam.smoothAt()) {
+            if (!isSmoothAt(end)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Tells whether the difference of the lengths is what it should be, within {@link #TOLERANCE}. */
@@ -155,6 +161,10 @@ public record WalkedSeam(
 
     private boolean isSmoothAt(End end) {
         return Math.abs(angleAt(end).degrees() - STRAIGHT_ON) <= ANGLE_TOLERANCE.degrees();
+    }
+
+    private static Angle angle(Garment garment, Seam seam, End end) {
+        return Angle.degrees(cornerAngle(garment, seam.a(), end) + cornerAngle(garment, seam.b(), end));
     }
 
     private static double cornerAngle(Garment garment, SeamSide side, End end) {

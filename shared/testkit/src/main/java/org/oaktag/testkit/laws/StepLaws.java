@@ -55,6 +55,7 @@ public final class StepLaws {
         String told = told(after);
         Change change = after.history().get(history);
         checkSeams(told, after, change);
+        checkMeasures(told, after);
         checkOutlines(told, after, change);
         checkMoved(told, measured.all(garment), measured.all(after), change);
         return after;
@@ -80,6 +81,13 @@ public final class StepLaws {
                             && text.contains(seam.seam().refit()));
             assertThat(seam.seam().refit()).as(told).isNotBlank();
         }
+    }
+
+    /** A garment of the same pieces that was made by no step has no earlier one to take measures over from. */
+    private static void checkMeasures(String told, Garment garment) {
+        assertThat(garment.takeMeasures())
+                .as("measures taken over in part, %s", told)
+                .isEqualTo(garment.withPieces(garment.pieces()).takeMeasures());
     }
 
     private static void checkOutlines(String told, Garment garment, Change change) {

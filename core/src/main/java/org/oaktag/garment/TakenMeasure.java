@@ -1,0 +1,63 @@
+package org.oaktag.garment;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import org.oaktag.measure.Length;
+
+/**
+ * A finished measure and what it comes to. Immutable.
+ *
+ * @param measure the measure
+ * @param length its length, or empty where the garment has nothing to measure there
+ */
+public record TakenMeasure(FinishedMeasure measure, Optional<Length> length) {
+
+    static List<TakenMeasure> of(Garment garment) {
+        List<TakenMeasure> all = new ArrayList<>();
+        for (FinishedMeasure measure : garment.measures()) {
+            all.add(of(measure, garment));
+        }
+        return List.copyOf(all);
+    }
+
+    /**
+     * Takes the measures of a garment that was made from an earlier one. One that is the same as before, on outlines that
+     * are the same, need not be taken again.
+     */
+    static List<TakenMeasure> since(Garment earlier, Garment garment) {
+        Set<Name> same = garment.shared(earlier, (old, now) -> old.edges().equals(now.edges()));
+        List<TakenMeasure> before = earlier.takeMeasures();
+        List<TakenMeasure> all = new ArrayList<>();
+        for (FinishedMeasure measure : garment.measures()) {
+            Optional<TakenMeasure> known = find(before, measure.name());
+            boolean stands = known.isPresent() && Objects.equals(known.get().measure, measure) && isOn(same, measure);
+            all.add(stands ? known.get() : of(measure, garment));
+        }
+        return List.copyOf(all);
+    }
+
+    private static boolean isOn(Set<Name> pieces, FinishedMeasure measure) {
+        for (FinishedMeasure.Term term : measure.terms()) {
+            if (!pieces.containsAll(term.quantity().measuredOn())) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static TakenMeasure of(FinishedMeasure measure, Garment garment) {
+        return new TakenMeasure(measure, measure.taken(garment));
+    }
+
+    private static Optional<TakenMeasure> find(List<TakenMeasure> all, Name name) {
+        for (TakenMeasure taken : all) {
+            if (taken.measure.name().equals(name)) {
+                return Optional.of(taken);
+            }
+        }
+        return Optional.empty();
+    }
+}
