@@ -46,6 +46,7 @@ import org.oaktag.lay.LaidPiece;
 import org.oaktag.lay.Lay;
 import org.oaktag.lay.Spread;
 import org.oaktag.testkit.bodies.Adults;
+import org.oaktag.testkit.lay.ColumnBound;
 import org.oaktag.testkit.lay.Shelves;
 
 /** Lays of the hooded top for surveyed bodies. JTS (org.locationtech.jts) is the independent judge of overlaps. */
@@ -185,10 +186,11 @@ class LayProperties {
     }
 
     @Property(tries = 2)
-    void every_thread_finds_the_same_lay(@ForAll BodyMeasurements body, @ForAll boolean nap) {
+    void every_thread_finds_the_same_lay(
+            @ForAll BodyMeasurements body, @ForAll boolean nap, @ForAll("efforts") int tries) {
         List<List<Laid>> found = IntStream.range(0, 4)
                 .parallel()
-                .mapToObj(i -> lays(body, false, nap, 3, 30))
+                .mapToObj(i -> lays(body, false, nap, 3, tries))
                 .toList();
         for (List<Laid> lays : found) {
             for (int i = 0; i < lays.size(); i++) {
@@ -206,6 +208,31 @@ class LayProperties {
             @ForAll @IntRange(min = 1, max = 40) int tries) {
         for (Laid laid : lays(body, folded, nap, gap, tries)) {
             assertThat(laid.lay().length().mm()).isLessThanOrEqualTo(Shelves.length(laid.lay()) + 1e-6);
+        }
+    }
+
+    /** A proof that nothing is shorter is wrong where a lay is: {@link ColumnBound} has to allow each one that was found. */
+    @Property(tries = 6)
+    void no_lay_is_shorter_than_its_columns_allow(
+            @ForAll BodyMeasurements body,
+            @ForAll boolean folded,
+            @ForAll boolean nap,
+            @ForAll @DoubleRange(max = 12) double gap,
+            @ForAll("efforts") int tries) {
+        for (Laid laid : lays(body, folded, nap, gap, tries)) {
+            assertThat(ColumnBound.allows(laid.lay(), laid.lay().length().mm(), 25))
+                    .isTrue();
+        }
+    }
+
+    @Property(tries = 2)
+    void more_effort_is_never_worse(@ForAll BodyMeasurements body, @ForAll boolean nap) {
+        double before = Double.POSITIVE_INFINITY;
+        for (int tries : new int[] {4, 900, 1300, 2600}) {
+            double length =
+                    lays(body, false, nap, 3, tries).get(0).lay().length().mm();
+            assertThat(length).isLessThanOrEqualTo(before);
+            before = length;
         }
     }
 
