@@ -17,10 +17,12 @@ import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.EdgeRef;
+import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Note;
 import org.oaktag.garment.Piece;
+import org.oaktag.garment.Quantity.Corner;
 import org.oaktag.measure.Angle;
 import org.oaktag.measure.Length;
 
@@ -44,8 +46,7 @@ public record GrowSleeve(Length below, Angle bend, Optional<Length> gusset) impl
     private static final double MOST_BEND = 40;
     private static final double LEAST_CURVE = 30;
     private static final double LEAST_SIDE = 40;
-    private static final double LEAST_GUSSET = 40;
-    private static final double MOST_GUSSET = 160;
+    private static final String REFIT = "grow the sleeve on again, with its gusset";
     private static final double EQUAL = 1e-9;
     private static final double MOST_SLANT = 40;
 
@@ -58,7 +59,7 @@ public record GrowSleeve(Length below, Angle bend, Optional<Length> gusset) impl
         if (bend.degrees() < 0 || bend.degrees() > MOST_BEND) {
             throw PatternException.of("bend of a sleeve grown on", "must be 0 to 40°", bend.text(), "");
         }
-        gusset.ifPresent(side -> Range.check("gusset", "its side must be", side, LEAST_GUSSET, MOST_GUSSET));
+        gusset.ifPresent(Gusset::check);
     }
 
     /** Returns the step with the arm turned down from the line of the shoulder. */
@@ -115,9 +116,15 @@ public record GrowSleeve(Length below, Angle bend, Optional<Length> gusset) impl
                 .takeOff(Set.of(TopNames.SLEEVE))
                 .put(drawnFront)
                 .put(drawnBack);
-        gusset.ifPresent(side -> Gusset.of(side.mm(), drawnFront.cloth()).letIn(assembly));
+        Optional<Gusset> let = gusset.map(side -> Gusset.of(side.mm(), drawnFront.cloth()));
+        let.ifPresent(each -> each.letIn(assembly, slash(TopNames.FRONT), slash(TopNames.BACK), REFIT));
         Garment done = GrownSeams.of(assembly, garment, gusset.isPresent(), below);
-        return new Reshaped(done, notes(garment, done), dimensions(drawnFront));
+        return new Reshaped(done, notes(garment, done, let), dimensions(drawnFront));
+    }
+
+    private static Gusset.Opening slash(Name piece) {
+        Corner point = Corner.at(piece, EdgeNames.GUSSET_UPPER, End.END);
+        return new Gusset.Opening(piece, piece, point, point);
     }
 
     private static Range.Limits limits(Piece piece) {
@@ -181,7 +188,7 @@ public record GrowSleeve(Length below, Angle bend, Optional<Length> gusset) impl
         return drawn;
     }
 
-    private List<Note> notes(Garment before, Garment after) {
+    private List<Note> notes(Garment before, Garment after, Optional<Gusset> let) {
         List<Note> notes = new ArrayList<>();
         notes.add(Note.rule("the shoulder runs on over the arm by the sleeve's length of "
                 + before.finished(TopNames.SLEEVE_LENGTH).text() + ": side neck to wrist stays "
@@ -192,8 +199,7 @@ public record GrowSleeve(Length below, Angle bend, Optional<Length> gusset) impl
         notes.add(Note.rule("at the underarm the sleeve is "
                 + after.finished(TopNames.SLEEVE_WIDTH).text() + " round (the sleeve set in was "
                 + before.finished(TopNames.SLEEVE_WIDTH).text() + ")"));
-        gusset.ifPresent(side -> notes.add(Note.rule("a gusset of four sides of " + side.text()
-                + " is let into slashes of that depth; it lengthens the underarm by " + side.text())));
+        let.ifPresent(each -> notes.add(each.note(after, gusset.orElseThrow(), "slashes of that depth")));
         Length arm = after.wearer().measures().get(BodyMeasure.UPPER_ARM_GIRTH.asName());
         if (arm != null
                 && gusset.isEmpty()

@@ -92,7 +92,10 @@ public final class KnownSteps {
                         .usually("below", 10, 80)
                         .usually("bend", 15, 40)
                         .usually("gusset", 60, 140),
-                kind(Raglan.class).usually("on front", 20, 60).usually("on back", 15, 45),
+                kind(Raglan.class)
+                        .usually("on front", 20, 60)
+                        .usually("on back", 15, 45)
+                        .usually("gusset", 60, 140),
                 kind(CutSleeve.class).usually("share", 0.2, 0.8).usually("further", -20, 20),
                 kind(SplitSleeve.class).usually("above hem", 120, 180).usually("below stretch", 15, 80),
                 kind(HemBand.class)

@@ -2,8 +2,11 @@ package org.oaktag.adjustments;
 
 import static org.oaktag.garment.FinishedMeasure.times;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
@@ -36,6 +39,9 @@ import org.oaktag.measure.Length;
  * sleeve are of one length, and so are both edges of the seam over the arm; the way from the side neck point to the wrist
  * keeps its length, and the sleeve its width.
  *
+ * <p>A gusset is let in at the lower end of the raglan seams: its upper sides are sewn to the sleeve, its lower ones to
+ * the body, where these were sewn to each other.
+ *
  * <pre>{@code
  * Garment raglan = block.adjust(raglanSleeve());
  * raglan.hasPiece(SLEEVE_FRONT);   // = true
@@ -43,12 +49,27 @@ import org.oaktag.measure.Length;
  *
  * @param onFront how far from the shoulder seam the line begins on the front neckline
  * @param onBack how far from the shoulder seam it begins on the back neckline
+ * @param gusset the side of a gusset let in under the arm, or empty for none
  */
-public record Raglan(Length onFront, Length onBack) implements Step {
+public record Raglan(Length onFront, Length onBack, Optional<Length> gusset) implements Step {
 
     private static final double LEAST = 5;
     private static final double LEAST_NECKLINE = 20;
     private static final String REFIT = "make the raglan after neckline, shoulder, armhole and sleeve are settled";
+
+    /**
+     * Checks the gusset.
+     *
+     * @throws PatternException if its side is not 40 to 160 mm
+     */
+    public Raglan {
+        gusset.ifPresent(Gusset::check);
+    }
+
+    /** Returns the step with a gusset of this side let in under the arm; 80 to 100 mm (common practice). */
+    public Raglan withGusset(Length side) {
+        return new Raglan(onFront, onBack, Optional.of(side));
+    }
 
     @Override
     public String name() {
@@ -57,9 +78,11 @@ public record Raglan(Length onFront, Length onBack) implements Step {
 
     @Override
     public List<Amount> amounts() {
-        return List.of(
-                Amount.of("from the shoulder on the front neckline", onFront),
-                Amount.of("on the back neckline", onBack));
+        List<Amount> amounts = new ArrayList<>();
+        amounts.add(Amount.of("from the shoulder on the front neckline", onFront));
+        amounts.add(Amount.of("on the back neckline", onBack));
+        gusset.ifPresent(side -> amounts.add(Amount.of("gusset, side", side)));
+        return amounts;
     }
 
     /**
@@ -75,14 +98,21 @@ public record Raglan(Length onFront, Length onBack) implements Step {
         Piece halfBack = half(garment, TopNames.BACK, onBack);
         RaglanHalf front = RaglanHalf.front(halfFront, sleeve, onFront);
         RaglanHalf back = RaglanHalf.back(halfBack, sleeve, onBack);
+        gusset.ifPresent(given -> Range.check(
+                "gusset",
+                "beside these raglan lines its side must be",
+                given,
+                Gusset.LEAST,
+                Math.min(front.mostGusset().mm(), back.mostGusset().mm())));
+        OptionalDouble side = gusset.map(Length::mm).map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
         Length reach = garment.finished(TopNames.NECK_TO_WRIST);
-        Piece sleeveFront = checked(front.sleeve(TopNames.SLEEVE_FRONT, sleeve, reach));
-        Piece sleeveBack = checked(back.sleeve(TopNames.SLEEVE_BACK, sleeve, reach));
+        Piece sleeveFront = checked(front.sleeve(TopNames.SLEEVE_FRONT, sleeve, reach, side));
+        Piece sleeveBack = checked(back.sleeve(TopNames.SLEEVE_BACK, sleeve, reach, side));
         Assembly assembly = Assembly.of(garment)
                 .takeOff(Set.of(TopNames.SLEEVE))
                 .undo(TopNames.SHOULDER_SEAM)
-                .put(checked(front.body()))
-                .put(checked(back.body()))
+                .put(checked(front.body(side)))
+                .put(checked(back.body(side)))
                 .put(sleeveFront)
                 .put(sleeveBack)
                 .sew(raglanSeam(TopNames.FRONT_ARMHOLE_SEAM, TopNames.FRONT, TopNames.SLEEVE_FRONT))
@@ -92,15 +122,26 @@ public record Raglan(Length onFront, Length onBack) implements Step {
                         TopNames.SLEEVE_SEAM,
                         SeamSide.along(TopNames.SLEEVE_FRONT, EdgeNames.UNDERARM),
                         SeamSide.along(TopNames.SLEEVE_BACK, EdgeNames.UNDERARM)));
+        Optional<Gusset> let = gusset.map(each -> Gusset.of(each.mm(), halfFront.cloth()));
+        let.ifPresent(each -> each.letIn(
+                assembly,
+                opening(TopNames.FRONT, TopNames.SLEEVE_FRONT),
+                opening(TopNames.BACK, TopNames.SLEEVE_BACK),
+                REFIT));
         Garment done = measured(assembly).done();
         Note lines = Note.rule("the raglan line is " + front.lineLength().text() + " long on front and sleeve, "
                 + back.lineLength().text() + " on back and sleeve; below the notch both are the armhole's own curve");
         Note over = Note.rule("the seam over the arm is as long on the front as on the back: side neck to wrist stays "
                 + done.finished(TopNames.NECK_TO_WRIST).text());
+        List<Note> notes = new ArrayList<>(List.of(lines, over));
+        let.ifPresent(each -> notes.add(each.note(
+                done,
+                gusset.orElseThrow(),
+                "the lower ends of the raglan seams, which curve while its sides are straight")));
         Piece body = done.piece(TopNames.FRONT);
         return new Reshaped(
                 done,
-                List.of(lines, over),
+                notes,
                 List.of(new Dimension(
                         TopNames.FRONT,
                         body.path(EdgeNames.RAGLAN).start(),
@@ -141,13 +182,22 @@ public record Raglan(Length onFront, Length onBack) implements Step {
         return drawn;
     }
 
-    private static Seam raglanSeam(Name seam, Name body, Name sleeve) {
+    private static Gusset.Opening opening(Name body, Name sleeve) {
+        return new Gusset.Opening(
+                body,
+                sleeve,
+                Corner.at(body, EdgeNames.GUSSET_LOWER, End.START),
+                Corner.at(sleeve, EdgeNames.GUSSET_UPPER, End.START));
+    }
+
+    private Seam raglanSeam(Name seam, Name body, Name sleeve) {
         return Seam.of(seam, raglan(body), raglan(sleeve), SeamRule.flat(), REFIT)
                 .smoothAt(End.START);
     }
 
-    private static SeamSide raglan(Name piece) {
-        return SeamSide.along(piece, EdgeNames.RAGLAN).then(SeamSide.along(piece, EdgeNames.ARMHOLE));
+    private SeamSide raglan(Name piece) {
+        SeamSide raglan = SeamSide.along(piece, EdgeNames.RAGLAN);
+        return gusset.isPresent() ? raglan : raglan.then(SeamSide.along(piece, EdgeNames.ARMHOLE));
     }
 
     private static SeamSide overArm(Name piece) {

@@ -144,17 +144,17 @@ public final class Sleeves {
     }
 
     /** Makes a raglan whose lines begin 30 mm from the shoulder on the front neckline and 20 mm on the back. */
-    public static Step raglanSleeve() {
-        return new Raglan(Length.mm(30), Length.mm(20));
+    public static Raglan raglanSleeve() {
+        return raglanSleeve(Length.mm(30), Length.mm(20));
     }
 
     /**
-     * Makes a raglan.
+     * Makes a raglan; {@link Raglan#withGusset} lets a gusset in under the arm.
      *
      * @param onFront how far from the shoulder seam the line begins on the front neckline
      * @param onBack how far from the shoulder seam it begins on the back neckline
      */
-    public static Step raglanSleeve(Length onFront, Length onBack) {
-        return new Raglan(onFront, onBack);
+    public static Raglan raglanSleeve(Length onFront, Length onBack) {
+        return new Raglan(onFront, onBack, Optional.empty());
     }
 }

@@ -49,6 +49,14 @@ public final class RaglanHalf {
     private static final double SAME = 0.01;
     private static final double GRAIN_MARGIN = 0.12;
 
+    /** Of the seam above a gusset so much is left at least, in millimetres. */
+    private static final double LEAST_SEAM = 80;
+
+    /** A notch that a gusset has cut off, or come near to, lies so far above its corner, in millimetres. */
+    private static final double NOTCH_ABOVE = 30;
+
+    private static final double NEAR = 10;
+
     private final Piece body;
     private final Name notchName;
     private final Notch notch;
@@ -109,16 +117,23 @@ public final class RaglanHalf {
                 hem.sub(0, middle(hem)));
     }
 
-    /** Returns the front or the back without its shoulder. */
-    public Piece body() {
+    /** Returns how long a side of a gusset can be that is let in between body and sleeve. */
+    public Length mostGusset() {
+        return Length.mm(line.length() + lowerArmhole.length() - LEAST_SEAM);
+    }
+
+    /**
+     * Returns the front or the back without its shoulder.
+     *
+     * @param gusset the side of a gusset that is let in, in millimetres, or empty for none
+     */
+    public Piece body(OptionalDouble gusset) {
         List<Edge> edges = new ArrayList<>();
         for (Edge edge : body.edges()) {
             if (edge.name().equals(EdgeNames.NECKLINE)) {
                 edges.add(edge.withPath(neckline));
-                edges.add(new Edge(EdgeNames.RAGLAN, line));
-            } else if (edge.name().equals(EdgeNames.ARMHOLE)) {
-                edges.add(edge.withPath(lowerArmhole));
-            } else if (!edge.name().equals(EdgeNames.SHOULDER)) {
+                edges.addAll(sewn(line, lowerArmhole, gusset, EdgeNames.GUSSET_LOWER));
+            } else if (!edge.name().equals(EdgeNames.ARMHOLE) && !edge.name().equals(EdgeNames.SHOULDER)) {
                 edges.add(edge);
             }
         }
@@ -126,7 +141,20 @@ public final class RaglanHalf {
                 .withoutNotchesOn(EdgeNames.SHOULDER)
                 .withoutNotchesOn(EdgeNames.NECKLINE)
                 .withEdges(edges)
-                .withNotch(atLineEnd());
+                .withNotch(notch(gusset));
+    }
+
+    /**
+     * Parts what body and sleeve are sewn together along, from the neckline to the underarm point: without a gusset at the
+     * notch, with one so far from the underarm point as the gusset's side is long.
+     */
+    private static List<Edge> sewn(Path line, Path lower, OptionalDouble gusset, Name atGusset) {
+        if (gusset.isEmpty()) {
+            return List.of(new Edge(EdgeNames.RAGLAN, line), new Edge(EdgeNames.ARMHOLE, lower));
+        }
+        Path whole = line.then(lower);
+        Path.Split split = whole.splitAt(whole.length() - gusset.getAsDouble());
+        return List.of(new Edge(EdgeNames.RAGLAN, split.before()), new Edge(atGusset, split.after()));
     }
 
     /**
@@ -135,10 +163,11 @@ public final class RaglanHalf {
      * @param name its name
      * @param sleeve the sleeve of which it is a half
      * @param reach how long it shall be from the side neck point over the shoulder to the hem
+     * @param gusset the side of a gusset that is let in, in millimetres, or empty for none
      * @throws PatternException if the cap does not lie on the armhole below the notch, or the shoulder cannot be joined so
      *     that both lines are of one length
      */
-    public Piece sleeve(Name name, Piece sleeve, Length reach) {
+    public Piece sleeve(Name name, Piece sleeve, Length reach, OptionalDouble gusset) {
         double difference = lowerCap.length() - lowerArmhole.length();
         double apart = lowerCap.start().distanceTo(lowerCap.end())
                 - lowerArmhole.start().distanceTo(lowerArmhole.end());
@@ -156,20 +185,20 @@ public final class RaglanHalf {
         double x = lowerCap.end().x() / 2;
         double top = lowerCap.end().y();
         double low = hem.start().y();
+        List<Edge> edges = new ArrayList<>();
+        edges.add(new Edge(EdgeNames.NECKLINE, joined.neckline()));
+        edges.addAll(sewn(joined.line(), lowerCap, gusset, EdgeNames.GUSSET_UPPER));
+        edges.add(new Edge(EdgeNames.UNDERARM, underarm));
+        edges.add(new Edge(EdgeNames.HEM, hem));
+        edges.add(new Edge(EdgeNames.OVER_ARM, over.after().reversed()));
+        edges.add(new Edge(EdgeNames.SHOULDER, over.before().reversed()));
         return Piece.of(
                         name,
-                        List.of(
-                                new Edge(EdgeNames.NECKLINE, joined.neckline()),
-                                new Edge(EdgeNames.RAGLAN, joined.line()),
-                                new Edge(EdgeNames.ARMHOLE, lowerCap),
-                                new Edge(EdgeNames.UNDERARM, underarm),
-                                new Edge(EdgeNames.HEM, hem),
-                                new Edge(EdgeNames.OVER_ARM, over.after().reversed()),
-                                new Edge(EdgeNames.SHOULDER, over.before().reversed())),
+                        edges,
                         new Grainline(Point.of(x, top), Point.of(x, low - GRAIN_MARGIN * (low - top))),
                         Cut.pair(),
                         sleeve.cloth())
-                .withNotch(atLineEnd());
+                .withNotch(notch(gusset));
     }
 
     /** Returns how long the line is on the body. */
@@ -218,8 +247,10 @@ public final class RaglanHalf {
                 lowerCap.startDirection());
     }
 
-    private Notch atLineEnd() {
-        return new Notch(notchName, EdgeNames.RAGLAN, End.END, 0, notch.count());
+    private Notch notch(OptionalDouble gusset) {
+        double above = gusset.isEmpty() ? 0 : lowerArmhole.length() - gusset.getAsDouble();
+        double at = gusset.isPresent() && above < NEAR ? NOTCH_ABOVE : above;
+        return new Notch(notchName, EdgeNames.RAGLAN, End.END, at, notch.count());
     }
 
     private PatternException unjoined() {

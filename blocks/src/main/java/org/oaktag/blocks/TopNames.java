@@ -127,6 +127,12 @@ public final class TopNames {
     /** Shoulder length and sleeve length together. */
     public static final Name NECK_TO_WRIST = Name.of("side neck to wrist");
 
+    /** Round the arm over the outer corners of a gusset, the gusset counted. */
+    public static final Name ARM_OVER_GUSSET = Name.of("arm over the gusset");
+
+    /** Round the body over the outer corners of both gussets, both counted. */
+    public static final Name BODY_OVER_GUSSET = Name.of("body over the gussets");
+
     /** Round the cuff. */
     public static final Name CUFF_GIRTH = Name.of("cuff girth");
 

@@ -57,8 +57,11 @@ final class FlatBody {
 
     /** Returns the line at which the sleeve begins: the armhole, and above it the raglan line where there is one. */
     Path armhole() {
-        Path armhole = half.path(EdgeNames.ARMHOLE);
-        return half.hasEdge(EdgeNames.RAGLAN) ? half.path(EdgeNames.RAGLAN).then(armhole) : armhole;
+        if (!half.hasEdge(EdgeNames.RAGLAN)) {
+            return half.path(EdgeNames.ARMHOLE);
+        }
+        Name below = half.hasEdge(EdgeNames.GUSSET_LOWER) ? EdgeNames.GUSSET_LOWER : EdgeNames.ARMHOLE;
+        return half.path(EdgeNames.RAGLAN).then(half.path(below));
     }
 
     /** Returns the sleeve at the right where it is that of a raglan. */

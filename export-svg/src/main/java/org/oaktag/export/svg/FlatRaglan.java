@@ -35,7 +35,7 @@ final class FlatRaglan {
     static FlatRaglan beside(Path line, Piece sleeve) {
         Transform turnedOver = Transform.mirrorX(0);
         Point top = turnedOver.apply(sleeve.path(EdgeNames.RAGLAN).start());
-        Vector own = turnedOver.apply(sleeve.path(EdgeNames.ARMHOLE).end()).minus(top);
+        Vector own = turnedOver.apply(sleeve.path(EdgeNames.UNDERARM).start()).minus(top);
         Vector wanted = line.end().minus(line.start());
         return new FlatRaglan(
                 line,

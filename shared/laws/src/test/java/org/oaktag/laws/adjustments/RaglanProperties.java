@@ -10,6 +10,7 @@ import static org.oaktag.adjustments.Hoods.lineHood;
 import static org.oaktag.adjustments.Sleeves.raglanSleeve;
 import static org.oaktag.measure.Length.mm;
 
+import java.util.List;
 import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -17,6 +18,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 import org.oaktag.PatternException;
+import org.oaktag.adjustments.Raglan;
 import org.oaktag.blocks.FinishNames;
 import org.oaktag.blocks.HoodNames;
 import org.oaktag.blocks.HoodShape;
@@ -24,9 +26,12 @@ import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.FinishedMeasure;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
+import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
 import org.oaktag.measure.Percent;
 
 /** What a raglan keeps of body and sleeve. */
@@ -59,6 +64,77 @@ class RaglanProperties {
                 .isCloseTo(onFront, within(SOLVED));
         assertThat(raglan.piece(TopNames.SLEEVE_BACK).path(EdgeNames.NECKLINE).length())
                 .isCloseTo(onBack, within(SOLVED));
+    }
+
+    @Property(tries = 60)
+    void a_gusset_is_sewn_to_body_and_sleeve_and_leaves_the_rest_of_the_raglan_as_it_was(
+            @ForAll Garment block,
+            @ForAll @DoubleRange(min = 20, max = 50) double onFront,
+            @ForAll @DoubleRange(min = 10, max = 30) double onBack,
+            @ForAll @DoubleRange(min = 40, max = 110) double side) {
+        Raglan plain = raglanSleeve(mm(onFront), mm(onBack));
+        Garment without = block.adjust(plain);
+        Garment with = block.adjust(plain.withGusset(mm(side)));
+        Sound.assertSound(with);
+        assertThat(with.walkSeams().untrue()).isEmpty();
+        for (Edge edge : with.piece(TopNames.GUSSET).edges()) {
+            assertThat(edge.length().mm()).isCloseTo(side, within(SOLVED));
+        }
+        for (FinishedMeasure measure : without.measures()) {
+            assertThat(with.finished(measure.name()).mm())
+                    .as("%s", measure.name())
+                    .isCloseTo(without.finished(measure.name()).mm(), within(SOLVED));
+        }
+        for (Name piece : List.of(TopNames.FRONT, TopNames.BACK, TopNames.SLEEVE_FRONT, TopNames.SLEEVE_BACK)) {
+            Path was = without.piece(piece).outline().path();
+            assertThat(with.piece(piece).outline().path().length()).isCloseTo(was.length(), within(SOLVED));
+            assertThat(with.piece(piece).outline().area())
+                    .isCloseTo(without.piece(piece).outline().area(), within(SOLVED));
+        }
+    }
+
+    /** With the gusset's outer corner at (x, y) on a piece, both girths are taken by hand from coordinates. */
+    @Property(tries = 40)
+    void the_girths_over_the_gusset_are_those_of_the_pieces_and_of_its_width(
+            @ForAll Garment block, @ForAll @DoubleRange(min = 40, max = 110) double side) {
+        Garment with = block.adjust(raglanSleeve().withGusset(mm(side)));
+        double width = side * Math.sqrt(3);
+        double body = 2 * width;
+        for (Name piece : List.of(TopNames.FRONT, TopNames.BACK)) {
+            body += 2 * with.piece(piece).path(EdgeNames.GUSSET_LOWER).start().x();
+        }
+        assertThat(with.finished(TopNames.BODY_OVER_GUSSET).mm()).isCloseTo(body, within(SOLVED));
+        double arm = width;
+        for (Name piece : List.of(TopNames.SLEEVE_FRONT, TopNames.SLEEVE_BACK)) {
+            Path over = with.piece(piece).path(EdgeNames.OVER_ARM);
+            Point corner = with.piece(piece).path(EdgeNames.GUSSET_UPPER).start();
+            double base = over.start().distanceTo(over.end());
+            double twice = Math.abs(over.end().minus(over.start()).cross(corner.minus(over.start())));
+            arm += twice / base;
+        }
+        assertThat(with.finished(TopNames.ARM_OVER_GUSSET).mm()).isCloseTo(arm, within(SOLVED));
+    }
+
+    @Property(tries = 20)
+    void a_longer_side_makes_a_wider_arm(@ForAll Garment block) {
+        double before = 0;
+        for (double side : new double[] {50, 70, 90, 110}) {
+            double arm = block.adjust(raglanSleeve().withGusset(mm(side)))
+                    .finished(TopNames.ARM_OVER_GUSSET)
+                    .mm();
+            assertThat(arm).isGreaterThan(before);
+            before = arm;
+        }
+    }
+
+    @Property(tries = 5)
+    void a_gusset_out_of_its_range_is_refused_with_what_works(@ForAll Garment block) {
+        assertThatThrownBy(() -> raglanSleeve().withGusset(mm(30)))
+                .isInstanceOf(PatternException.class)
+                .hasMessageContaining("40.0 mm to 160.0 mm");
+        assertThatThrownBy(() -> block.adjust(raglanSleeve().withGusset(mm(80))).adjust(raglanSleeve()))
+                .isInstanceOf(PatternException.class)
+                .hasMessageContaining("make a raglan sleeve");
     }
 
     @Property(tries = 20)
