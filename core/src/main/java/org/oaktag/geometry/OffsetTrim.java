@@ -22,7 +22,7 @@ final class OffsetTrim {
 
     private record Cut(double t, Point point) {}
 
-    private record Fragment(RawCurve raw, boolean kept, boolean negligible) {
+    private record Fragment(RawCurve raw, boolean kept) {
         Point start() {
             return raw.curve().start();
         }
@@ -110,8 +110,7 @@ final class OffsetTrim {
     private Fragment fragment(RawCurve source, Cut from, Cut to) {
         Curve piece = Joined.withEnds(source.curve().sub(from.t(), to.t()), from.point(), to.point());
         boolean kept = !source.link() && clearance.isKeptBy(piece.pointAt(0.5), source.edge());
-        boolean negligible = !source.link() && piece.start().isCloseTo(piece.end(), 4 * clearance.slack());
-        return new Fragment(source.with(piece), kept, negligible);
+        return new Fragment(source.with(piece), kept);
     }
 
     /**
@@ -119,10 +118,10 @@ final class OffsetTrim {
      * the rest goes on from there; a loop that is thinner than the slack is none. Of an open run only a loop is left that nothing leads to.
      */
     private List<List<RawCurve>> chained(List<Fragment> fragments) {
-        boolean[] left = closed ? withoutDeadEnds(fragments) : usable(fragments);
+        boolean[] left = closed ? withoutDeadEnds(fragments) : kept(fragments);
         List<List<RawCurve>> chains = new ArrayList<>();
         for (int first = 0; first < fragments.size(); first++) {
-            if (!left[first] || !fragments.get(first).kept()) {
+            if (!left[first]) {
                 continue;
             }
             List<Integer> chain = new ArrayList<>();
@@ -145,17 +144,17 @@ final class OffsetTrim {
         return chains;
     }
 
-    private static boolean[] usable(List<Fragment> fragments) {
-        boolean[] usable = new boolean[fragments.size()];
-        for (int i = 0; i < usable.length; i++) {
-            usable[i] = fragments.get(i).kept() || fragments.get(i).negligible();
+    private static boolean[] kept(List<Fragment> fragments) {
+        boolean[] kept = new boolean[fragments.size()];
+        for (int i = 0; i < kept.length; i++) {
+            kept[i] = fragments.get(i).kept();
         }
-        return usable;
+        return kept;
     }
 
     /** Drops, as long as there are any, fragments that nothing leads to or that lead to nothing. */
     private static boolean[] withoutDeadEnds(List<Fragment> fragments) {
-        boolean[] left = usable(fragments);
+        boolean[] left = kept(fragments);
         boolean changed = true;
         while (changed) {
             changed = false;
@@ -210,20 +209,14 @@ final class OffsetTrim {
         return chain.stream().map(i -> fragments.get(i).raw()).toList();
     }
 
-    /** The fragment that goes on from the point: the next in order if it is kept, else any that is; a negligible one in need. */
+    /** The next fragment in order that goes on from the point; -1 if there is none. */
     private static int next(List<Fragment> fragments, boolean[] left, int at, Point end) {
-        int inNeed = -1;
         for (int step = 1; step < fragments.size(); step++) {
             int i = (at + step) % fragments.size();
             if (left[i] && fragments.get(i).start().equals(end)) {
-                if (fragments.get(i).kept()) {
-                    return i;
-                }
-                if (inNeed < 0) {
-                    inNeed = i;
-                }
+                return i;
             }
         }
-        return inNeed;
+        return -1;
     }
 }
