@@ -94,8 +94,10 @@ class OffsetPathTest {
         assertThat(inside.length()).isCloseTo(2 * Math.PI, within(1e-3));
         assertThatThrownBy(() -> OffsetPath.of(ring, -10.5, CornerStyle.round(), TOLERANCE))
                 .isInstanceOf(PatternException.class)
-                .hasMessage(
-                        "parallel of a path: must keep its distance from the path somewhere; got 10.5 mm; use a smaller distance");
+                .hasMessage("parallel of a path: must keep its distance from the path somewhere;"
+                        + " got 10.5 mm to the right; use at most 9.9 mm");
+        assertThat(OffsetPath.of(ring, -9.9, CornerStyle.round(), TOLERANCE).length())
+                .isCloseTo(0.2 * Math.PI, within(1e-3));
     }
 
     @Test
