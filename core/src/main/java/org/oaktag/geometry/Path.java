@@ -24,16 +24,19 @@ import org.jspecify.annotations.Nullable;
  * sweeps are exact to rounding.
  *
  * <p><b>Cost.</b> Lengths are measured on first use and kept, 8 bytes a curve; from then on finding a place takes O(log n) and one
- * inverse length. The nearest place, a part and a copy take O(n). Curves that are single points are let be: they have no length,
- * and directions look past them.
+ * inverse length, and of the curves only the one with the place is looked at. A part takes O(log n) and the O(k) of its own k curves,
+ * which it shares with the path but for the two that are cut; it measures anew, so that equal paths tell the same lengths to the last
+ * bit however they were made. The nearest place and a copy take O(n). Threads that race to be first measure the same figures. Curves
+ * that are single points are let be: they have no length, and directions look past them.
  */
 public final class Path {
     private final List<Curve> curves;
 
-    /** Measured on first use. Racing threads measure the same figures; the holder's final field makes them visible whole. */
+    /** Measured on first use. Racing threads measure the same figures; the holder's final field makes them visible whole. Read once. */
     private @Nullable Lengths lengths;
 
-    private Path(List<Curve> curves) {
+    /** Takes over a list of connected curves that never changes. */
+    Path(List<Curve> curves) {
         this.curves = curves;
     }
 
@@ -255,28 +258,38 @@ public final class Path {
      * @throws IllegalArgumentException if the distance is not inside the path, off both its ends
      */
     public Split splitAt(double distance) {
-        return new Split(sub(0, distance), sub(distance, length()));
+        Location at = cut(distance);
+        double length = length();
+        return new Split(
+                part(0, new Location(0, 0), distance, at),
+                part(distance, at, length, new Location(curves.size() - 1, 1)));
     }
 
     /**
-     * Returns the part between two distances. Parts that meet at one distance meet at the very same point.
+     * Returns the part between two distances, this path itself if that is all of it. Parts that meet at one distance meet at the very
+     * same point.
      *
      * @throws IllegalArgumentException unless {@code from} is less than {@code to} by more than {@link Curve#DEFAULT_ACCURACY}, and both lie
      *     within 0 to the length
      */
     public Path sub(double from, double to) {
-        Location first = cut(from);
-        Location last = cut(to);
+        return part(from, cut(from), to, cut(to));
+    }
+
+    private Path part(double from, Location first, double to, Location last) {
         if (to - from <= Curve.DEFAULT_ACCURACY || first.equals(last)) {
             throw new IllegalArgumentException("a part of a path must be longer than " + Curve.DEFAULT_ACCURACY
                     + " mm, got " + from + " to " + to + " mm");
         }
-        List<Curve> part = new ArrayList<>();
+        if (first.curve() == 0 && first.t() == 0 && last.curve() == curves.size() - 1 && last.t() == 1) {
+            return this;
+        }
+        List<Curve> part = new ArrayList<>(last.curve() - first.curve() + 1);
         for (int i = first.curve(); i <= last.curve(); i++) {
             double t0 = i == first.curve() ? first.t() : 0;
             double t1 = i == last.curve() ? last.t() : 1;
             if (t0 < 1 && t1 > 0) {
-                part.add(curves.get(i).sub(t0, t1));
+                part.add(t0 == 0 && t1 == 1 ? curves.get(i) : curves.get(i).sub(t0, t1));
             }
         }
         return of(part);
@@ -367,9 +380,12 @@ public final class Path {
         return new PathNearest(distanceAt(new Location(index, best.t())), best.point(), best.distance());
     }
 
-    /** Returns the path without the curves that are single points; a path of nothing else keeps one. */
+    /** Returns the path without the curves that are single points, itself if there are none; a path of nothing else keeps one. */
     public Path withoutPointCurves() {
         List<Curve> kept = curves.stream().filter(curve -> !curve.isPoint()).toList();
+        if (kept.size() == curves.size()) {
+            return this;
+        }
         return kept.isEmpty() ? of(curves.get(0)) : of(kept);
     }
 
