@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.oaktag.garment.CutBorder.Stretch;
 import org.oaktag.geometry.Bounds;
 import org.oaktag.geometry.Curve;
+import org.oaktag.geometry.Line;
 import org.oaktag.geometry.OffsetPart;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
@@ -30,8 +31,14 @@ record Hollow(Name edge, double from, double to) {
 
     private static final double REACH = 2;
 
+    /** The length of the parts that are looked at, in widths: less than the two that a place tells of. */
+    private static final double STEP = 1.6;
+
     /** Turns sharper than this, radians, are corners. */
     private static final double CORNER = 0.1;
+
+    /** As many points of one curve are looked at first; where these do not tell, the nearest place does. */
+    private static final int MANY = 64;
 
     /** At how many places a side of a corner is looked at. */
     private static final int PLACES = 64;
@@ -44,7 +51,7 @@ record Hollow(Name edge, double from, double to) {
         Search search = new Search(border, cuts(border, cutLine));
         for (int i = 0; i < border.size(); i++) {
             if (border.get(i).isCutBeside()) {
-                Optional<Hollow> found = search.in(i, 0, border.get(i).path().length());
+                Optional<Hollow> found = search.in(i);
                 if (found.isPresent()) {
                     return found;
                 }
@@ -53,8 +60,20 @@ record Hollow(Name edge, double from, double to) {
         return Optional.empty();
     }
 
-    /** A curve of the cut line: the index of the stretch that it runs beside, and the greatest width that it keeps. */
-    private record Scissors(Curve curve, Bounds box, int beside, double width) {
+    /** A curve of the cut line, some points of it, the index of the stretch that it runs beside, and the greatest width that it keeps. */
+    private record Scissors(Curve curve, Bounds box, List<Point> points, int beside, double width) {
+
+        static Scissors of(Curve curve, int beside, double width) {
+            Bounds box = curve.bounds();
+            int count = curve instanceof Line
+                    ? 0
+                    : (int) Math.min(MANY, Math.ceil(2 * (box.width() + box.height()) / Math.max(width, FINE)));
+            List<Point> points = new ArrayList<>(count);
+            for (int k = 0; k < count; k++) {
+                points.add(curve.pointAt((k + 0.5) / count));
+            }
+            return new Scissors(curve, box, points, beside, width);
+        }
 
         double distanceOfBox(Point place) {
             double x = Math.max(0, Math.max(box.minX() - place.x(), place.x() - box.maxX()));
@@ -80,7 +99,7 @@ record Hollow(Name edge, double from, double to) {
                         width, border.get((part.edge() + 1) % border.size()).width());
             }
             for (Curve curve : part.path().curves()) {
-                cuts.add(new Scissors(curve, curve.bounds(), part.edge(), width));
+                cuts.add(Scissors.of(curve, part.edge(), width));
             }
         }
         return cuts;
@@ -88,8 +107,21 @@ record Hollow(Name edge, double from, double to) {
 
     private record Search(List<Stretch> border, List<Scissors> cuts) {
 
+        /** Looks at parts so short that one place tells of all of each where the cut line runs beside it. */
+        Optional<Hollow> in(int i) {
+            double length = border.get(i).path().length();
+            int count = (int) Math.ceil(length / (STEP * border.get(i).width()));
+            for (int k = 0; k < count; k++) {
+                Optional<Hollow> found = in(i, length * k / count, length * (k + 1) / count);
+                if (found.isPresent()) {
+                    return found;
+                }
+            }
+            return Optional.empty();
+        }
+
         /** Halves a part of a stretch until its middle tells of all of it. */
-        Optional<Hollow> in(int i, double from, double to) {
+        private Optional<Hollow> in(int i, double from, double to) {
             double middle = 0.5 * (from + to);
             double half = 0.5 * (to - from);
             Point place = border.get(i).path().pointAt(middle);
@@ -104,9 +136,20 @@ record Hollow(Name edge, double from, double to) {
             return before.isPresent() ? before : in(i, middle, to);
         }
 
-        /** Returns how much further off the cut line might be; only up to what is enough. */
+        /** Returns how much further off the cut line might be; only up to what is enough, which some point beside it mostly tells. */
         private double spare(int i, Point place, double enough) {
             double best = Double.NEGATIVE_INFINITY;
+            for (Scissors cut : cuts) {
+                if (cut.beside() == i) {
+                    double reach = REACH * Math.max(border.get(i).width(), cut.width());
+                    for (Point point : cut.points()) {
+                        best = Math.max(best, reach - place.distanceTo(point));
+                    }
+                    if (best >= enough) {
+                        return best;
+                    }
+                }
+            }
             for (boolean own : new boolean[] {true, false}) {
                 for (Scissors cut : cuts) {
                     double reach = REACH * Math.max(border.get(i).width(), cut.width());
