@@ -88,17 +88,17 @@ final class CrossingCollector {
      * along an overlap the distances only rise or only fall.
      */
     private static boolean isNext(Crossing overlap, Crossing next) {
-        return Math.abs(overlap.to().first() - next.first()) <= SAME
-                && Math.abs(overlap.to().second() - next.second()) <= SAME
-                && isForward(overlap) == isForward(next);
+        double onFirst = Math.abs(overlap.to().first() - next.first());
+        double onSecond = Math.abs(overlap.to().second() - next.second());
+        return Math.max(onFirst, onSecond) <= SAME && sense(overlap) == sense(next);
     }
 
-    private static boolean isForward(Crossing overlap) {
-        return overlap.to().second() > overlap.second();
+    private static double sense(Crossing overlap) {
+        return Math.signum(overlap.to().second() - overlap.second());
     }
 
     private boolean isSame(Crossing a, Crossing b) {
-        return apart(first, a.first(), b.first()) <= SAME && apart(second, a.second(), b.second()) <= SAME;
+        return Math.max(apart(first, a.first(), b.first()), apart(second, a.second(), b.second())) <= SAME;
     }
 
     private boolean isPart(Crossing overlap, Crossing point) {
@@ -110,8 +110,7 @@ final class CrossingCollector {
 
     private static boolean within(Path path, double distance, double low, double high) {
         return (distance > low && distance < high)
-                || apart(path, distance, low) <= SAME
-                || apart(path, distance, high) <= SAME;
+                || Math.min(apart(path, distance, low), apart(path, distance, high)) <= SAME;
     }
 
     /** Returns the distance along the path from one place to the other, the short way round if it is closed. */

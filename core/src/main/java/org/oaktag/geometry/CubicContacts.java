@@ -10,8 +10,7 @@ import java.util.List;
  * lies within its own. When every control vector of one hodograph turns the same way to every one of the other, the product
  * {@code a'(t) x b'(u)}, a mean of those turns, never vanishes and the pieces meet in one point at most; Newton's method then finds
  * it, and if it ends outside the pieces they are halved again. Pieces that are straight to within the tolerance and still not apart are the
- * leaves: where they are aslant they meet at most in the next piece or at an end of a curve, which is looked for elsewhere; where they
- * are not they touch, if they meet at all, and the common tangent is solved for.
+ * leaves: if they touch, the common tangent is solved for; what crosses there at so small an angle that rounding hides it is tried last.
  */
 final class CubicContacts {
     private static final int NEWTON_STEPS = 16;
@@ -51,15 +50,13 @@ final class CubicContacts {
         if (p.isApartFrom(q, tolerance)) {
             return;
         }
-        boolean aslant = p.isAslantTo(q);
-        if (aslant && crossing(p, q, 0)) {
+        if (p.isAslantTo(q) && solve(p, q, false, 0)) {
             return;
         }
-        boolean straight = p.isStraight(0.25 * tolerance) && q.isStraight(0.25 * tolerance);
-        boolean tiny = p.size() <= tolerance && q.size() <= tolerance;
-        if (tiny || straight) {
-            if (!touch(p, q)) {
-                crossing(p, q, 1);
+        double flat = 0.25 * tolerance;
+        if (p.isStraight(flat) && q.isStraight(flat)) {
+            if (!solve(p, q, true, 1)) {
+                solve(p, q, false, 1);
             }
             return;
         }
@@ -72,41 +69,32 @@ final class CubicContacts {
         }
     }
 
-    /** Solves a(t) = b(u) from the middle; true if it lies on both pieces, each prolonged by a share of itself. */
-    private boolean crossing(CubicPiece p, CubicPiece q, double share) {
+    /**
+     * Solves a(t) = b(u), or for a touch parallel tangents at the feet of a common normal, from the middle; true if the place lies on both
+     * pieces, each prolonged by a share of itself.
+     */
+    private boolean solve(CubicPiece p, CubicPiece q, boolean touch, double share) {
         double t = p.middle();
         double u = q.middle();
         for (int i = 0; i < NEWTON_STEPS; i++) {
             Vector gap = b.pointAt(u).minus(a.pointAt(t));
             Vector da = a.derivativeAt(t);
             Vector db = b.derivativeAt(u);
-            double area = da.cross(db);
-            double nextT = clamp(t + gap.cross(db) / area);
-            double nextU = clamp(u + gap.cross(da) / area);
-            if (isOver(nextT - t, nextU - u)) {
-                break;
+            double f = gap.x();
+            double g = gap.y();
+            double ft = -da.x();
+            double fu = db.x();
+            double gt = -da.y();
+            double gu = db.y();
+            if (touch) {
+                Vector dda = a.secondDerivativeAt(t);
+                f = gap.dot(da);
+                g = da.cross(db);
+                ft = gap.dot(dda) - da.dot(da);
+                fu = db.dot(da);
+                gt = dda.cross(db);
+                gu = da.cross(b.secondDerivativeAt(u));
             }
-            t = nextT;
-            u = nextU;
-        }
-        return accept(p, q, t, u, share);
-    }
-
-    /** Solves for parallel tangents at feet of a common normal, from the middle. */
-    private boolean touch(CubicPiece p, CubicPiece q) {
-        double t = p.middle();
-        double u = q.middle();
-        for (int i = 0; i < NEWTON_STEPS; i++) {
-            Vector gap = b.pointAt(u).minus(a.pointAt(t));
-            Vector da = a.derivativeAt(t);
-            Vector db = b.derivativeAt(u);
-            Vector dda = a.secondDerivativeAt(t);
-            double f = gap.dot(da);
-            double g = da.cross(db);
-            double ft = gap.dot(dda) - da.dot(da);
-            double fu = db.dot(da);
-            double gt = dda.cross(db);
-            double gu = da.cross(b.secondDerivativeAt(u));
             double determinant = ft * gu - fu * gt;
             double nextT = clamp(t - (f * gu - g * fu) / determinant);
             double nextU = clamp(u - (g * ft - f * gt) / determinant);
@@ -116,7 +104,7 @@ final class CubicContacts {
             t = nextT;
             u = nextU;
         }
-        return accept(p, q, t, u, 1);
+        return accept(p, q, t, u, share);
     }
 
     private boolean accept(CubicPiece p, CubicPiece q, double t, double u, double share) {

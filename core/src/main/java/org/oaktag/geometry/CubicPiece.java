@@ -43,11 +43,11 @@ record CubicPiece(Cubic cubic, double from, double to) {
                 + cubic.control2().distanceTo(cubic.end());
     }
 
-    /** Tells whether no control lies further than this from the chord, or from the start if there is no chord. */
+    /** Tells whether no control lies further than this from the chord; if there is hardly one, whether all is as good as a point. */
     boolean isStraight(double distance) {
         double chord = cubic.start().distanceTo(cubic.end());
         if (chord <= distance) {
-            return size() <= distance;
+            return size() <= 4 * distance;
         }
         Vector along = cubic.end().minus(cubic.start());
         return Math.abs(along.cross(cubic.control1().minus(cubic.start()))) <= distance * chord

@@ -2,7 +2,9 @@ package org.oaktag.geometry;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Everything that two curves have in common.
@@ -22,6 +24,9 @@ final class CurveContacts {
     private static final double TOGETHER = 100;
 
     private static final int SAMPLES = 9;
+
+    private static final Comparator<Contact> ALONG =
+            Comparator.comparingDouble(Contact::t0).thenComparingDouble(Contact::u0);
 
     private CurveContacts() {}
 
@@ -44,23 +49,22 @@ final class CurveContacts {
     /** Returns the contacts in order along the first curve, each once. */
     static List<Contact> between(Curve a, Curve b) {
         double tolerance = tolerance(a, b);
-        if (!hull(a).expanded(tolerance).overlaps(hull(b))) {
+        double together = TOGETHER * tolerance;
+        if (!hull(a).expanded(together).overlaps(hull(b))) {
             return List.of();
         }
-        double together = TOGETHER * tolerance;
         List<Contact> ends = ends(a, b, together);
         List<Contact> shared = shared(a, b, ends, together);
         List<Contact> points = new ArrayList<>(ends);
         points.removeIf(end -> !a.pointAt(end.t0()).isCloseTo(b.pointAt(end.u0()), tolerance));
         points.addAll(inner(a, b, shared, tolerance));
-        points.sort(Comparator.comparingDouble(Contact::t0).thenComparingDouble(Contact::u0));
         List<Contact> found = new ArrayList<>(shared);
         for (Contact point : points) {
             if (found.stream().noneMatch(known -> covers(a, b, known, point, tolerance))) {
                 found.add(point);
             }
         }
-        found.sort(Comparator.comparingDouble(Contact::t0).thenComparingDouble(Contact::u0));
+        found.sort(ALONG);
         return found;
     }
 
@@ -79,7 +83,7 @@ final class CurveContacts {
     }
 
     private static List<Contact> ends(Curve a, Curve b, double tolerance) {
-        List<Contact> ends = new ArrayList<>();
+        Set<Contact> ends = new LinkedHashSet<>();
         for (double end = 0; end <= 1; end++) {
             for (double u : places(b, end == 0 ? a.start() : a.end(), tolerance)) {
                 ends.add(Contact.point(end, u));
@@ -88,8 +92,7 @@ final class CurveContacts {
                 ends.add(Contact.point(t, end));
             }
         }
-        ends.sort(Comparator.comparingDouble(Contact::t0).thenComparingDouble(Contact::u0));
-        return ends;
+        return ends.stream().sorted(ALONG).toList();
     }
 
     /**
@@ -129,24 +132,18 @@ final class CurveContacts {
                 Contact from = ends.get(i);
                 Contact to = ends.get(j);
                 Contact stretch = new Contact(from.t0(), to.t0(), from.u0(), to.u0());
-                boolean known = shared.stream().anyMatch(s -> s.t0() <= stretch.t0() && s.t1() >= stretch.t1());
-                if (!known && isShared(a, b, stretch, tolerance)) {
-                    shared.removeIf(s -> stretch.t0() <= s.t0() && stretch.t1() >= s.t1());
+                if (isShared(a, b, stretch, tolerance)) {
                     shared.add(stretch);
                 }
             }
         }
-        shared.sort(Comparator.comparingDouble(Contact::t0));
         return shared;
     }
 
     private static boolean isShared(Curve a, Curve b, Contact stretch, double tolerance) {
         double u0 = Math.min(stretch.u0(), stretch.u1());
         double u1 = Math.max(stretch.u0(), stretch.u1());
-        if (stretch.t0() == stretch.t1() || u0 == u1) {
-            return false;
-        }
-        if (a.lengthBetween(stretch.t0(), stretch.t1(), SAME) <= SAME || b.lengthBetween(u0, u1, SAME) <= SAME) {
+        if (Math.min(a.lengthBetween(stretch.t0(), stretch.t1(), SAME), b.lengthBetween(u0, u1, SAME)) <= SAME) {
             return false;
         }
         return isAlong(a.sub(stretch.t0(), stretch.t1()), b.sub(u0, u1), tolerance, stretch.u0() < stretch.u1());
@@ -174,26 +171,21 @@ final class CurveContacts {
         if (known.isPoint()) {
             return isSame(a, b, known, point, tolerance);
         }
-        return apart(a, known.t0(), known.t1(), point.t0()) <= SAME && apart(b, u0, u1, point.u0()) <= SAME;
+        return Math.max(apart(a, known.t0(), known.t1(), point.t0()), apart(b, u0, u1, point.u0())) <= SAME;
     }
 
     private static double apart(Curve curve, double t0, double t1, double t) {
-        if (t >= t0 && t <= t1) {
-            return 0;
-        }
-        return t < t0 ? curve.lengthBetween(t, t0, SAME / 8) : curve.lengthBetween(t1, t, SAME / 8);
+        return curve.lengthBetween(Math.min(t, t0), t0, SAME / 8) + curve.lengthBetween(t1, Math.max(t, t1), SAME / 8);
     }
 
     private static boolean isSame(Curve a, Curve b, Contact one, Contact other, double tolerance) {
-        double onA = apart(a, one.t0(), one.t0(), other.t0());
-        double onB = apart(b, one.u0(), one.u0(), other.u0());
-        if (onA <= SAME && onB <= SAME) {
+        double apart = Math.max(apart(a, one.t0(), one.t0(), other.t0()), apart(b, one.u0(), one.u0(), other.u0()));
+        if (apart <= SAME) {
             return true;
         }
         // Where curves meet at a very small angle the place is loose: it is one as long as they do not part between.
         double loose = Math.sqrt(tolerance) * 100;
-        return onA <= loose
-                && onB <= loose
+        return apart <= loose
                 && b.nearest(a.pointAt(0.5 * (one.t0() + other.t0()))).distance() <= tolerance
                 && b.nearest(a.pointAt(0.75 * one.t0() + 0.25 * other.t0())).distance() <= tolerance
                 && b.nearest(a.pointAt(0.25 * one.t0() + 0.75 * other.t0())).distance() <= tolerance;

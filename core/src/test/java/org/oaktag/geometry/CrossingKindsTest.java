@@ -251,4 +251,42 @@ class CrossingKindsTest {
                 Crossings.between(new Line(p(1, 0), p(2, 0)), CubicTest.cubic(0, 0, 1, 0, 2, 0, 3, 0)),
                 Crossing.Kind.OVERLAP);
     }
+
+    /** A crossing a millionth of a millimetre from an end, or nearer, is at that end. */
+    @Test
+    void end_reaches_as_far_as_a_meeting() {
+        Path rail = Path.polyline(p(0, 0), p(1, 0));
+        for (double x : new double[] {1e-6, 1 - 1e-6}) {
+            Path across = Path.polyline(p(x, -1), p(x, 1));
+            assertKinds(Crossings.between(rail, across), Crossing.Kind.TOUCH);
+            assertKinds(Crossings.between(across, rail), Crossing.Kind.TOUCH);
+        }
+        for (double x : new double[] {1.01e-6, 1 - 1.01e-6}) {
+            assertKinds(Crossings.between(rail, Path.polyline(p(x, -1), p(x, 1))), Crossing.Kind.CROSS);
+        }
+    }
+
+    /** Just beside a touch the second path goes through: what is seen from the touch must not reach that far. */
+    @Test
+    void touch_beside_a_crossing_stays_a_touch() {
+        Path rail = Path.polyline(p(-5, 0), p(5, 0));
+        for (double gap : new double[] {1e-4, 1e-2, 0.06}) {
+            Path dip = Path.polyline(p(-1, -1), p(0, 0), p(0.5 * gap, -0.5 * gap), p(2 * gap, gap), p(3, 3));
+            assertKinds(Crossings.between(rail, dip), Crossing.Kind.TOUCH, Crossing.Kind.CROSS);
+            assertKinds(Crossings.between(dip, rail), Crossing.Kind.TOUCH, Crossing.Kind.CROSS);
+        }
+    }
+
+    /** A star of four corners a hundredth of a millimetre across: what is looked at must be smaller yet. */
+    @Test
+    void short_paths_are_looked_at_from_nearby() {
+        for (double size : new double[] {1e-3, 1e-2, 0.1}) {
+            Transform scaled = Transform.scale(size);
+            Path hook =
+                    Path.polyline(p(-1, 0), p(0.2, 0), p(0.2, 0.3), p(-1, 0.3)).transformed(scaled);
+            Path across = Path.polyline(p(0, -1), p(0, 0.2), p(-0.5, 0.2), p(-0.5, -0.1), p(2, -0.1))
+                    .transformed(scaled);
+            assertThat(Crossings.between(hook, across)).hasSize(2).allMatch(c -> c.kind() == Crossing.Kind.CROSS);
+        }
+    }
 }

@@ -166,4 +166,16 @@ class CubicContactsTest {
             assertContacts(between(touch[0], touch[1]), 1e-11, at(x));
         }
     }
+
+    /** Nothing is searched at the ends of a stretch either: they are told as such. */
+    @Test
+    void ends_of_a_shared_stretch_are_not_searched() {
+        Cubic[] c = meeting(3, 0, 1, 2);
+        List<Contact> all = List.of(new Contact(0, 1, 0, 1));
+        for (Cubic first : List.of(c[0], c[0].reversed())) {
+            assertThat(between(first, c[1])).hasSizeGreaterThan(1);
+            assertThat(CubicContacts.between(first, c[1], all, 1e-9)).isEmpty();
+            assertThat(CubicContacts.between(c[1], first, all, 1e-9)).isEmpty();
+        }
+    }
 }

@@ -89,9 +89,10 @@ class CubicPieceTest {
     void bounds_are_part_of_what_they_bound() {
         assertThat(piece(0, 0, 2, 1, 6, 0, 8, 0).isStraight(1)).isTrue();
         assertThat(piece(0, 0, 2, 0, 6, -1, 8, 0).isStraight(1)).isTrue();
-        // A chord of 1 and a polygon of 3; a chord of 1 and a polygon of 1.
-        assertThat(piece(0, 0, 0, 1, 1, 1, 1, 0).isStraight(1)).isFalse();
-        assertThat(piece(0, 0, 0, 0, 1, 0, 1, 0).isStraight(1)).isTrue();
+        // Hardly a chord: a polygon of 4 is as good as a point, one of 4.5 is not; nor is a longer chord.
+        assertThat(piece(0, 0, 0, 1.5, 1, 1.5, 1, 0).isStraight(1)).isTrue();
+        assertThat(piece(0, 0, 0, 1.75, 1, 1.75, 1, 0).isStraight(1)).isFalse();
+        assertThat(piece(0, 0, 0, 1.25, 1.25, 1.25, 1.25, 0).isStraight(1)).isFalse();
         CubicPiece flat = piece(0, 0, 1, 0, 2, 0, 3, 0);
         assertThat(flat.isApartFrom(piece(4, 0, 5, 0, 6, 0, 7, 0), 1)).isFalse();
         assertThat(piece(4, 0, 5, 0, 6, 0, 7, 0).isApartFrom(flat, 1)).isFalse();

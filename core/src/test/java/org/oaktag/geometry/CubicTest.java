@@ -222,4 +222,11 @@ class CubicTest {
             assertThatThrownBy(() -> S.parameterAt(1, bad)).isInstanceOf(IllegalArgumentException.class);
         }
     }
+
+    @Test
+    void of_equally_near_places_the_first_is_told() {
+        Cubic closed = cubic(0, 0, 60, 90, -60, 90, 0, 0);
+        assertThat(closed.nearest(Point.of(0, 0)).t()).isEqualTo(0);
+        assertThat(closed.nearest(Point.of(0, -5)).t()).isEqualTo(0);
+    }
 }

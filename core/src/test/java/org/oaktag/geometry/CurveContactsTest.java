@@ -25,7 +25,7 @@ class CurveContactsTest {
     }
 
     @Test
-    void tolerance_is_a_nanometre_or_the_grain_of_a_double() {
+    void tolerance_is_a_billionth_of_a_millimetre_or_the_grain_of_a_double() {
         assertThat(CurveContacts.tolerance(S, LOOP)).isEqualTo(1e-9);
         for (Cubic far : List.of(
                 CubicTest.cubic(0, 0, 0x1p39, 0, 0, 1, 1, 1),
@@ -37,7 +37,7 @@ class CurveContactsTest {
         }
     }
 
-    /** Meetings nearer than a micrometre's thousandth along both curves are one. */
+    /** Meetings nearer than a millionth of a millimetre along both curves are one. */
     @Test
     void curve_smaller_than_a_meeting_meets_once() {
         Line axis = new Line(Point.of(-1, 0), Point.of(4e3, 0));
@@ -174,5 +174,54 @@ class CurveContactsTest {
         // They part only in the last ninth: y differs by a cubic with a triple root at 0.
         Cubic bent = CubicTest.cubic(0, 0, 1, 1, 2, 1, 3, 1e-5);
         assertThat(CurveContacts.between(arch, bent)).hasSize(1);
+    }
+
+    /** A curve may end where it touches another; the place is loose, the end is not. */
+    @Test
+    void end_that_touches_is_told_exactly() {
+        Cubic rail = Polynomial.graph(-2, 3, 0, 0, 0.5, 0.25);
+        for (double from : new double[] {0, -2}) {
+            // Differs from the rail by (x - 1)², at its one end or at its other.
+            Cubic ending = Polynomial.graph(from, 1, 1, -2, 1.5, 0.25);
+            Cubic starting = Polynomial.graph(1, 4 + from, 1, -2, 1.5, 0.25);
+            assertThat(CurveContacts.between(ending, rail)).hasSize(1).allMatch(c -> c.t0() == 1);
+            assertThat(CurveContacts.between(rail, ending)).hasSize(1).allMatch(c -> c.u0() == 1);
+            assertThat(CurveContacts.between(starting, rail)).hasSize(1).allMatch(c -> c.t0() == 0);
+            assertThat(CurveContacts.between(rail, starting)).hasSize(1).allMatch(c -> c.u0() == 0);
+        }
+    }
+
+    /** In order along the first curve, points and stretches alike. */
+    @Test
+    void contacts_come_in_order_along_the_first() {
+        assertThat(CurveContacts.between(LOOP, LOOP.sub(0.6, 1)))
+                .extracting(Contact::isPoint)
+                .containsExactly(true, false);
+        assertThat(CurveContacts.between(LOOP, LOOP.sub(0, 0.4)))
+                .extracting(Contact::isPoint)
+                .containsExactly(false, true);
+        Line axis = new Line(Point.of(5, 0), Point.of(-1, 0));
+        assertThat(CurveContacts.between(axis, S)).extracting(Contact::u0).containsExactly(1.0, 0.5, 0.0);
+    }
+
+    /** Lines that lie side by side within reach of each other share what both have; farther off they share nothing. */
+    @Test
+    void lines_a_hair_apart_share_a_stretch() {
+        Line rail = new Line(Point.of(0, 0), Point.of(8, 0));
+        for (double off : new double[] {0.9e-7, 100 * 1e-9, -100 * 1e-9}) {
+            assertThat(CurveContacts.between(rail, new Line(Point.of(2, off), Point.of(6, off))))
+                    .containsExactly(new Contact(0.25, 0.75, 0, 1));
+        }
+        assertThat(CurveContacts.between(rail, new Line(Point.of(2, 1.1e-7), Point.of(6, 1.1e-7))))
+                .isEmpty();
+        // One that is no longer than a meeting is a point.
+        for (double length : new double[] {0.9e-6, 1e-6}) {
+            assertThat(CurveContacts.between(rail, new Line(Point.of(0, 0), Point.of(length, 0))))
+                    .hasSize(1)
+                    .allMatch(Contact::isPoint);
+        }
+        assertThat(CurveContacts.between(rail, new Line(Point.of(2, 0), Point.of(2 + 1.1e-6, 0))))
+                .hasSize(1)
+                .noneMatch(Contact::isPoint);
     }
 }

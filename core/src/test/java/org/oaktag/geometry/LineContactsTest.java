@@ -3,6 +3,7 @@ package org.oaktag.geometry;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -81,5 +82,34 @@ class LineContactsTest {
 
     private static double[] parameters(Cubic cubic, double level, double tolerance) {
         return LineContacts.parameters(cubic, Point.of(-7, level), Vector.of(1, 0), tolerance);
+    }
+
+    private static List<Point> points(Curve curve, double level) {
+        List<Point> points = new ArrayList<>();
+        LineContacts.addPoints(curve, Point.of(-7, level), Vector.of(1, 0), points);
+        return points;
+    }
+
+    @Test
+    void points_on_an_endless_line_are_told_once() {
+        Cubic s = Polynomial.graph(0, 8, 0, 4, -1.5, 0.125);
+        assertThat(points(s, 0)).containsExactly(Point.of(0, 0), Point.of(4, 0), Point.of(8, 0));
+        assertThat(points(line(0, 0, 8, 0), 0)).containsExactly(Point.of(0, 0), Point.of(8, 0));
+        assertThat(points(line(0, -1, 8, 1), 0)).containsExactly(Point.of(4, 0));
+        assertThat(points(line(0, 1, 8, -3), 0)).containsExactly(Point.of(2, 0));
+        assertThat(points(line(0, 1, 8, 3), 0)).isEmpty();
+    }
+
+    /** An end just as far off as curves may meet is on the line, above it or below; a hair more and it is not. */
+    @Test
+    void end_within_the_tolerance_is_on_the_endless_line() {
+        for (double off : new double[] {TOLERANCE, -TOLERANCE}) {
+            Line start = line(0, off, 8, 5 * Math.signum(off));
+            assertThat(points(start, 0)).containsExactly(start.start());
+            assertThat(points(start.reversed(), 0)).containsExactly(start.start());
+            Line beside = line(0, 1.001 * off, 8, 5 * Math.signum(off));
+            assertThat(points(beside, 0)).isEmpty();
+            assertThat(points(beside.reversed(), 0)).isEmpty();
+        }
     }
 }

@@ -85,7 +85,7 @@ class SelfContactsTest {
     void neighbours_that_turn_back_meet_again() {
         assertMeetOnceMore(flat(0, -10, 20, 30), CubicTest.cubic(30, 0, -10, 20, 20, -20, 60, 0), 0.5);
         assertMeetOnceMore(flat(0, 25, 10, 30), CubicTest.cubic(30, 0, 40, 20, -40, -20, 35, 0), 0.5);
-        assertMeetOnceMore(flat(0, 20, 40, 30), CubicTest.cubic(30, 0, 35, 12, 40, -3, 1, -1), 0.75);
+        assertMeetOnceMore(flat(0, 20, 40, 30), CubicTest.cubic(30, 0, 35, 12, 40, -4, 1, 0), 0.75);
     }
 
     @Test
