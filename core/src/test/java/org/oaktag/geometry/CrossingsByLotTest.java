@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -164,5 +165,24 @@ class CrossingsByLotTest {
                 .isEmpty();
         assertThat(Crossings.ofItself(Path.of(CubicTest.cubic(0, 0, 1, 0, 2, 0, 3, 0))))
                 .isEmpty();
+    }
+
+    /** Both curves bend so much that Newton's method, begun in the middle of pieces which meet once at most, leaves them. */
+    @Test
+    void strongly_bent_cubics_cross_where_their_segments_do() {
+        int crossings = 0;
+        for (double[] c : new double[][] {
+            {8, -5, -6, 1, -10, -12, 4, 10, 2, 7, 6, 0, -4, 6, -4, -4},
+            {7, -4, -10, 1, -3, -12, -2, -3, -8, -4, 6, -2, 2, -2, 7, -8},
+            {-7, -6, 2, 2, -4, 11, -2, 2, 11, -5, 10, 0, 7, 10, -4, 3},
+            {12, -3, 6, -4, 12, 8, 4, 6, 3, 8, 2, -2, 1, 9, 11, 7},
+            {-1, 0, 3, 6, 4, -12, 6, -6, -12, -9, 11, -5, -12, -2, 9, 11},
+            {0, 6, -12, -7, 5, 5, 1, -2, -1, 0, -12, -5, 1, 8, 8, 10},
+        }) {
+            Cubic a = CubicTest.cubic(Arrays.copyOf(c, 8));
+            Cubic b = CubicTest.cubic(Arrays.copyOfRange(c, 8, 16));
+            crossings += assertAgree(a, b, 20);
+        }
+        assertThat(crossings).isGreaterThan(2);
     }
 }
