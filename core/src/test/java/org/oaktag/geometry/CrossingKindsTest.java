@@ -289,4 +289,15 @@ class CrossingKindsTest {
             assertThat(Crossings.between(hook, across)).hasSize(2).allMatch(c -> c.kind() == Crossing.Kind.CROSS);
         }
     }
+
+    /** Out of a square through the middle of a side, once, however small the square is beside what is looked at. */
+    @Test
+    void way_out_of_a_square_crosses_once() {
+        for (double side : new double[] {1e-3, 3e-3, 1e-2, 0.07, 1, 1e4}) {
+            Path square = square(0, 0, side, 0);
+            Path out = Path.polyline(p(0.5 * side, 0.5 * side), p(0.5 * side, -0.5 * side));
+            assertKinds(Crossings.between(square, out), Crossing.Kind.CROSS);
+            assertKinds(Crossings.between(out, square.reversed()), Crossing.Kind.CROSS);
+        }
+    }
 }

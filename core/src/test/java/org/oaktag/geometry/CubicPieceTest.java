@@ -93,6 +93,8 @@ class CubicPieceTest {
         assertThat(piece(0, 0, 0, 1.5, 1, 1.5, 1, 0).isStraight(1)).isTrue();
         assertThat(piece(0, 0, 0, 1.75, 1, 1.75, 1, 0).isStraight(1)).isFalse();
         assertThat(piece(0, 0, 0, 1.25, 1.25, 1.25, 1.25, 0).isStraight(1)).isFalse();
+        assertThat(piece(0, 0, 0, 3, 2, 3, 2, 0).isStraight(2)).isTrue();
+        assertThat(piece(0, 0, 0, 3.5, 2, 3.5, 2, 0).isStraight(2)).isFalse();
         CubicPiece flat = piece(0, 0, 1, 0, 2, 0, 3, 0);
         assertThat(flat.isApartFrom(piece(4, 0, 5, 0, 6, 0, 7, 0), 1)).isFalse();
         assertThat(piece(4, 0, 5, 0, 6, 0, 7, 0).isApartFrom(flat, 1)).isFalse();
