@@ -21,7 +21,8 @@ import org.oaktag.measure.Length;
 
 /**
  * Moves the side neck point along the shoulder and redraws both necklines with the same end directions. The shoulder
- * loses what the neckline gains along it.
+ * loses what the neckline gains along it. As a shoulder falls, a back neckline grows shallower; where it would be level,
+ * it has to be lowered first.
  *
  * <pre>{@code
  * Garment widened = block.adjust(widenNeckline(mm(8)));
@@ -34,6 +35,9 @@ public record WidenNeckline(Length along) implements Step {
 
     /** A neckline narrower than this from the centre, in millimetres, holds no neck. */
     private static final double LEAST_HALF_WIDTH = 30;
+
+    /** A neckline less deep than this, in millimetres, would dip beside the centre. */
+    private static final double LEAST_DEPTH = 3;
 
     @Override
     public String name() {
@@ -71,10 +75,19 @@ public record WidenNeckline(Length along) implements Step {
         Path shoulder = piece.path(EdgeNames.SHOULDER);
         double inward = shoulder.startDirection().x();
         double room = shoulder.start().x() - LEAST_HALF_WIDTH;
+        double depth =
+                piece.path(EdgeNames.NECKLINE).start().y() - shoulder.start().y();
         return new Range.Limits(
-                "a shoulder of " + Length.mm(shoulder.length()).text() + " lets it be widened by",
+                "on a shoulder of " + Length.mm(shoulder.length()).text()
+                        + ", and until front or back neckline is level, it can be widened by",
                 inward > 0 ? -Math.max(0, room / inward) : 0,
-                shoulder.length() - ShoulderSeam.LEAST);
+                Math.min(shoulder.length() - ShoulderSeam.LEAST, untilLevel(shoulder, depth)));
+    }
+
+    /** How far the side neck point can slide down the shoulder until it is as low as the centre, nearly. */
+    private static double untilLevel(Path shoulder, double depth) {
+        double fall = shoulder.startDirection().y();
+        return fall > 0 ? Math.max(0, (depth - LEAST_DEPTH) / fall) : Double.POSITIVE_INFINITY;
     }
 
     private Path moved(Piece piece) {

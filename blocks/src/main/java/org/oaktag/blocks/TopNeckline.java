@@ -1,8 +1,6 @@
 package org.oaktag.blocks;
 
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Map;
 import org.oaktag.PatternException;
 import org.oaktag.garment.EdgeNames;
@@ -11,8 +9,6 @@ import org.oaktag.garment.Piece;
 import org.oaktag.geometry.CornerStyle;
 import org.oaktag.geometry.Crossing;
 import org.oaktag.geometry.Crossings;
-import org.oaktag.geometry.Cubic;
-import org.oaktag.geometry.Curve;
 import org.oaktag.geometry.OffsetPath;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
@@ -36,8 +32,8 @@ public final class TopNeckline {
 
     /**
      * Returns the piece with its neckline drawn between another point of the centre and the start of another shoulder
-     * seam, to which it keeps its angle. A V or a square neckline is drawn anew as such; any other keeps its shape as
-     * {@link Redraw} does.
+     * seam, to which it keeps its angle. A V or a square neckline is drawn anew as such; any other keeps what it can
+     * of its shape and bends the other way nowhere that it did not.
      *
      * @param piece a front or a back
      * @param centre where the neckline begins, on the centre line
@@ -60,11 +56,10 @@ public final class TopNeckline {
         Vector oldAlong = piece.path(EdgeNames.SHOULDER).startDirection();
         Vector along = shoulder.startDirection();
         double turn = Math.atan2(oldAlong.cross(along), oldAlong.dot(along));
-        Point sideNeck = shoulder.start();
+        Vector arriving = turn == 0 ? old.endDirection() : old.endDirection().rotated(turn);
         return style == NeckStyle.ROUND
-                ? turnedAtEnd(Redraw.between(old, centre, sideNeck), turn)
-                : style.draw(
-                        BodyHalf.of(piece), centre, sideNeck, old.endDirection().rotated(turn));
+                ? NeckShape.redrawn(BodyHalf.of(piece), old, centre, shoulder.start(), arriving)
+                : style.draw(BodyHalf.of(piece), centre, shoulder.start(), arriving);
     }
 
     /**
@@ -149,16 +144,5 @@ public final class TopNeckline {
                         Redraw.between(centre, centre.start(), neckline.start())),
                 EdgeNames.SHOULDER,
                 End.END);
-    }
-
-    private static Path turnedAtEnd(Path neckline, double turn) {
-        List<Curve> curves = new ArrayList<>(neckline.curves());
-        int last = curves.size() - 1;
-        if (turn == 0 || !(curves.get(last) instanceof Cubic cubic)) {
-            return neckline;
-        }
-        Vector handle = cubic.control2().minus(cubic.end()).rotated(turn);
-        curves.set(last, new Cubic(cubic.start(), cubic.control1(), cubic.end().plus(handle), cubic.end()));
-        return Path.of(curves);
     }
 }

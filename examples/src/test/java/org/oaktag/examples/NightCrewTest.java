@@ -190,14 +190,15 @@ class NightCrewTest {
 
     /** No argument of the program asks for this; a maker who alters the recipe meets it. */
     @Test
-    void an_amount_that_would_swallow_the_shoulder_is_refused_with_step_value_and_range() {
-        Recipe swallowing = HoodedTop.recipe(false).inserting(0, Necklines.widenNeckline(Length.mm(130)));
+    void an_amount_that_would_level_the_neckline_is_refused_with_step_value_and_range() {
+        Recipe levelling = HoodedTop.recipe(false).inserting(0, Necklines.widenNeckline(Length.mm(130)));
         Garment block = HoodedTop.block(BodyFile.nightCrew().body("Mira"));
-        assertThatThrownBy(() -> swallowing.applyTo(block))
+        assertThatThrownBy(() -> levelling.applyTo(block))
                 .isInstanceOf(PatternException.class)
                 .hasMessageContaining("step 1 (widen the neckline), neckline of the front")
-                // Her shoulder of 5 1/4 in = 133.35 mm, less the 20 mm that a seam needs, rounded into the range.
-                .hasMessageContaining("to 113.3 mm")
+                // The back neckline rises by 20 mm; 3 mm of that must be left on a shoulder that falls by 20 degrees:
+                // 17 mm / sin 20° = 49.7 mm.
+                .hasMessageContaining("to 49.7 mm")
                 .hasMessageContaining("got 130.0 mm");
     }
 

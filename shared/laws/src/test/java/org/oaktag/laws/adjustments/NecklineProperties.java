@@ -14,14 +14,19 @@ import static org.oaktag.adjustments.Necklines.raiseFrontNeckline;
 import static org.oaktag.adjustments.Necklines.reshapeBackNeckline;
 import static org.oaktag.adjustments.Necklines.reshapeNeckline;
 import static org.oaktag.adjustments.Necklines.widenNeckline;
+import static org.oaktag.adjustments.Shoulders.moveShoulderForward;
+import static org.oaktag.adjustments.Shoulders.slopeShoulder;
 import static org.oaktag.measure.Length.mm;
 
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 import org.oaktag.PatternException;
+import org.oaktag.adjust.Step;
+import org.oaktag.adjustments.WidenNeckline;
 import org.oaktag.blocks.HoodNames;
 import org.oaktag.blocks.HoodShape;
 import org.oaktag.blocks.NeckStyle;
@@ -31,7 +36,9 @@ import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
+import org.oaktag.geometry.Curve;
 import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Vector;
 
 /** What the steps of the neckline keep, and what they move which way. */
 @Domain(TopArbitraries.class)
@@ -92,6 +99,54 @@ class NecklineProperties {
                 reshapeNeckline(style).then(lowerFrontNeckline(mm(down))).then(widenNeckline(mm(along))));
         Sound.assertBodySewsTrue(shaped);
         Sound.assertSound(shaped);
+    }
+
+    @Property(tries = 100)
+    void whatever_moves_a_round_neckline_it_leaves_the_centre_square_and_the_back_has_no_hook(
+            @ForAll Garment block,
+            @ForAll @DoubleRange(min = -10, max = 20) double forward,
+            @ForAll @DoubleRange(min = 1, max = 20) double inset,
+            @ForAll @DoubleRange(min = -10, max = 40) double along,
+            @ForAll @DoubleRange(min = 0, max = 60) double down,
+            @ForAll @DoubleRange(min = -8, max = 8) double slope) {
+        List<Step> steps = List.of(
+                moveShoulderForward(mm(forward)),
+                insetNecklineForBand(mm(inset)),
+                lowerFrontNeckline(mm(down)),
+                slopeShoulder(mm(slope)),
+                new WidenNeckline(mm(along)),
+                lowerBackNeckline(mm(down / 2)));
+        Garment garment = block;
+        for (Step step : steps) {
+            try {
+                garment = garment.adjust(step);
+            } catch (PatternException tooShallowToBeWidened) {
+                continue;
+            }
+            for (Name piece : TopBody.HALVES) {
+                assertThat(garment.piece(piece)
+                                .cornerAngle(EdgeNames.NECKLINE, End.START)
+                                .degrees())
+                        .as("%s at the centre after %s", piece, step.name())
+                        .isCloseTo(90, within(1e-6));
+            }
+            assertBendsOneWay(garment.piece(TopNames.BACK).path(EdgeNames.NECKLINE), step.name());
+        }
+        Sound.assertSound(garment);
+    }
+
+    /** A neckline drawn from the centre to the right and up turns against the clock all the way, by steps and joints. */
+    private static void assertBendsOneWay(Path neckline, String after) {
+        Vector before = neckline.startDirection();
+        for (Curve curve : neckline.curves()) {
+            for (int i = 0; i <= 64; i++) {
+                Vector direction = curve.directionAt(i / 64.0);
+                assertThat(before.cross(direction))
+                        .as("turn at %s of %s after %s", i / 64.0, curve, after)
+                        .isLessThan(1e-6);
+                before = direction;
+            }
+        }
     }
 
     @Property(tries = 60)
