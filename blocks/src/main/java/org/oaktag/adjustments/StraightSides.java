@@ -26,6 +26,10 @@ final class StraightSides {
 
     private static final double SAME_POINT = 1e-6;
     private static final double LEAST_REACH = 100;
+
+    /** A change of an armhole smaller than this, in millimetres, would be told as 0.0 mm. */
+    private static final double WORTH_SAYING = 0.05;
+
     private static final double MOST_SLANT = Math.tan(Math.toRadians(35));
 
     private StraightSides() {}
@@ -53,7 +57,35 @@ final class StraightSides {
                 + " off upright, front copied to back: both "
                 + Length.mm(side.length()).text() + "; the hem girth is now "
                 + drawn.finished(TopNames.HEM_GIRTH).text());
-        return new Reshaped(drawn, List.of(rule), dimensions);
+        return new Reshaped(drawn, withArmholes(rule, garment, drawn), dimensions);
+    }
+
+    /**
+     * Returns the notes of a step that drew the side seams at another slant: its rule, and by how much the armholes changed
+     * with it, as they stay square to the seams, if that shows.
+     */
+    static List<Note> withArmholes(Note rule, Garment before, Garment after) {
+        Length front = armholeGrowth(before, after, TopNames.FRONT);
+        Length back = armholeGrowth(before, after, TopNames.BACK);
+        if (Math.max(Math.abs(front.mm()), Math.abs(back.mm())) < WORTH_SAYING) {
+            return List.of(rule);
+        }
+        return List.of(
+                rule,
+                Note.done(
+                        "to stay square to the seam the armhole was redrawn below its pitch point, which changes it by "
+                                + front.text() + " on the front and " + back.text() + " on the back"
+                                + (after.hasPiece(TopNames.SLEEVE)
+                                        ? "; the sleeve cap stays as it was: fit it to the armhole again"
+                                        : "")));
+    }
+
+    private static Length armholeGrowth(Garment before, Garment after, Name piece) {
+        return length(after.piece(piece)).minus(length(before.piece(piece)));
+    }
+
+    private static Length length(Piece piece) {
+        return piece.hasEdge(EdgeNames.ARMHOLE) ? piece.edge(EdgeNames.ARMHOLE).length() : Length.ZERO;
     }
 
     /**

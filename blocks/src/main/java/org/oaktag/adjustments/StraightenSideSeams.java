@@ -22,7 +22,8 @@ import org.oaktag.measure.Length;
 /**
  * Draws the side seam of the front straight from the underarm point to the hem and copies it to the back, so that both
  * are equal by construction. Where it slants, the hem is raised at the side so that it stays square to the seam, and
- * the armhole is redrawn below its pitch point so that it stays square too.
+ * the armhole is redrawn below its pitch point so that it stays square too: the step says by how much that changes its
+ * length, and the sleeve cap, which is left as it is, has to be fitted again.
  *
  * <pre>{@code
  * Garment straight = block.adjust(straightenSideSeams());
@@ -62,7 +63,7 @@ public record StraightenSideSeams() implements Step {
         Note rule = Note.rule("one straight line from the underarm point to the hem, " + slant.text()
                 + " off upright, front copied to back: both "
                 + Length.mm(side.length()).text());
-        return new Reshaped(straightened, List.of(rule), dimensions);
+        return new Reshaped(straightened, StraightSides.withArmholes(rule, garment, straightened), dimensions);
     }
 
     private static Piece withSide(Piece piece, Path side) {

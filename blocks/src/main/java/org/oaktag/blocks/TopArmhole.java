@@ -14,7 +14,8 @@ import org.oaktag.geometry.Point;
  */
 public final class TopArmhole {
 
-    private static final double LEAST_SCOOP = 40;
+    /** How far inside the underarm point the pitch point stays, as a share of the width there: some 40 mm on most bodies. */
+    private static final double LEAST_SCOOP = 0.17;
 
     private TopArmhole() {}
 
@@ -32,7 +33,8 @@ public final class TopArmhole {
 
     /**
      * Returns the whole armhole drawn from the end of another shoulder seam, square to it. The pitch point moves
-     * sideways by as much as the shoulder point, but stays 40 mm inside the underarm point, so that the armhole keeps its scoop.
+     * sideways by as much as the shoulder point, but stays inside the underarm point by 17 % of the width from there to the
+     * centre line, so that the armhole keeps its scoop.
      *
      * @param piece a front or a back
      * @param shoulder the shoulder seam, from the side neck point outwards
@@ -41,7 +43,7 @@ public final class TopArmhole {
         Path side = piece.path(EdgeNames.SIDE);
         Point old = ArmholeShape.pitch(piece.path(EdgeNames.ARMHOLE));
         double out = shoulder.end().x() - piece.path(EdgeNames.SHOULDER).end().x();
-        double most = Math.max(old.x(), side.start().x() - LEAST_SCOOP);
+        double most = Math.max(old.x(), (1 - LEAST_SCOOP) * side.start().x());
         Point pitch = Point.of(Math.min(old.x() + out, most), old.y());
         return ArmholeShape.draw(
                 BodyHalf.of(piece),

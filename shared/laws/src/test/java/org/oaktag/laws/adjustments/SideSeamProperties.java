@@ -12,6 +12,7 @@ import static org.oaktag.adjustments.Bodies.straightenSideSeams;
 import static org.oaktag.adjustments.Bodies.taperSideSeams;
 import static org.oaktag.measure.Length.mm;
 
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -25,7 +26,9 @@ import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
+import org.oaktag.garment.Note;
 import org.oaktag.garment.Piece;
+import org.oaktag.measure.Length;
 
 /** What the steps of the side seam keep, and what they move which way. */
 @Domain(TopArbitraries.class)
@@ -43,6 +46,30 @@ class SideSeamProperties {
         Sound.assertBodySewsTrue(flared);
         Near.assertSame(flared.adjust(taperSideSeams(mm(out))), straight, ROUNDING);
         Near.assertSame(flared.adjust(straightenSideSeams()), flared, ROUNDING);
+    }
+
+    @Property(tries = 60)
+    void a_seam_at_another_slant_says_by_how_much_the_armholes_changed_and_the_walk_names_the_refit(
+            @ForAll Garment block, @ForAll @DoubleRange(min = -20, max = 70) double out) {
+        for (Garment drawn : List.of(block.adjust(straightenSideSeams()), block.adjust(flareSideSeams(mm(out))))) {
+            List<Note> done = drawn.history().get(1).notes().stream()
+                    .filter(note -> note.kind() == Note.Kind.DONE)
+                    .toList();
+            double most = 0;
+            for (Name name : TopBody.HALVES) {
+                Length growth = drawn.piece(name)
+                        .edge(EdgeNames.ARMHOLE)
+                        .length()
+                        .minus(block.piece(name).edge(EdgeNames.ARMHOLE).length());
+                most = Math.max(most, Math.abs(growth.mm()));
+                assertThat(done).allMatch(note -> note.text().contains(growth.text() + " on the " + name));
+                Name seam = name.equals(TopNames.FRONT) ? TopNames.FRONT_ARMHOLE_SEAM : TopNames.BACK_ARMHOLE_SEAM;
+                if (Math.abs(growth.mm()) > 0.011) {
+                    assertThat(drawn.walkSeams().seam(seam).mend().orElse("")).contains("fit the sleeve cap");
+                }
+            }
+            assertThat(done).hasSize(most < 0.05 ? 0 : 1);
+        }
     }
 
     @Property(tries = 60)

@@ -10,6 +10,9 @@ import static org.oaktag.adjustments.Necklines.lowerBackNeckline;
 import static org.oaktag.adjustments.Necklines.lowerFrontNeckline;
 import static org.oaktag.adjustments.Necklines.widenNeckline;
 import static org.oaktag.adjustments.Shoulders.dropShoulder;
+import static org.oaktag.adjustments.Shoulders.extendShoulder;
+import static org.oaktag.adjustments.Shoulders.shortenShoulder;
+import static org.oaktag.adjustments.Shoulders.slopeShoulder;
 import static org.oaktag.adjustments.Sleeves.lengthenSleeve;
 import static org.oaktag.adjustments.Sleeves.taperSleeve;
 import static org.oaktag.measure.Length.mm;
@@ -49,6 +52,9 @@ class WholeTopProperties {
             k -> widenNeckline(mm(9 * k)),
             k -> lowerFrontNeckline(mm(21 * k)),
             k -> lowerBackNeckline(mm(8 * k)),
+            k -> extendShoulder(mm(24 * k)),
+            k -> shortenShoulder(mm(7 * k)),
+            k -> slopeShoulder(mm(6 * k)),
             k -> lowerArmhole(mm(13 * k)),
             k -> scoopFrontArmhole(mm(4 * k)),
             k -> lengthenBody(mm(37 * k)),
