@@ -15,6 +15,7 @@ import org.oaktag.geometry.Line;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Transform;
+import org.oaktag.geometry.Vector;
 import org.oaktag.measure.Length;
 
 /**
@@ -33,6 +34,9 @@ public record SleeveEnd(Piece part) {
 
     /** How much of both underarm edges has to be left, in millimetres. */
     private static final double LEAST_PART = 20;
+
+    /** A direction that leads aside by no more than this on a length of 1 is upright. */
+    private static final double UPRIGHT = 1e-9;
 
     /** Returns the lower end of a sleeve or of a part of it. */
     public static SleeveEnd of(Piece part) {
@@ -85,8 +89,9 @@ public record SleeveEnd(Piece part) {
     }
 
     /**
-     * Returns the piece with its lower edge this long, centred under the underarm points. Up to their distance the edge
-     * is level and both underarm edges are redrawn as they were; beyond that it flares out.
+     * Returns the piece with its lower edge this long, centred under the underarm points. Up to their distance both
+     * underarm edges are redrawn as they were, and the edge is level, or square to them where they come down aslant, as
+     * those of a sleeve that was cut off do; beyond that it flares out.
      *
      * @throws PatternException if no edge of that length can be drawn
      */
@@ -97,8 +102,39 @@ public record SleeveEnd(Piece part) {
         Path lower = lowerEdge().path();
         double level = lower.bounds().maxY();
         double middle = middle();
+        Vector down = part.path(EdgeNames.UNDERARM_FRONT).endDirection();
+        if (Math.abs(down.x()) > UPRIGHT) {
+            return squareTo(down, length, level, middle);
+        }
         return movedTo(Path.of(
                 new Line(Point.of(middle + length.mm() / 2, level), Point.of(middle - length.mm() / 2, level))));
+    }
+
+    /** The lower edge square to underarm edges that come down in a direction, its lowest points on a level. */
+    private Piece squareTo(Vector down, Length length, double level, double middle) {
+        double half = Unknown.solve(
+                        tried -> 2 * squareHalf(down, tried, level, middle).length(1e-9) - length.mm(),
+                        length.mm() / 4,
+                        length.mm() / 2)
+                .orElse(length.mm() / 2);
+        Path right = squareHalf(down, half, level, middle);
+        Path front = part.path(EdgeNames.UNDERARM_FRONT);
+        return withFront(Redraw.between(front, front.start(), right.start()), right);
+    }
+
+    private static Path squareHalf(Vector down, double half, double level, double middle) {
+        double rise = half * down.x() / down.y() / 2;
+        return HemShape.draw(
+                Point.of(middle + half, level - Math.max(0, rise)), down, Point.of(middle, level + Math.min(0, rise)));
+    }
+
+    /** The piece with another underarm edge in front and half the lower edge, both mirrored to its back. */
+    private Piece withFront(Path underarm, Path half) {
+        Transform mirror = Transform.mirrorX(middle());
+        Path lower = half.then(half.transformed(mirror).reversed());
+        Path back = underarm.transformed(mirror).reversed();
+        Point backUnderarm = part.path(EdgeNames.UNDERARM_BACK).end();
+        return redrawn(lower, underarm, Redraw.between(back, lower.end(), backUnderarm));
     }
 
     /**
@@ -116,11 +152,7 @@ public record SleeveEnd(Piece part) {
         SleeveFlare flare = above.map(height -> SleeveFlare.below(front, level, middle(), height))
                 .orElseGet(() -> SleeveFlare.below(front, level, middle()));
         SleeveFlare.Drawn drawn = flare.drawn(part.name(), length);
-        Transform mirror = Transform.mirrorX(middle());
-        Path lower = drawn.half().then(drawn.half().transformed(mirror).reversed());
-        Path back = drawn.underarm().transformed(mirror).reversed();
-        Point backUnderarm = part.path(EdgeNames.UNDERARM_BACK).end();
-        return redrawn(lower, drawn.underarm(), Redraw.between(back, lower.end(), backUnderarm));
+        return withFront(drawn.underarm(), drawn.half());
     }
 
     /** Returns the straight distance between both underarm points. */

@@ -151,6 +151,27 @@ class SleeveProperties {
     }
 
     @Property(tries = 50)
+    void a_sleeve_that_was_cut_off_takes_any_hem_square_to_both_edges(
+            @ForAll Garment block,
+            @ForAll @DoubleRange(min = 0.4, max = 0.8) double left,
+            @ForAll @DoubleRange(min = 0.7, max = 1.3) double times) {
+        Garment cut =
+                block.adjust(cutSleeve(block.finished(TopNames.SLEEVE_LENGTH).times(left)));
+        double hem = times * measure(cut, TopNames.SLEEVE_HEM);
+        Garment shaped = cut.adjust(bellSleeve(mm(hem)));
+        Sound.assertSound(shaped);
+        assertTrue(shaped);
+        assertThat(measure(shaped, TopNames.SLEEVE_HEM)).isCloseTo(hem, within(SOLVED));
+        assertThat(cap(shaped)).isEqualTo(cap(block));
+        for (End end : End.values()) {
+            assertThat(shaped.piece(TopNames.SLEEVE)
+                            .cornerAngle(EdgeNames.HEM, end)
+                            .degrees())
+                    .isCloseTo(90, within(1e-6));
+        }
+    }
+
+    @Property(tries = 50)
     void a_gathered_cap_is_so_many_times_its_armhole_and_lies_on_it_below_the_notches(
             @ForAll Garment block, @ForAll @DoubleRange(min = 1.05, max = 1.8) double ratio) {
         Garment puffed = block.adjust(puffCap(ratio));
