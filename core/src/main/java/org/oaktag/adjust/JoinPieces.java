@@ -1,6 +1,7 @@
 package org.oaktag.adjust;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.oaktag.PatternException;
@@ -23,6 +24,8 @@ import org.oaktag.garment.Quantity.FromEdge;
 import org.oaktag.garment.Quantity.FromLine;
 import org.oaktag.garment.Seam;
 import org.oaktag.garment.SeamSide;
+import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
 import org.oaktag.measure.Length;
 
 /**
@@ -45,6 +48,9 @@ import org.oaktag.measure.Length;
  * @param joined the name of the piece that they become
  */
 public record JoinPieces(EdgeRef first, EdgeRef second, Name joined) implements Step {
+
+    /** Nearer than this, in millimetres, a length is that of a straight line. */
+    private static final double STRAIGHT = 1e-6;
 
     /**
      * Checks the edges.
@@ -88,7 +94,7 @@ public record JoinPieces(EdgeRef first, EdgeRef second, Name joined) implements 
         List<FinishedMeasure> measures = garment.measures().stream()
                 .map(measure -> shortened(measure, joints))
                 .toList();
-        measures.forEach(this::requireNotAlong);
+        measures.forEach(measure -> requireNotAlong(garment, measure));
         Garment apart = garment.with(garment.pieces(), seams, measures);
         Joining joining =
                 new Joining(one, first.edge(), other, second.edge(), joined, (a, b) -> isOneEdge(apart, a, b, joints));
@@ -101,7 +107,10 @@ public record JoinPieces(EdgeRef first, EdgeRef second, Name joined) implements 
                 pieces.add(piece);
             }
         }
-        Garment whole = garment.with(pieces, seams.stream().map(changes::on).toList(), changes.on(measures));
+        List<FinishedMeasure> onPaper = joining.isTurned()
+                ? measures.stream().map(measure -> turned(garment, measure)).toList()
+                : measures;
+        Garment whole = garment.with(pieces, seams.stream().map(changes::on).toList(), changes.on(onPaper));
         List<Note> notes = new ArrayList<>();
         notes.add(Note.rule("laid together along edges of "
                 + Length.mm(one.path(first.edge()).length()).text()));
@@ -165,17 +174,63 @@ public record JoinPieces(EdgeRef first, EdgeRef second, Name joined) implements 
         return joints.stream().anyMatch(joint -> joint.contains(one) && joint.contains(other));
     }
 
-    private void requireNotAlong(FinishedMeasure measure) {
+    /** The length of a straight edge can still be measured between its corners. */
+    private void requireNotAlong(Garment garment, FinishedMeasure measure) {
         for (Term term : measure.terms()) {
-            List<EdgeRef> along = measured(term);
-            if (along.contains(first) || along.contains(second)) {
+            if (measured(term).stream()
+                    .anyMatch(edge -> (edge.equals(first) || edge.equals(second)) && !isStraight(garment, edge))) {
                 throw PatternException.of(
                         name(),
-                        "must not take away an edge that is measured",
+                        "must not take away a bent edge that is measured",
                         "finished measure '" + measure.name() + "'",
                         "take the measure elsewhere first");
             }
         }
+    }
+
+    private static boolean isStraight(Garment garment, EdgeRef edge) {
+        Path path = garment.edge(edge).path();
+        return path.length() - path.start().distanceTo(path.end()) <= STRAIGHT;
+    }
+
+    /**
+     * A length that was measured down on paper is measured between its corners where its piece is turned, as long as the
+     * one lies straight below the other.
+     */
+    private FinishedMeasure turned(Garment garment, FinishedMeasure measure) {
+        List<Term> terms = new ArrayList<>();
+        for (Term term : measure.terms()) {
+            if (term.quantity() instanceof Drop drop && isOf(second.piece(), drop.from(), drop.to())) {
+                Point from = point(garment, drop.from());
+                Point to = point(garment, drop.to());
+                if (Math.abs(to.x() - from.x()) > STRAIGHT || to.y() < from.y()) {
+                    throw turnsWhatIsMeasured(measure);
+                }
+                terms.add(FinishedMeasure.times(term.times(), new Distance(drop.from(), drop.to())));
+            } else if (corners(term).stream().anyMatch(corner -> isOf(second.piece(), corner))
+                    && (term.quantity() instanceof Drop || term.quantity() instanceof Fall)) {
+                throw turnsWhatIsMeasured(measure);
+            } else {
+                terms.add(term);
+            }
+        }
+        return new FinishedMeasure(measure.name(), terms, measure.body());
+    }
+
+    private PatternException turnsWhatIsMeasured(FinishedMeasure measure) {
+        return PatternException.of(
+                name(),
+                "must not turn a piece on which a length is measured down",
+                "finished measure '" + measure.name() + "' on the " + second.piece(),
+                "join the " + first.piece() + " to the " + second.piece() + ", which then lies still");
+    }
+
+    private static boolean isOf(Name piece, Corner... corners) {
+        return Arrays.stream(corners).allMatch(corner -> corner.edge().piece().equals(piece));
+    }
+
+    private static Point point(Garment garment, Corner corner) {
+        return garment.piece(corner.edge().piece()).corner(corner.edge().edge(), corner.end());
     }
 
     private static List<EdgeRef> measured(Term term) {

@@ -25,6 +25,9 @@ final class Joining {
 
     private static final int PLACES = 32;
 
+    /** The sine of a turn smaller than this is rounding. */
+    private static final double TURNED = 1e-9;
+
     private final Piece first;
     private final Piece second;
     private final Name joined;
@@ -102,6 +105,11 @@ final class Joining {
                             + Length.mm(apart).text() + " between them when they are laid together",
                     "sew them, or redraw one to the other first");
         }
+    }
+
+    /** Tells whether the second piece is turned to lie against the first. */
+    boolean isTurned() {
+        return motion.a() < 0 || Math.abs(motion.b()) > TURNED;
     }
 
     Piece piece() {

@@ -3,8 +3,10 @@ package org.oaktag.adjust;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.Name;
+import org.oaktag.geometry.Cubic;
 import org.oaktag.geometry.Curve;
 import org.oaktag.geometry.Line;
 import org.oaktag.geometry.Path;
@@ -14,6 +16,9 @@ import org.oaktag.geometry.Vector;
 final class Ring {
 
     private static final double STRAIGHT = 1e-12;
+
+    /** How near, in millimetres, the parts of one cubic come to what it is cut into again. */
+    private static final double ONE_CUBIC = 1e-8;
 
     private Ring() {}
 
@@ -53,7 +58,7 @@ final class Ring {
         return any;
     }
 
-    /** Appends the curves; a straight line that only runs on is one line and not two. */
+    /** Appends the curves; a straight line that only runs on is one line and not two, and so are both parts of one cubic. */
     static void append(List<Curve> curves, Path next) {
         for (Curve curve : next.curves()) {
             int last = curves.size() - 1;
@@ -65,7 +70,41 @@ final class Ring {
                     continue;
                 }
             }
-            curves.add(curve);
+            Optional<Cubic> whole =
+                    last >= 0 && curves.get(last) instanceof Cubic before && curve instanceof Cubic after
+                            ? whole(before, after)
+                            : Optional.empty();
+            if (whole.isPresent()) {
+                curves.set(last, whole.get());
+            } else {
+                curves.add(curve);
+            }
         }
+    }
+
+    /** The cubic of which two are the parts; empty where they are parts of none. */
+    private static Optional<Cubic> whole(Cubic before, Cubic after) {
+        double arriving = before.end().minus(before.control2()).length();
+        double leaving = after.control1().minus(after.start()).length();
+        double at = arriving / (arriving + leaving);
+        if (!(at > 0 && at < 1)) {
+            return Optional.empty();
+        }
+        Cubic whole = new Cubic(
+                before.start(),
+                before.start().plus(before.control1().minus(before.start()).times(1 / at)),
+                after.end().plus(after.control2().minus(after.end()).times(1 / (1 - at))),
+                after.end());
+        return isSame(whole.sub(0, at), before) && isSame(whole.sub(at, 1), after)
+                ? Optional.of(whole)
+                : Optional.empty();
+    }
+
+    private static boolean isSame(Curve curve, Cubic other) {
+        return curve instanceof Cubic cubic
+                && cubic.control1().isCloseTo(other.control1(), ONE_CUBIC)
+                && cubic.control2().isCloseTo(other.control2(), ONE_CUBIC)
+                && cubic.start().isCloseTo(other.start(), ONE_CUBIC)
+                && cubic.end().isCloseTo(other.end(), ONE_CUBIC);
     }
 }

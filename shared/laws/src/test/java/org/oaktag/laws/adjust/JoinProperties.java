@@ -5,17 +5,23 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.oaktag.measure.Length.mm;
 
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
+import org.oaktag.PatternException;
+import org.oaktag.adjust.JoinPieces;
 import org.oaktag.adjust.LineAcross;
 import org.oaktag.adjust.Part;
 import org.oaktag.adjust.PieceSplit;
 import org.oaktag.adjust.Pieces;
 import org.oaktag.adjust.Place;
 import org.oaktag.adjust.SplitPiece;
+import org.oaktag.adjust.Step;
+import org.oaktag.adjust.UnfoldPiece;
+import org.oaktag.adjustments.Armholes;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.Edge;
@@ -33,6 +39,7 @@ import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Transform;
 import org.oaktag.laws.adjust.PieceArbitraries.Crossed;
 import org.oaktag.laws.adjustments.TopArbitraries;
+import org.oaktag.testkit.laws.StepLaws;
 
 /** Joining undoes splitting; mirroring and unfolding keep every length. */
 @Domain(PieceArbitraries.class)
@@ -133,6 +140,57 @@ class JoinProperties {
                         .join(block.piece(TopNames.FRONT), block.piece(TopNames.BACK)))
                 .hasMessageContaining("must be congruent to be joined")
                 .hasMessageContaining("lengths of " + mm(front).text() + " and " + mm(back).text());
+    }
+
+    @Property(tries = 40)
+    void front_and_back_unfolded_and_joined_along_a_shoulder_are_sewn_and_measured_as_before(
+            @ForAll Garment block, @ForAll boolean frontLiesStill) {
+        StepLaws laws = new StepLaws();
+        Name lies = frontLiesStill ? TopNames.FRONT : TopNames.BACK;
+        Name moves = frontLiesStill ? TopNames.BACK : TopNames.FRONT;
+        JoinPieces join = new JoinPieces(
+                EdgeRef.of(lies, EdgeNames.SHOULDER), EdgeRef.of(moves, EdgeNames.SHOULDER), Name.of("body"));
+        assertThatThrownBy(() -> block.adjust(join))
+                .isInstanceOf(PatternException.class)
+                .hasMessageContaining("unfold the piece");
+        Garment joined = laws.assertKept(
+                block.adjust(new UnfoldPiece(TopNames.FRONT)).adjust(new UnfoldPiece(TopNames.BACK)), join);
+        assertThat(joined.walkSeams().untrue()).isEmpty();
+        for (FinishedMeasure measure : block.measures()) {
+            assertThat(joined.finished(measure.name()).mm())
+                    .as("%s", measure.name())
+                    .isCloseTo(measure.of(block).mm(), within(LENGTH));
+        }
+    }
+
+    @Property(tries = 40)
+    void an_armhole_that_was_parted_anywhere_and_joined_again_takes_the_steps_of_an_armhole(
+            @ForAll Garment block,
+            @ForAll @DoubleRange(min = 0.1, max = 0.9) double at,
+            @ForAll boolean yokeLiesStill) {
+        Name line = Name.of("line");
+        Name yoke = Name.of("yoke");
+        Garment parted = block.adjust(new SplitPiece(
+                TopNames.FRONT,
+                LineAcross.straight(Place.share(EdgeNames.ARMHOLE, at), Place.share(EdgeNames.CENTRE, 0.5)),
+                Part.of(yoke, line),
+                Part.of(TopNames.FRONT, line),
+                Name.of("yoke line")));
+        EdgeRef first = EdgeRef.of(yokeLiesStill ? yoke : TopNames.FRONT, line);
+        EdgeRef second = EdgeRef.of(yokeLiesStill ? TopNames.FRONT : yoke, line);
+        Garment again = parted.adjust(new JoinPieces(first, second, TopNames.FRONT));
+        assertThat(again.piece(TopNames.FRONT).path(EdgeNames.ARMHOLE).curves())
+                .hasSameSizeAs(
+                        block.piece(TopNames.FRONT).path(EdgeNames.ARMHOLE).curves());
+        for (Step step : List.of(Armholes.lowerArmhole(mm(8)), Armholes.scoopFrontArmhole(mm(3)))) {
+            Garment stepped = again.adjust(step);
+            Garment expected = block.adjust(step);
+            for (FinishedMeasure measure : block.measures()) {
+                assertThat(stepped.finished(measure.name()).mm())
+                        .as("%s after %s", measure.name(), step.name())
+                        .isCloseTo(expected.finished(measure.name()).mm(), within(1e-5));
+            }
+        }
     }
 
     @Property(tries = 60)
