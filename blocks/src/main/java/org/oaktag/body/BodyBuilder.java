@@ -3,6 +3,7 @@ package org.oaktag.body;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.oaktag.PatternException;
@@ -51,7 +52,7 @@ public final class BodyBuilder {
 
     /** Gives any measure. */
     public BodyBuilder measure(BodyMeasure measure, Length length) {
-        taken.put(measure, length);
+        taken.put(measure, Objects.requireNonNull(length));
         return this;
     }
 

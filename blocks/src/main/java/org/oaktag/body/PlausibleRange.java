@@ -1,6 +1,7 @@
 package org.oaktag.body;
 
 import java.util.List;
+import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.measure.Length;
 
@@ -95,6 +96,7 @@ public record PlausibleRange(Length least, Length greatest) {
     }
 
     private Length check(String thing, Length length, LengthUnit spoken, List<LengthUnit> readAs) {
+        Objects.requireNonNull(thing);
         if (!includes(length)) {
             throw PatternException.of(
                     thing, "must be " + text(spoken), spoken.text(length), UnitSlip.explaining(length, this, readAs));

@@ -82,7 +82,7 @@ public sealed interface LineAcross {
         public LaidLine on(Piece piece) {
             Point start = from.on(piece);
             Point end = to.on(piece);
-            Vector chord = end.minus(start);
+            Vector chord = chord(piece, start, end);
             Vector off = chord.unit().leftNormal().times(CONTROL * bow.mm());
             Cubic curve = Cubic.of(
                     start,
@@ -107,7 +107,7 @@ public sealed interface LineAcross {
         public LaidLine on(Piece piece) {
             Point start = from.on(piece);
             Point end = to.on(piece);
-            Vector chord = end.minus(start);
+            Vector chord = chord(piece, start, end);
             Vector inward = direction(piece, from).rightNormal();
             Vector outward = direction(piece, to).leftNormal();
             double handle = chord.length() / 3;
@@ -161,5 +161,16 @@ public sealed interface LineAcross {
             Hit last = hits.get(forwards ? 1 : 0);
             return new LaidLine(path.sub(first.along(), last.along()), first.place(), last.place());
         }
+    }
+
+    private static Vector chord(Piece piece, Point start, Point end) {
+        if (start.equals(end)) {
+            throw PatternException.of(
+                    "line across piece '" + piece.name() + "'",
+                    "must run between two places of the outline",
+                    "one that ends where it starts",
+                    "");
+        }
+        return end.minus(start);
     }
 }

@@ -2,6 +2,7 @@ package org.oaktag.adjust;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
@@ -54,6 +55,7 @@ public record SpreadPiece(Piece piece, List<Added> added, double addedArea) {
 
     /** Returns by how much an edge is longer; zero for one that does not exist. */
     public Length added(Name edge) {
+        Objects.requireNonNull(edge);
         return added.stream()
                 .filter(each -> each.edge().equals(edge))
                 .map(Added::by)

@@ -2,6 +2,7 @@ package org.oaktag.garment;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -157,6 +158,7 @@ public record Allowances(
      */
     public Allowances pressed(Seam seam, Length width, Pressing pressing) {
         SortedMap<EdgeRef, Allowance> more = new TreeMap<>(byEdge);
+        Objects.requireNonNull(pressing);
         boolean backOnA = pressing != Pressing.TOWARDS_B;
         boolean backOnB = pressing != Pressing.TOWARDS_A;
         seam.a().runs().forEach(run -> more.put(run.edge(), pressed(width, backOnA)));

@@ -211,6 +211,7 @@ public final class Garment {
      * @param earlier a garment from which this one was made
      */
     public SeamWalk walkSeamsSince(Garment earlier) {
+        Objects.requireNonNull(earlier);
         SeamWalk walked = walk;
         if (walked == null) {
             walked = SeamWalk.since(earlier, this);

@@ -1,6 +1,7 @@
 package org.oaktag.garment;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.oaktag.PatternException;
@@ -55,7 +56,7 @@ public record Name(String value) implements Comparable<Name> {
 
     /** Returns this name with more words behind it. */
     public Name with(String words) {
-        return new Name(value + " " + words);
+        return new Name(value + " " + Objects.requireNonNull(words));
     }
 
     /**

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
@@ -190,6 +191,7 @@ public record Piece(
 
     /** Returns the piece without the notches on an edge. */
     public Piece withoutNotchesOn(Name edge) {
+        Objects.requireNonNull(edge);
         return withNotches(
                 notches.stream().filter(each -> !each.edge().equals(edge)).toList());
     }

@@ -110,7 +110,15 @@ public sealed interface Quantity {
         @Override
         public double of(Garment garment) {
             Point start = from.point(garment);
-            Vector along = to.point(garment).minus(start).unit();
+            Point end = to.point(garment);
+            if (start.equals(end)) {
+                throw PatternException.of(
+                        "distance from a line",
+                        "must have two corners that differ to draw the line through",
+                        from + " and " + to,
+                        "");
+            }
+            Vector along = end.minus(start).unit();
             return Math.abs(along.cross(corner.point(garment).minus(start)));
         }
     }

@@ -2,6 +2,7 @@ package org.oaktag.garment;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import org.oaktag.PatternException;
 
@@ -30,7 +31,7 @@ public record SeamSide(List<Run> runs) {
 
         /** Returns the corner of the piece at which this run begins or ends. */
         public End cornerAt(End end) {
-            return backwards ? end.opposite() : end;
+            return backwards ? end.opposite() : Objects.requireNonNull(end);
         }
     }
 
@@ -65,7 +66,7 @@ public record SeamSide(List<Run> runs) {
 
     /** Returns the run at one end of the side. */
     public Run runAt(End end) {
-        return end == End.START ? runs.get(0) : runs.get(runs.size() - 1);
+        return Objects.requireNonNull(end) == End.START ? runs.get(0) : runs.get(runs.size() - 1);
     }
 
     /** Tells whether the edge is part of this side. */
@@ -75,6 +76,8 @@ public record SeamSide(List<Run> runs) {
 
     /** Returns this side with one piece's edges taken from another piece, or of another name. */
     public SeamSide replacing(EdgeRef edge, EdgeRef other) {
+        Objects.requireNonNull(edge);
+        Objects.requireNonNull(other);
         return new SeamSide(runs.stream()
                 .map(run -> run.edge().equals(edge) ? new Run(other, run.backwards()) : run)
                 .toList());

@@ -19,8 +19,8 @@ import java.util.List;
  * ever finer ones they agree to the error of those.
  *
  * <p><b>Containment</b> counts the signed crossings of a ray with the curves themselves, which are halved only where their boxes leave it
- * open; points a hundred-millionth of a millimetre to either side of a line are told apart. O(n) for n curves, without allocation but
- * for curves near the point.
+ * open; points a hundred-millionth of a millimetre to either side of a line are told apart. O(n) for n curves; cubics that lie away from
+ * the point cost no allocation.
  *
  * @param path the closed path
  */

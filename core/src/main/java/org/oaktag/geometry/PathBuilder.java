@@ -2,6 +2,7 @@ package org.oaktag.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Draws a path curve by curve, each from where the last ended. Not thread-safe; the built path is.
@@ -29,11 +30,12 @@ public final class PathBuilder {
     }
 
     public PathBuilder lineTo(Point end) {
-        return add(new Line(pen, end));
+        return add(new Line(pen, Objects.requireNonNull(end)));
     }
 
     public PathBuilder curveTo(Point control1, Point control2, Point end) {
-        return add(new Cubic(pen, control1, control2, end));
+        return add(new Cubic(
+                pen, Objects.requireNonNull(control1), Objects.requireNonNull(control2), Objects.requireNonNull(end)));
     }
 
     /**

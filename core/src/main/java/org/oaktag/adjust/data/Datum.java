@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * A value as data. A closed family of immutable values.
@@ -125,7 +126,7 @@ public sealed interface Datum {
         /** Returns these fields without one. */
         public Fields without(String name) {
             Map<String, Datum> all = new LinkedHashMap<>(values);
-            all.remove(name);
+            all.remove(Objects.requireNonNull(name));
             return new Fields(all);
         }
 

@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Spelling;
@@ -100,6 +101,10 @@ public final class RecordForm implements Form {
     /** {@inheritDoc} */
     @Override
     public Datum.Fields write(Object value) {
+        if (!constructor.getDeclaringClass().isInstance(Objects.requireNonNull(value))) {
+            throw new IllegalArgumentException("what is written must be a "
+                    + constructor.getDeclaringClass().getSimpleName() + ", got " + value);
+        }
         Map<String, Datum> fields = new LinkedHashMap<>();
         for (Component component : components) {
             Object part = component.of((Record) value);

@@ -168,11 +168,8 @@ class ContractsTest {
     }
 
     private static List<Executable> makers() {
-        return LIBRARY.stream()
-                .filter(type -> type.getModifiers().contains(com.tngtech.archunit.core.domain.JavaModifier.PUBLIC))
-                .sorted(java.util.Comparator.comparing(JavaClass::getName))
-                .map(JavaClass::reflect)
-                .filter(type -> isPublicAllTheWay(type) && !type.isEnum())
+        return publicTypes().stream()
+                .filter(type -> !type.isEnum())
                 .flatMap(type -> Stream.concat(
                         Modifier.isAbstract(type.getModifiers()) ? Stream.empty() : Stream.of(type.getConstructors()),
                         Stream.of(type.getMethods())
@@ -181,6 +178,15 @@ class ContractsTest {
                                         && !method.isSynthetic())))
                 .filter(called -> called.getParameterCount() > 0)
                 .sorted(java.util.Comparator.comparing(Executable::toString))
+                .toList();
+    }
+
+    static List<Class<?>> publicTypes() {
+        return LIBRARY.stream()
+                .filter(type -> type.getModifiers().contains(com.tngtech.archunit.core.domain.JavaModifier.PUBLIC))
+                .sorted(java.util.Comparator.comparing(JavaClass::getName))
+                .<Class<?>>map(JavaClass::reflect)
+                .filter(ContractsTest::isPublicAllTheWay)
                 .toList();
     }
 
