@@ -16,12 +16,17 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.oaktag.geometry.Point;
+import org.oaktag.geometry.Vector;
 
 /** What the cut list says is on the cloth and on paper, as often as it says and no more: counted in the files themselves. */
 class EverythingOnceTest {
 
     private static final Pattern TILE = Pattern.compile("column (\\d+), row (\\d+)");
     private static final Pattern USE = Pattern.compile("<use href=\"#piece-([^\"]+)\" x=\"([^\"]+)\" y=\"([^\"]+)\"/>");
+    private static final Pattern TEXT =
+            Pattern.compile("\"x\":(-?[\\d.]+),\"y\":(-?[\\d.]+),\"text\":\"(piece \\d+ of \\d+)\"");
+    private static final double POINTS_PER_MM = 72 / 25.4;
     private static final Pattern NUMBERED = Pattern.compile("piece (\\d+) of (\\d+)");
 
     @TempDir
@@ -129,6 +134,38 @@ class EverythingOnceTest {
                         .map(row -> cell(row, "piece").replace(' ', '-'))
                         .collect(Collectors.toSet()));
         assertThat(places).allSatisfy((piece, at) -> assertThat(at).hasSize(1));
+    }
+
+    /** A label may be on two tiles where they overlap; joined again, both lie at one place. */
+    @Test
+    void every_piece_is_numbered_at_one_place_on_the_tiles_of_the_pdf_joined_again() {
+        String pages = Reader.MUTOOL.run(List.of(
+                "draw",
+                "-F",
+                "stext.json",
+                folder.resolve("out").resolve("pattern-a4.pdf").toString()));
+        double across = step(uses(), true);
+        double down = step(uses(), false);
+        Map<String, List<Point>> places = new HashMap<>();
+        for (String page : pages.split("\"blocks\"", -1)) {
+            Matcher tile = TILE.matcher(page);
+            if (tile.find()) {
+                Vector offset =
+                        new Vector(Integer.parseInt(tile.group(1)) * across, Integer.parseInt(tile.group(2)) * down);
+                for (Matcher text = TEXT.matcher(page); text.find(); ) {
+                    Point at = Point.of(
+                            Double.parseDouble(text.group(1)) / POINTS_PER_MM,
+                            Double.parseDouble(text.group(2)) / POINTS_PER_MM);
+                    places.computeIfAbsent(text.group(3), number -> new ArrayList<>())
+                            .add(at.plus(offset));
+                }
+            }
+        }
+        assertThat(places.keySet()).containsExactlyInAnyOrderElementsOf(numbersAsListed());
+        assertThat(places)
+                .allSatisfy((number, at) -> assertThat(at)
+                        .allSatisfy(
+                                each -> assertThat(each.distanceTo(at.get(0))).isLessThan(1)));
     }
 
     /** A part of a piece on one tile. */
