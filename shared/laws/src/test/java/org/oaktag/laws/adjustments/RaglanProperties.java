@@ -4,10 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.oaktag.adjustments.Armholes.lowerArmhole;
+import static org.oaktag.adjustments.Bands.hemBand;
+import static org.oaktag.adjustments.Bands.ribCuff;
+import static org.oaktag.adjustments.Finishes.faceNeckline;
 import static org.oaktag.adjustments.Finishes.ribNeckband;
 import static org.oaktag.adjustments.Hoods.hood;
 import static org.oaktag.adjustments.Hoods.lineHood;
+import static org.oaktag.adjustments.Necklines.growStand;
+import static org.oaktag.adjustments.Necklines.widenNeckline;
+import static org.oaktag.adjustments.Sleeves.puffCap;
 import static org.oaktag.adjustments.Sleeves.raglanSleeve;
+import static org.oaktag.adjustments.Sleeves.shortenSleeve;
 import static org.oaktag.measure.Length.mm;
 
 import java.util.List;
@@ -18,6 +25,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 import org.oaktag.PatternException;
+import org.oaktag.adjust.Step;
 import org.oaktag.adjustments.Raglan;
 import org.oaktag.blocks.FinishNames;
 import org.oaktag.blocks.HoodNames;
@@ -135,6 +143,27 @@ class RaglanProperties {
         assertThatThrownBy(() -> block.adjust(raglanSleeve().withGusset(mm(80))).adjust(raglanSleeve()))
                 .isInstanceOf(PatternException.class)
                 .hasMessageContaining("make a raglan sleeve");
+    }
+
+    @Property(tries = 5)
+    void what_is_made_for_a_neckline_of_front_and_back_or_a_sleeve_with_a_cap_is_refused_and_told_where_to_go(
+            @ForAll Garment block) {
+        Garment raglan = block.adjust(raglanSleeve());
+        Cloth rib = Cloth.rib("trial rib", Percent.percent(60));
+        for (Step step : List.of(
+                faceNeckline(mm(50), TopArbitraries.CLOTH),
+                widenNeckline(mm(10)),
+                growStand(mm(40)),
+                ribCuff(mm(70), rib),
+                shortenSleeve(mm(20)),
+                puffCap(1.3))) {
+            assertThatThrownBy(() -> raglan.adjust(step))
+                    .as(step.name())
+                    .isInstanceOf(PatternException.class)
+                    .hasMessageContaining("take this step before")
+                    .hasMessageContaining("make a raglan sleeve");
+        }
+        assertThat(raglan.adjust(hemBand(mm(60), mm(30))).walkSeams().untrue()).isEmpty();
     }
 
     @Property(tries = 20)

@@ -20,6 +20,7 @@ import static org.oaktag.adjustments.Shoulders.dropShoulder;
 import static org.oaktag.adjustments.Shoulders.extendShoulder;
 import static org.oaktag.adjustments.Sleeves.addToUpperArm;
 import static org.oaktag.adjustments.Sleeves.fitCapToArmhole;
+import static org.oaktag.adjustments.Sleeves.puffCap;
 import static org.oaktag.adjustments.Sleeves.taperSleeve;
 import static org.oaktag.measure.Length.cm;
 import static org.oaktag.measure.Length.mm;
@@ -79,6 +80,7 @@ class StaleFittingsTest {
         fitting.put(hemBand(mm(60), mm(30)), List.of());
         fitting.put(ribCuff(mm(70), RIB), List.of());
         fitting.put(fitCapToArmhole(mm(6)), List.of(lowerArmhole(mm(5))));
+        fitting.put(puffCap(1.2), List.of());
         return fitting;
     }
 
