@@ -79,6 +79,23 @@ class HardOffsetTest {
                 -0.7);
     }
 
+    /** A corner at which two parallels all but touch cuts off a fragment of a few hundredths, which must not lead the run astray. */
+    @Test
+    void a_fragment_hardly_longer_than_the_tolerance_does_not_lead_astray() {
+        assertKeepsDistances(
+                List.of(
+                        Path.of(CubicTest.cubic(42, 22, 32.5, 18, 7.5, 45.5, 7, 52)),
+                        line(7, 52, -53, 12),
+                        Path.of(CubicTest.cubic(-53, 12, -58.6, -5.6, -8.6, -31.2, -23, -46)),
+                        line(-23, -46, 28, -65),
+                        line(28, -65, 42, 22)),
+                6,
+                2.6,
+                4.9,
+                7,
+                3.1);
+    }
+
     /** A dent whose walls are on the fold or nearly so, between edges with great distances, leaves a run within the dent as well. */
     @Test
     void of_several_outward_runs_the_outermost_is_left() {
