@@ -123,7 +123,7 @@ class LessonTest {
     void what_is_refused_is_shown_in_its_four_parts() {
         String page = LessonPage.of(widening(0, 200)).text();
         assertThat(page)
-                .contains("This cannot be done", "<dd>neckline of the front</dd>", "lets it be widened by")
+                .contains("This cannot be done", "<dd>neckline of the front</dd>", "it can be widened by")
                 .contains("<dd><span class=\"cm\">20.00 cm</span><span class=\"in\">7.87 in</span></dd>");
     }
 
