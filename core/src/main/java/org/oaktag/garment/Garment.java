@@ -241,6 +241,7 @@ public final class Garment {
      * @throws PatternException as {@link #takeMeasures()}, of either garment
      */
     public List<TakenMeasure> takeMeasuresSince(Garment earlier) {
+        Objects.requireNonNull(earlier);
         List<TakenMeasure> measured = taken;
         if (measured == null) {
             measured = TakenMeasure.since(earlier, this);

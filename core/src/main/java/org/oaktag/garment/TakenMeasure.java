@@ -10,6 +10,12 @@ import org.oaktag.measure.Length;
 /**
  * A finished measure and what it comes to. Immutable.
  *
+ * <pre>{@code
+ * for (TakenMeasure taken : block.takeMeasures()) {
+ *     String line = taken.measure().name() + ": " + taken.length().map(Length::text).orElse("nothing to measure");
+ * }
+ * }</pre>
+ *
  * @param measure the measure
  * @param length its length, or empty where the garment has nothing to measure there
  */
