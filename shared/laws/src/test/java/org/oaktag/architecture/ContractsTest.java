@@ -108,6 +108,8 @@ class ContractsTest {
                 .and()
                 .doNotHaveFullName(Garment.class.getName() + ".walk")
                 .and()
+                .doNotHaveFullName(Garment.class.getName() + ".taken")
+                .and()
                 .doNotHaveFullName(Path.class.getName() + ".lengths")
                 .should()
                 .beFinal()
