@@ -91,6 +91,17 @@ class LengthProperties {
         }
     }
 
+    /** In millimetres: where a curve all but stands still many parameters are at one place. */
+    @Property
+    void parameter_at_the_length_to_a_place_leads_back_to_it(
+            @ForAll Curve curve, @ForAll @DoubleRange(min = 0, max = 1) double t) {
+        for (double accuracy : ACCURACIES) {
+            double back = curve.parameterAt(curve.lengthBetween(0, t, 1e-12), accuracy);
+            double off = curve.lengthBetween(Math.min(t, back), Math.max(t, back), 1e-12);
+            assertThat(off).isLessThanOrEqualTo(accuracy + 2 * rounding(curve));
+        }
+    }
+
     @Property
     void parameters_rise_with_the_distance(@ForAll Cubic cubic, @ForAll double a, @ForAll double b) {
         double length = cubic.length(1e-12);
