@@ -20,8 +20,6 @@ import org.oaktag.garment.Quantity.Distance;
 import org.oaktag.garment.Quantity.Drop;
 import org.oaktag.garment.Quantity.EdgeLength;
 import org.oaktag.garment.Quantity.Fall;
-import org.oaktag.garment.Quantity.FromEdge;
-import org.oaktag.garment.Quantity.FromLine;
 import org.oaktag.garment.Seam;
 import org.oaktag.garment.SeamSide;
 import org.oaktag.geometry.Path;
@@ -201,13 +199,13 @@ public record JoinPieces(EdgeRef first, EdgeRef second, Name joined) implements 
         List<Term> terms = new ArrayList<>();
         for (Term term : measure.terms()) {
             if (term.quantity() instanceof Drop drop && isOf(second.piece(), drop.from(), drop.to())) {
-                Point from = point(garment, drop.from());
-                Point to = point(garment, drop.to());
+                Point from = drop.from().point(garment);
+                Point to = drop.to().point(garment);
                 if (Math.abs(to.x() - from.x()) > STRAIGHT || to.y() < from.y()) {
                     throw turnsWhatIsMeasured(measure);
                 }
                 terms.add(FinishedMeasure.times(term.times(), new Distance(drop.from(), drop.to())));
-            } else if (corners(term).stream().anyMatch(corner -> isOf(second.piece(), corner))
+            } else if (term.quantity().corners().stream().anyMatch(corner -> isOf(second.piece(), corner))
                     && (term.quantity() instanceof Drop || term.quantity() instanceof Fall)) {
                 throw turnsWhatIsMeasured(measure);
             } else {
@@ -227,10 +225,6 @@ public record JoinPieces(EdgeRef first, EdgeRef second, Name joined) implements 
 
     private static boolean isOf(Name piece, Corner... corners) {
         return Arrays.stream(corners).allMatch(corner -> corner.edge().piece().equals(piece));
-    }
-
-    private static Point point(Garment garment, Corner corner) {
-        return garment.piece(corner.edge().piece()).corner(corner.edge().edge(), corner.end());
     }
 
     private static List<EdgeRef> measured(Term term) {
@@ -254,7 +248,8 @@ public record JoinPieces(EdgeRef first, EdgeRef second, Name joined) implements 
                     || measure.terms().stream()
                             .anyMatch(term -> joints.stream()
                                     .flatMap(List::stream)
-                                    .anyMatch(corner -> corners(term).contains(corner)))) {
+                                    .anyMatch(
+                                            corner -> term.quantity().corners().contains(corner)))) {
                 return false;
             }
         }
@@ -279,24 +274,5 @@ public record JoinPieces(EdgeRef first, EdgeRef second, Name joined) implements 
                 .filter(term -> term.quantity().equals(new EdgeLength(edge)))
                 .mapToDouble(Term::times)
                 .sum();
-    }
-
-    private static List<Corner> corners(Term term) {
-        if (term.quantity() instanceof Distance distance) {
-            return List.of(distance.from(), distance.to());
-        }
-        if (term.quantity() instanceof Drop drop) {
-            return List.of(drop.from(), drop.to());
-        }
-        if (term.quantity() instanceof FromLine line) {
-            return List.of(line.corner(), line.from(), line.to());
-        }
-        if (term.quantity() instanceof Fall fall) {
-            return List.of(fall.from());
-        }
-        if (term.quantity() instanceof Across across) {
-            return List.of(across.from(), across.to());
-        }
-        return term.quantity() instanceof FromEdge from ? List.of(from.corner()) : List.of();
     }
 }

@@ -90,30 +90,17 @@ record ParallelEdge(Path path, Path before, Path after) {
     }
 
     private static PatternException refused(Piece piece, Name edge, double outward) {
-        double most = most(piece, edge, outward);
+        Length asked = Length.mm(Math.abs(outward));
+        Length most = Length.greatestTenth(
+                asked,
+                each -> drawn(piece, edge, Math.copySign(each.mm(), outward)).isPresent());
         return PatternException.of(
                 "parallel of edge '" + edge + "' of piece '" + piece.name() + "'",
                 outward > 0
                         ? "must meet the neighbours of the edge when they are prolonged"
                         : "must meet both neighbours of the edge and leave something of each",
-                Length.mm(Math.abs(outward)).text(),
-                most > 0 ? "it can lie " + Length.mm(most).text() + " away at the most" : "work on another edge");
-    }
-
-    /** Returns a distance on the same side, in whole tenths of a millimetre, that works where a tenth more does not. */
-    private static double most(Piece piece, Name edge, double outward) {
-        double tenth = Math.signum(outward) * 0.1;
-        long works = 0;
-        long fails = (long) Math.ceil(Math.abs(outward) * 10);
-        while (fails - works > 1) {
-            long middle = (works + fails) / 2;
-            if (drawn(piece, edge, middle * tenth).isPresent()) {
-                works = middle;
-            } else {
-                fails = middle;
-            }
-        }
-        return works / 10.0;
+                asked.text(),
+                most.mm() > 0 ? "it can lie " + most.text() + " away at the most" : "work on another edge");
     }
 
     private static Path prolonged(Path path, double far) {

@@ -60,23 +60,14 @@ public record CutLine(Outline outline, List<Path> runs, List<Snip> snips) {
 
     /** Names the greatest tenth of a millimetre that works; the next is refused as well. */
     private static PatternException refused(Piece piece, CutBorder border, CutBorder.Uncut uncut, Length width) {
-        long works = 0;
-        long fails = (long) Math.ceil(width.mm() * 10);
-        while (fails - works > 1) {
-            long middle = (works + fails) / 2;
-            if (border.isCutAt(middle / 10.0 / width.mm())) {
-                works = middle;
-            } else {
-                fails = middle;
-            }
-        }
+        Length works = Length.greatestTenth(width, each -> border.isCutAt(each.mm() / width.mm()));
         return PatternException.of(
                 "allowance of '" + EdgeRef.of(piece.name(), uncut.edge()) + "'",
                 "must leave room to cut along the edge; here " + uncut.why(),
                 width.text(),
-                works == 0
+                works.equals(Length.ZERO)
                         ? "draw it wider, or cut it open without an allowance"
-                        : "use at most " + Length.mm(works / 10.0).text()
+                        : "use at most " + works.text()
                                 + ", and the other allowances of the piece narrower by the same share");
     }
 

@@ -35,8 +35,19 @@ public sealed interface Quantity {
         return OptionalDouble.of(of(garment));
     }
 
+    /** Returns the corners that it is measured from and to; none where edges alone tell. */
+    List<Corner> corners();
+
+    /** Returns the edges that it is measured along or to. */
+    List<EdgeRef> edges();
+
     /** Returns the pieces whose outlines it depends on, one perhaps more than once. */
-    List<Name> measuredOn();
+    default List<Name> measuredOn() {
+        List<Name> all = new ArrayList<>();
+        corners().forEach(corner -> all.add(corner.piece()));
+        edges().forEach(edge -> all.add(edge.piece()));
+        return all;
+    }
 
     /**
      * A corner of a piece.
@@ -50,7 +61,12 @@ public sealed interface Quantity {
             return new Corner(EdgeRef.of(piece, edge), end);
         }
 
-        Point point(Garment garment) {
+        /**
+         * Returns where it lies on its piece.
+         *
+         * @throws PatternException if the garment lacks the piece or the edge
+         */
+        public Point point(Garment garment) {
             return garment.piece(piece()).corner(edge.edge(), end);
         }
 
@@ -62,8 +78,13 @@ public sealed interface Quantity {
     /** The length of an edge along the seam line. */
     record EdgeLength(EdgeRef edge) implements Quantity {
         @Override
-        public List<Name> measuredOn() {
-            return List.of(edge.piece());
+        public List<Corner> corners() {
+            return List.of();
+        }
+
+        @Override
+        public List<EdgeRef> edges() {
+            return List.of(edge);
         }
 
         @Override
@@ -75,8 +96,13 @@ public sealed interface Quantity {
     /** The straight distance between two corners of one piece. */
     record Distance(Corner from, Corner to) implements Quantity {
         @Override
-        public List<Name> measuredOn() {
-            return List.of(from.piece(), to.piece());
+        public List<Corner> corners() {
+            return List.of(from, to);
+        }
+
+        @Override
+        public List<EdgeRef> edges() {
+            return List.of();
         }
 
         @Override
@@ -88,8 +114,13 @@ public sealed interface Quantity {
     /** The distance of a corner from the straight line through the ends of an edge, such as a centre on the fold. */
     record FromEdge(Corner corner, EdgeRef edge) implements Quantity {
         @Override
-        public List<Name> measuredOn() {
-            return List.of(corner.piece(), edge.piece());
+        public List<Corner> corners() {
+            return List.of(corner);
+        }
+
+        @Override
+        public List<EdgeRef> edges() {
+            return List.of(edge);
         }
 
         @Override
@@ -103,8 +134,13 @@ public sealed interface Quantity {
     /** The distance of a corner from the straight line through two others, where no single edge runs along that line. */
     record FromLine(Corner corner, Corner from, Corner to) implements Quantity {
         @Override
-        public List<Name> measuredOn() {
-            return List.of(corner.piece(), from.piece(), to.piece());
+        public List<Corner> corners() {
+            return List.of(corner, from, to);
+        }
+
+        @Override
+        public List<EdgeRef> edges() {
+            return List.of();
         }
 
         @Override
@@ -126,8 +162,13 @@ public sealed interface Quantity {
     /** How far one corner lies below another on paper, along y; negative where it lies above. */
     record Drop(Corner from, Corner to) implements Quantity {
         @Override
-        public List<Name> measuredOn() {
-            return List.of(from.piece(), to.piece());
+        public List<Corner> corners() {
+            return List.of(from, to);
+        }
+
+        @Override
+        public List<EdgeRef> edges() {
+            return List.of();
         }
 
         @Override
@@ -150,11 +191,13 @@ public sealed interface Quantity {
         }
 
         @Override
-        public List<Name> measuredOn() {
-            List<Name> all = new ArrayList<>();
-            all.add(from.piece());
-            to.forEach(edge -> all.add(edge.piece()));
-            return all;
+        public List<Corner> corners() {
+            return List.of(from);
+        }
+
+        @Override
+        public List<EdgeRef> edges() {
+            return to;
         }
 
         @Override
@@ -196,11 +239,15 @@ public sealed interface Quantity {
         }
 
         @Override
+        public List<Corner> corners() {
+            return List.of(from, to);
+        }
+
+        /** Returns the pieces that it goes across too. */
+        @Override
         public List<Name> measuredOn() {
             List<Name> all = new ArrayList<>(pieces);
-            all.add(from.piece());
-            all.add(to.piece());
-            edges.forEach(edge -> all.add(edge.piece()));
+            all.addAll(Quantity.super.measuredOn());
             return all;
         }
 

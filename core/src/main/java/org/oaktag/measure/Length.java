@@ -1,6 +1,8 @@
 package org.oaktag.measure;
 
 import java.util.Locale;
+import java.util.Objects;
+import java.util.function.Predicate;
 
 /**
  * A length, kept in millimetres. May be negative where it says by how much something changed.
@@ -88,6 +90,29 @@ public record Length(double mm) implements Comparable<Length> {
     /** Returns the tenth of a millimetre at or next below, so that a most is not too much as {@link #text} shows it. */
     public Length roundedDown() {
         return new Length(Math.floor(mm * 10) / 10);
+    }
+
+    /**
+     * Returns the greatest whole tenth of a millimetre below a length that fails which works while the next tenth does not, such as a
+     * refusal quotes; zero where none works. Both were tried; where lengths work, fail and work again it is the greatest before one of the
+     * failures.
+     *
+     * @param failing a length above zero that does not work
+     * @param works tells whether another one does
+     */
+    public static Length greatestTenth(Length failing, Predicate<Length> works) {
+        Objects.requireNonNull(works, "works");
+        long good = 0;
+        long bad = (long) Math.ceil(failing.mm * 10);
+        while (bad - good > 1) {
+            long middle = (good + bad) / 2;
+            if (works.test(mm(middle / 10.0))) {
+                good = middle;
+            } else {
+                bad = middle;
+            }
+        }
+        return mm(good / 10.0);
     }
 
     /** Tells whether the two lengths differ by no more than the tolerance. */
