@@ -49,10 +49,10 @@ final class Browser implements AutoCloseable {
     }
 
     /** Starts Chromium; the test is skipped, and says so, where it is not installed. */
-    static Browser start(Path profile) throws IOException {
+    static Browser start() throws IOException {
         Reader.CHROMIUM.mustBeInstalled();
         List<String> command = new ArrayList<>(List.of(Reader.CHROMIUM.program()));
-        command.addAll(Reader.chromiumOptions(profile));
+        command.addAll(Reader.chromiumOptions());
         command.addAll(List.of("--remote-debugging-port=0", "--hide-scrollbars", "about:blank"));
         Process process = new ProcessBuilder(command)
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)

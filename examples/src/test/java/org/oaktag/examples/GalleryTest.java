@@ -60,7 +60,7 @@ class GalleryTest {
     @Test
     void chromium_shows_what_the_library_computes_and_axe_finds_nothing() throws IOException {
         Path page = page();
-        try (Browser browser = Browser.start(folder.resolve("profile"))) {
+        try (Browser browser = Browser.start()) {
             for (String scheme : List.of("light", "dark")) {
                 int width = scheme.equals("light") ? 1280 : 390;
                 browser.resize(width, 844);

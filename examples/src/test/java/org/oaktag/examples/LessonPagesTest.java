@@ -82,7 +82,7 @@ class LessonPagesTest {
 
     @BeforeAll
     void open() throws IOException {
-        browser = Browser.start(folder.resolve("profile"));
+        browser = Browser.start();
         StringWriter err = new StringWriter();
         int code = Lessons.run(
                 new PrintWriter(new StringWriter()),

@@ -55,23 +55,32 @@ record Reader(String program, String debianPackage) {
     }
 
     /** Runs Chromium without a window, a network or anything remembered. */
-    static String chromium(Path profile, List<String> arguments) {
-        List<String> all = new ArrayList<>(chromiumOptions(profile));
+    static String chromium(List<String> arguments) {
+        List<String> all = new ArrayList<>(chromiumOptions());
         all.addAll(arguments);
         return CHROMIUM.run(all);
     }
 
-    /** Returns the options under which Chromium has no window, no network and nothing remembered. */
-    static List<String> chromiumOptions(Path profile) {
-        return List.of(
-                "--headless",
-                "--no-sandbox",
-                "--disable-gpu",
-                "--disable-quic",
-                "--no-first-run",
-                "--disable-background-networking",
-                "--disable-component-update",
-                "--disable-sync",
-                "--user-data-dir=" + profile);
+    /**
+     * Returns the options under which Chromium has no window, no network and nothing remembered. Its profile is a new folder
+     * of the build's and not of the test's: Chromium's own children still write there for a moment after it has ended, and
+     * a test whose folder cannot be emptied fails.
+     */
+    static List<String> chromiumOptions() {
+        try {
+            Path target = Files.createDirectories(Path.of("target").toAbsolutePath());
+            return List.of(
+                    "--headless",
+                    "--no-sandbox",
+                    "--disable-gpu",
+                    "--disable-quic",
+                    "--no-first-run",
+                    "--disable-background-networking",
+                    "--disable-component-update",
+                    "--disable-sync",
+                    "--user-data-dir=" + Files.createTempDirectory(target, "chromium-"));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 }

@@ -272,8 +272,7 @@ class TruePaperTest {
                 + "document.body.innerHTML='<pre>'+out+'</pre>';";
         Files.writeString(
                 page, "<!DOCTYPE html><body>" + svg.substring(svg.indexOf("<svg")) + "<script>" + script + "</script>");
-        String dom = Reader.chromium(
-                folder.resolve("profile-1"), List.of("--dump-dom", page.toUri().toString()));
+        String dom = Reader.chromium(List.of("--dump-dom", page.toUri().toString()));
         String lengths = dom.substring(dom.indexOf("<pre>") + 5, dom.indexOf("</pre>"));
         List<String> measured = List.of(lengths.split(";", 0));
         assertThat(measured).hasSizeGreaterThan(40);
@@ -288,12 +287,10 @@ class TruePaperTest {
     void chromium_prints_the_page_true_to_scale_one_sheet_a_page() throws IOException {
         Reader.MUTOOL.mustBeInstalled();
         Path pdf = folder.resolve("printed.pdf");
-        Reader.chromium(
-                folder.resolve("profile-2"),
-                List.of(
-                        "--no-pdf-header-footer",
-                        "--print-to-pdf=" + pdf,
-                        file("pattern-a4.html").toUri().toString()));
+        Reader.chromium(List.of(
+                "--no-pdf-header-footer",
+                "--print-to-pdf=" + pdf,
+                file("pattern-a4.html").toUri().toString()));
         hasSquare(TracedPage.of(pdf, 1), 100 * CHROMIUM + 1e-4);
         String pages = Reader.MUTOOL.run(List.of("pages", pdf.toString()));
         String ours = Reader.MUTOOL.run(List.of("pages", file("pattern-a4.pdf").toString()));
@@ -308,12 +305,10 @@ class TruePaperTest {
         Files.writeString(shrunk, html.replaceAll("@page\\{[^}]*\\}", ""));
         assertThat(Files.readString(shrunk)).doesNotContain("@page").hasSizeLessThan(html.length());
         Path pdf = folder.resolve("shrunk.pdf");
-        Reader.chromium(
-                folder.resolve("profile-3"),
-                List.of(
-                        "--no-pdf-header-footer",
-                        "--print-to-pdf=" + pdf,
-                        shrunk.toUri().toString()));
+        Reader.chromium(List.of(
+                "--no-pdf-header-footer",
+                "--print-to-pdf=" + pdf,
+                shrunk.toUri().toString()));
         TracedPage page = TracedPage.of(pdf, 1);
         assertThatThrownBy(() -> hasSquare(page, 100 * CHROMIUM + 1e-4)).isInstanceOf(AssertionError.class);
         // It is there, but smaller both ways.
