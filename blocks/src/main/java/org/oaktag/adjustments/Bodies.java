@@ -6,7 +6,9 @@ import org.oaktag.garment.Cloth;
 import org.oaktag.measure.Length;
 
 /**
- * Adjustments of the body of a top: its side seams and its length.
+ * Adjustments of the body of a top: its side seams and its length. Those that draw the side seams at another slant, or
+ * lengthen the body at a line, may change the armholes: the sleeve stays as it is, and its seams are reported, unless it
+ * is asked to follow: {@code boxSideSeams().withSleeve()}.
  *
  * <pre>{@code
  * block.adjust(straightenSideSeams())
@@ -19,8 +21,8 @@ public final class Bodies {
     private Bodies() {}
 
     /** Draws the side seams straight, the front copied to the back. */
-    public static Step straightenSideSeams() {
-        return new StraightenSideSeams();
+    public static StraightenSideSeams straightenSideSeams() {
+        return new StraightenSideSeams(false);
     }
 
     /** Lengthens front and back at the hem. */
@@ -34,28 +36,28 @@ public final class Bodies {
     }
 
     /** Lengthens front and back at a line across them. */
-    public static Step lengthenBody(BodyLine line, Length by) {
-        return new LengthenAtLine(line, by);
+    public static LengthenAtLine lengthenBody(BodyLine line, Length by) {
+        return new LengthenAtLine(line, by, false);
     }
 
     /** Shortens front and back at a line across them. */
-    public static Step shortenBody(BodyLine line, Length by) {
-        return new LengthenAtLine(line, by.negated());
+    public static LengthenAtLine shortenBody(BodyLine line, Length by) {
+        return new LengthenAtLine(line, by.negated(), false);
     }
 
     /** Draws the side seams straight to a hem that is narrower by this much on each of the four edges. */
-    public static Step taperSideSeams(Length in) {
-        return new FlareSides(in.negated());
+    public static FlareSides taperSideSeams(Length in) {
+        return new FlareSides(in.negated(), false);
     }
 
     /** Draws the side seams straight to a hem that is wider by this much on each of the four edges: an A-line. */
-    public static Step flareSideSeams(Length out) {
-        return new FlareSides(out);
+    public static FlareSides flareSideSeams(Length out) {
+        return new FlareSides(out, false);
     }
 
     /** Draws the side seams upright from the underarm points: a box. */
-    public static Step boxSideSeams() {
-        return new BoxSides();
+    public static BoxSides boxSideSeams() {
+        return new BoxSides(false);
     }
 
     /** Takes the side seams in at the waist by this much on each of the four edges. */

@@ -15,8 +15,15 @@ import org.oaktag.garment.Garment;
  * <pre>{@code
  * Garment box = block.adjust(boxSideSeams());   // straight down from the underarm point
  * }</pre>
+ *
+ * @param sleeveFollows whether the cap is fitted to the new armhole in the same step
  */
-public record BoxSides() implements Step {
+public record BoxSides(boolean sleeveFollows) implements Step {
+
+    /** Returns the step with a cap that is fitted to the new armhole, with the ease that it has. */
+    public BoxSides withSleeve() {
+        return new BoxSides(true);
+    }
 
     @Override
     public String name() {
@@ -25,7 +32,7 @@ public record BoxSides() implements Step {
 
     @Override
     public List<Amount> amounts() {
-        return List.of();
+        return SleeveFollows.amounts(sleeveFollows);
     }
 
     @Override
@@ -33,6 +40,7 @@ public record BoxSides() implements Step {
         StraightSides.checkUnderarms(garment);
         return StraightSides.drawn(
                 garment,
-                garment.piece(TopNames.FRONT).corner(EdgeNames.SIDE, End.START).x());
+                garment.piece(TopNames.FRONT).corner(EdgeNames.SIDE, End.START).x(),
+                sleeveFollows);
     }
 }

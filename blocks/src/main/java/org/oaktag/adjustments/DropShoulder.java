@@ -29,7 +29,8 @@ import org.oaktag.measure.Length;
  * Lets the shoulder run on past the shoulder point, along its own line or bent towards the arm. The pitch point moves
  * out with it, and the armhole is redrawn. The cap loses the height that the shoulder gains, so that the way from the
  * side neck point to the wrist keeps its length (common practice: 30 mm for 30 mm). Its width stays until the cap is
- * refitted. Where the cap is too low to lose so much, the sleeve loses the rest at its hem, and the step says so.
+ * refitted, which the step does itself where the sleeve is asked to follow. Where the cap is too low to lose so much, the
+ * sleeve loses the rest at its hem, and the step says so.
  *
  * <pre>{@code
  * Garment dropped = block.adjust(dropShoulder(mm(25)));
@@ -39,8 +40,9 @@ import org.oaktag.measure.Length;
  *
  * @param by how far the shoulder runs on; negative to take it back
  * @param bend by how much the new part turns down towards the arm
+ * @param sleeveFollows whether the cap is fitted to the new armhole in the same step
  */
-public record DropShoulder(Length by, Angle bend) implements Step {
+public record DropShoulder(Length by, Angle bend, boolean sleeveFollows) implements Step {
 
     private static final double MOST_BEND = 45;
 
@@ -55,6 +57,11 @@ public record DropShoulder(Length by, Angle bend) implements Step {
         }
     }
 
+    /** Returns the step with a cap that is fitted to the new armhole, with the ease that it has. */
+    public DropShoulder withSleeve() {
+        return new DropShoulder(by, bend, true);
+    }
+
     @Override
     public String name() {
         return by.mm() < 0 ? "take the shoulder back" : "drop the shoulder";
@@ -62,11 +69,10 @@ public record DropShoulder(Length by, Angle bend) implements Step {
 
     @Override
     public List<Amount> amounts() {
-        List<Amount> amounts = new ArrayList<>(List.of(Amount.of("past the shoulder point", by)));
-        if (bend.degrees() != 0) {
-            amounts.add(Amount.of("bent to the arm", bend.text()));
-        }
-        return amounts;
+        Amount past = Amount.of("past the shoulder point", by);
+        return bend.degrees() == 0
+                ? SleeveFollows.amounts(sleeveFollows, past)
+                : SleeveFollows.amounts(sleeveFollows, past, Amount.of("bent to the arm", bend.text()));
     }
 
     @Override
@@ -103,6 +109,7 @@ public record DropShoulder(Length by, Angle bend) implements Step {
             notes.add(Note.done("the cap was only " + cap.height().text() + " high and lost " + offCap.text()
                     + "; the sleeve lost the other " + offHem.text() + " at its hem"));
         }
-        return new Reshaped(dropped, notes, dimensions);
+        Reshaped reshaped = new Reshaped(dropped, notes, dimensions);
+        return sleeveFollows ? SleeveFollows.after(reshaped) : reshaped;
     }
 }

@@ -25,16 +25,22 @@ import org.oaktag.measure.Length;
 
 /**
  * Lengthens or shortens the shoulder seam along its own line, for a broader or narrower body. The pitch point moves with
- * it, and the armhole is redrawn. Unlike a dropped shoulder it leaves the sleeve as it is, whose cap has to be refitted
- * where the armhole has another length.
+ * it, and the armhole is redrawn. Unlike a dropped shoulder it leaves the sleeve as it is, unless it is asked to follow,
+ * whose cap has to be refitted where the armhole has another length.
  *
  * <pre>{@code
  * Garment wide = block.adjust(extendShoulder(mm(12)));
  * }</pre>
  *
  * @param by by how much longer; negative to shorten
+ * @param sleeveFollows whether the cap is fitted to the new armhole in the same step
  */
-public record ExtendShoulder(Length by) implements Step {
+public record ExtendShoulder(Length by, boolean sleeveFollows) implements Step {
+
+    /** Returns the step with a cap that is fitted to the new armhole, with the ease that it has. */
+    public ExtendShoulder withSleeve() {
+        return new ExtendShoulder(by, true);
+    }
 
     @Override
     public String name() {
@@ -43,7 +49,7 @@ public record ExtendShoulder(Length by) implements Step {
 
     @Override
     public List<Amount> amounts() {
-        return List.of(Amount.of("at the shoulder point", by));
+        return SleeveFollows.amounts(sleeveFollows, Amount.of("at the shoulder point", by));
     }
 
     @Override
@@ -66,6 +72,7 @@ public record ExtendShoulder(Length by) implements Step {
                 + extended.finished(TopNames.ARMHOLE_GIRTH)
                         .minus(garment.finished(TopNames.ARMHOLE_GIRTH))
                         .text());
-        return new Reshaped(extended, List.of(rule), dimensions);
+        Reshaped reshaped = new Reshaped(extended, List.of(rule), dimensions);
+        return sleeveFollows ? SleeveFollows.after(reshaped) : reshaped;
     }
 }

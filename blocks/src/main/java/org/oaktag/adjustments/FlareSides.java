@@ -22,8 +22,14 @@ import org.oaktag.measure.Length;
  * }</pre>
  *
  * @param out how far out on each of the four edges; negative to taper
+ * @param sleeveFollows whether the cap is fitted to the new armhole in the same step
  */
-public record FlareSides(Length out) implements Step {
+public record FlareSides(Length out, boolean sleeveFollows) implements Step {
+
+    /** Returns the step with a cap that is fitted to the new armhole, with the ease that it has. */
+    public FlareSides withSleeve() {
+        return new FlareSides(out, true);
+    }
 
     @Override
     public String name() {
@@ -32,7 +38,7 @@ public record FlareSides(Length out) implements Step {
 
     @Override
     public List<Amount> amounts() {
-        return List.of(Amount.of("out at the hem", out));
+        return SleeveFollows.amounts(sleeveFollows, Amount.of("out at the hem", out));
     }
 
     @Override
@@ -42,6 +48,6 @@ public record FlareSides(Length out) implements Step {
         double now = SideSeam.reach(front, TopBody.hemLevel(garment));
         Range.Limits reach = StraightSides.reach(garment);
         Range.check("side seams", reach.rule(), out, reach.least() - now, reach.most() - now);
-        return StraightSides.drawn(garment, now + out.mm());
+        return StraightSides.drawn(garment, now + out.mm(), sleeveFollows);
     }
 }

@@ -20,8 +20,8 @@ import org.oaktag.measure.Length;
 
 /**
  * Lengthens or shortens front and back at a line across them: what lies below moves down, and what crosses the line is
- * redrawn. At the armhole line the armhole grows, so that the sleeve cap has to be refitted; at the waist line the side
- * seams do.
+ * redrawn. At the armhole line the armhole grows, so that the sleeve cap has to be refitted, unless the
+ * sleeve is asked to follow; at the waist line the side seams do.
  *
  * <pre>{@code
  * Garment lowWaisted = block.adjust(lengthenBody(BodyLine.WAIST, cm(3)));
@@ -29,8 +29,14 @@ import org.oaktag.measure.Length;
  *
  * @param line the line
  * @param by how far; negative to shorten
+ * @param sleeveFollows whether the cap is fitted to the new armhole in the same step
  */
-public record LengthenAtLine(BodyLine line, Length by) implements Step {
+public record LengthenAtLine(BodyLine line, Length by, boolean sleeveFollows) implements Step {
+
+    /** Returns the step with a cap that is fitted to the new armhole, with the ease that it has. */
+    public LengthenAtLine withSleeve() {
+        return new LengthenAtLine(line, by, true);
+    }
 
     @Override
     public String name() {
@@ -39,7 +45,7 @@ public record LengthenAtLine(BodyLine line, Length by) implements Step {
 
     @Override
     public List<Amount> amounts() {
-        return List.of(Amount.of("at the " + line.label(), by));
+        return SleeveFollows.amounts(sleeveFollows, Amount.of("at the " + line.label(), by));
     }
 
     @Override
@@ -59,6 +65,7 @@ public record LengthenAtLine(BodyLine line, Length by) implements Step {
                         ? ", the armhole "
                                 + lengthened.finished(TopNames.ARMHOLE_GIRTH).text()
                         : ""));
-        return new Reshaped(lengthened, List.of(rule), dimensions);
+        Reshaped reshaped = new Reshaped(lengthened, List.of(rule), dimensions);
+        return sleeveFollows ? SleeveFollows.after(reshaped) : reshaped;
     }
 }

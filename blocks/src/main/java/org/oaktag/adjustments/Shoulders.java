@@ -5,7 +5,8 @@ import org.oaktag.measure.Angle;
 import org.oaktag.measure.Length;
 
 /**
- * Adjustments of the shoulder.
+ * Adjustments of the shoulder. Where they change the armhole the cap is not fitted to it, and its seams are reported,
+ * unless the sleeve is asked to follow: {@code extendShoulder(mm(12)).withSleeve()}.
  *
  * <pre>{@code
  * block.adjust(moveShoulderForward(mm(10)))
@@ -19,48 +20,48 @@ public final class Shoulders {
     private Shoulders() {}
 
     /** Drops the shoulder along its own line; the cap loses what the shoulder gains. */
-    public static Step dropShoulder(Length by) {
-        return new DropShoulder(by, STRAIGHT);
+    public static DropShoulder dropShoulder(Length by) {
+        return new DropShoulder(by, STRAIGHT, false);
     }
 
     /** Drops the shoulder, the new part bent down to the arm by an angle of 0 to 45 degrees. */
-    public static Step dropShoulder(Length by, Angle bend) {
-        return new DropShoulder(by, bend);
+    public static DropShoulder dropShoulder(Length by, Angle bend) {
+        return new DropShoulder(by, bend, false);
     }
 
     /** Takes the shoulder back along its own line; the cap gains what the shoulder loses. */
-    public static Step takeShoulderBack(Length by) {
-        return new DropShoulder(by.negated(), STRAIGHT);
+    public static DropShoulder takeShoulderBack(Length by) {
+        return new DropShoulder(by.negated(), STRAIGHT, false);
     }
 
     /** Lengthens the shoulder seam along its own line; the sleeve stays as it is. */
-    public static Step extendShoulder(Length by) {
-        return new ExtendShoulder(by);
+    public static ExtendShoulder extendShoulder(Length by) {
+        return new ExtendShoulder(by, false);
     }
 
     /** Shortens the shoulder seam along its own line; the sleeve stays as it is. */
-    public static Step shortenShoulder(Length by) {
-        return new ExtendShoulder(by.negated());
+    public static ExtendShoulder shortenShoulder(Length by) {
+        return new ExtendShoulder(by.negated(), false);
     }
 
     /** Slopes the shoulders of front and back more, by an angle. */
-    public static Step slopeShoulder(Angle by) {
-        return new TurnShoulder(by);
+    public static TurnShoulder slopeShoulder(Angle by) {
+        return new TurnShoulder(by, false);
     }
 
     /** Squares the shoulders of front and back by an angle. */
-    public static Step squareShoulder(Angle by) {
-        return new TurnShoulder(Angle.degrees(-by.degrees()));
+    public static TurnShoulder squareShoulder(Angle by) {
+        return new TurnShoulder(Angle.degrees(-by.degrees()), false);
     }
 
     /** Slopes the shoulders of front and back more, by so much at the shoulder point. */
-    public static Step slopeShoulder(Length by) {
-        return new SlopeShoulder(by);
+    public static SlopeShoulder slopeShoulder(Length by) {
+        return new SlopeShoulder(by, false);
     }
 
     /** Squares the shoulders of front and back by so much at the shoulder point. */
-    public static Step squareShoulder(Length by) {
-        return new SlopeShoulder(by.negated());
+    public static SlopeShoulder squareShoulder(Length by) {
+        return new SlopeShoulder(by.negated(), false);
     }
 
     /** Moves the shoulder seam forward: the front loses what the back gains; 5 to 25 mm (common practice). */

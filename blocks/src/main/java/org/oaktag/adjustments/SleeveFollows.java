@@ -13,13 +13,20 @@ import org.oaktag.garment.Note;
 import org.oaktag.garment.SeamRule;
 import org.oaktag.measure.Length;
 
-/** What an armhole step does when the sleeve is to follow: the cap is fitted anew, with the ease that it has. */
+/**
+ * What a step that changes the armhole does when the sleeve is to follow: the cap is fitted anew, with the ease that it
+ * has.
+ */
 final class SleeveFollows {
 
     private SleeveFollows() {}
 
-    static List<Amount> amounts(boolean follows, Amount amount) {
-        return follows ? List.of(amount, Amount.of("sleeve", "follows")) : List.of(amount);
+    static List<Amount> amounts(boolean follows, Amount... own) {
+        List<Amount> amounts = new ArrayList<>(List.of(own));
+        if (follows) {
+            amounts.add(Amount.of("sleeve", "follows"));
+        }
+        return amounts;
     }
 
     /**

@@ -14,15 +14,21 @@ import org.oaktag.measure.Length;
 /**
  * Squares or slopes the shoulders by so much at the shoulder point: front and back alike turn about their side neck
  * points, until their outer ends lie that much lower, and keep their length; neckline and armhole stay square to them.
- * The sleeve stays, so that its cap has to be refitted.
+ * The sleeve stays, unless it is asked to follow, so that its cap has to be refitted.
  *
  * <pre>{@code
  * Garment sloped = block.adjust(slopeShoulder(mm(8)));   // the shoulder point 8 mm lower
  * }</pre>
  *
  * @param down how far down, straight; negative to square them
+ * @param sleeveFollows whether the cap is fitted to the new armhole in the same step
  */
-public record SlopeShoulder(Length down) implements Step {
+public record SlopeShoulder(Length down, boolean sleeveFollows) implements Step {
+
+    /** Returns the step with a cap that is fitted to the new armhole, with the ease that it has. */
+    public SlopeShoulder withSleeve() {
+        return new SlopeShoulder(down, true);
+    }
 
     @Override
     public String name() {
@@ -31,13 +37,14 @@ public record SlopeShoulder(Length down) implements Step {
 
     @Override
     public List<Amount> amounts() {
-        return List.of(Amount.of("down at the shoulder point", down));
+        return SleeveFollows.amounts(sleeveFollows, Amount.of("down at the shoulder point", down));
     }
 
     @Override
     public Reshaped reshape(Garment garment) {
         Range.checkAll("shoulder", Halves.withArmholes(garment), down, SlopeShoulder::limits);
-        return SlopedShoulders.turned(garment, this::turn, down.text());
+        Reshaped reshaped = SlopedShoulders.turned(garment, this::turn, down.text());
+        return sleeveFollows ? SleeveFollows.after(reshaped) : reshaped;
     }
 
     private static Range.Limits limits(Piece piece) {

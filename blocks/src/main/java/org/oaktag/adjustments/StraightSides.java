@@ -39,7 +39,7 @@ final class StraightSides {
      *
      * @throws PatternException if the underarm points do not agree, or a side seam does not run down to a hem
      */
-    static Reshaped drawn(Garment garment, double reach) {
+    static Reshaped drawn(Garment garment, double reach, boolean sleeveFollows) {
         checkUnderarms(garment);
         double level = TopBody.hemLevel(garment);
         Piece front = garment.piece(TopNames.FRONT);
@@ -57,14 +57,15 @@ final class StraightSides {
                 + " off upright, front copied to back: both "
                 + Length.mm(side.length()).text() + "; the hem girth is now "
                 + drawn.finished(TopNames.HEM_GIRTH).text());
-        return new Reshaped(drawn, withArmholes(rule, garment, drawn), dimensions);
+        Reshaped reshaped = new Reshaped(drawn, withArmholes(rule, garment, drawn, sleeveFollows), dimensions);
+        return sleeveFollows ? SleeveFollows.after(reshaped) : reshaped;
     }
 
     /**
      * Returns the notes of a step that drew the side seams at another slant: its rule, and by how much the armholes changed
      * with it, as they stay square to the seams, if that shows.
      */
-    static List<Note> withArmholes(Note rule, Garment before, Garment after) {
+    static List<Note> withArmholes(Note rule, Garment before, Garment after, boolean sleeveFollows) {
         Length front = armholeGrowth(before, after, TopNames.FRONT);
         Length back = armholeGrowth(before, after, TopNames.BACK);
         if (Math.max(Math.abs(front.mm()), Math.abs(back.mm())) < WORTH_SAYING) {
@@ -75,7 +76,7 @@ final class StraightSides {
                 Note.done(
                         "to stay square to the seam the armhole was redrawn below its pitch point, which changes it by "
                                 + front.text() + " on the front and " + back.text() + " on the back"
-                                + (after.hasPiece(TopNames.SLEEVE)
+                                + (after.hasPiece(TopNames.SLEEVE) && !sleeveFollows
                                         ? "; the sleeve cap stays as it was: fit it to the armhole again"
                                         : "")));
     }

@@ -23,14 +23,21 @@ import org.oaktag.measure.Length;
  * Draws the side seam of the front straight from the underarm point to the hem and copies it to the back, so that both
  * are equal by construction. Where it slants, the hem is raised at the side so that it stays square to the seam, and
  * the armhole is redrawn below its pitch point so that it stays square too: the step says by how much that changes its
- * length, and the sleeve cap, which is left as it is, has to be fitted again.
+ * length, and the sleeve cap, which is left as it is unless it is asked to follow, has to be fitted again.
  *
  * <pre>{@code
  * Garment straight = block.adjust(straightenSideSeams());
  * straight.walkSeams().seam(SIDE_SEAM).error().text();   // = 0.0 mm
  * }</pre>
+ *
+ * @param sleeveFollows whether the cap is fitted to the new armhole in the same step
  */
-public record StraightenSideSeams() implements Step {
+public record StraightenSideSeams(boolean sleeveFollows) implements Step {
+
+    /** Returns the step with a cap that is fitted to the new armhole, with the ease that it has. */
+    public StraightenSideSeams withSleeve() {
+        return new StraightenSideSeams(true);
+    }
 
     @Override
     public String name() {
@@ -39,7 +46,7 @@ public record StraightenSideSeams() implements Step {
 
     @Override
     public List<Amount> amounts() {
-        return List.of();
+        return SleeveFollows.amounts(sleeveFollows);
     }
 
     @Override
@@ -63,7 +70,9 @@ public record StraightenSideSeams() implements Step {
         Note rule = Note.rule("one straight line from the underarm point to the hem, " + slant.text()
                 + " off upright, front copied to back: both "
                 + Length.mm(side.length()).text());
-        return new Reshaped(straightened, StraightSides.withArmholes(rule, garment, straightened), dimensions);
+        Reshaped reshaped = new Reshaped(
+                straightened, StraightSides.withArmholes(rule, garment, straightened, sleeveFollows), dimensions);
+        return sleeveFollows ? SleeveFollows.after(reshaped) : reshaped;
     }
 
     private static Piece withSide(Piece piece, Path side) {

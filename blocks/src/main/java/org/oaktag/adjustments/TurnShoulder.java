@@ -11,15 +11,22 @@ import org.oaktag.measure.Angle;
 
 /**
  * Squares or slopes the shoulders by an angle: front and back alike turn about their side neck points and keep their
- * length; neckline and armhole stay square to them. The sleeve stays, so that its cap has to be refitted.
+ * length; neckline and armhole stay square to them. The sleeve stays, unless it is asked to follow, so that its cap
+ * has to be refitted.
  *
  * <pre>{@code
  * Garment square = block.adjust(squareShoulder(degrees(3)));
  * }</pre>
  *
  * @param down by how much they turn down; negative to square them
+ * @param sleeveFollows whether the cap is fitted to the new armhole in the same step
  */
-public record TurnShoulder(Angle down) implements Step {
+public record TurnShoulder(Angle down, boolean sleeveFollows) implements Step {
+
+    /** Returns the step with a cap that is fitted to the new armhole, with the ease that it has. */
+    public TurnShoulder withSleeve() {
+        return new TurnShoulder(down, true);
+    }
 
     @Override
     public String name() {
@@ -28,7 +35,7 @@ public record TurnShoulder(Angle down) implements Step {
 
     @Override
     public List<Amount> amounts() {
-        return List.of(Amount.of("down", down.text()));
+        return SleeveFollows.amounts(sleeveFollows, Amount.of("down", down.text()));
     }
 
     @Override
@@ -42,6 +49,7 @@ public record TurnShoulder(Angle down) implements Step {
                     Angle.degrees(SlopedShoulders.LEAST.degrees() - now.degrees()),
                     Angle.degrees(SlopedShoulders.MOST.degrees() - now.degrees()));
         }
-        return SlopedShoulders.turned(garment, piece -> down.radians(), down.text());
+        Reshaped reshaped = SlopedShoulders.turned(garment, piece -> down.radians(), down.text());
+        return sleeveFollows ? SleeveFollows.after(reshaped) : reshaped;
     }
 }
