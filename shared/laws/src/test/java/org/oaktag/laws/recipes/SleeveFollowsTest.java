@@ -56,7 +56,8 @@ class SleeveFollowsTest {
     void with_its_sleeve_the_step_leaves_every_seam_true_and_without_it_the_refit_is_named() {
         Set<String> left = new TreeSet<>();
         Set<String> offering = new TreeSet<>();
-        for (StepKind kind : steps.kinds().stream().filter(SleeveFollowsTest::offers).toList()) {
+        for (StepKind kind :
+                steps.kinds().stream().filter(SleeveFollowsTest::offers).toList()) {
             offering.add(kind.name());
             int done = 0;
             for (int i = 0; i < DRAWS; i++) {
@@ -105,12 +106,11 @@ class SleeveFollowsTest {
     }
 
     private static boolean leaves(Garment block, Garment after) {
-        boolean armholes = Stream.of(TopNames.FRONT, TopNames.BACK).anyMatch(half -> !armhole(block, half)
-                .equals(armhole(after, half)));
+        boolean armholes = Stream.of(TopNames.FRONT, TopNames.BACK)
+                .anyMatch(half -> !armhole(block, half).equals(armhole(after, half)));
         return armholes
                 && after.walkSeams().untrue().stream()
-                        .anyMatch(walked ->
-                                walked.seam().refit().equals("refit the sleeve cap to the armhole"));
+                        .anyMatch(walked -> walked.seam().refit().equals("refit the sleeve cap to the armhole"));
     }
 
     private static Optional<Object> armhole(Garment garment, Name half) {
