@@ -2,6 +2,7 @@ package org.oaktag.adjustments;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.ShoulderSeam;
@@ -83,8 +84,8 @@ public record BoatNeckline(Length shoulder, Length depth) implements Step {
     private static Range.Limits shoulders(Piece piece) {
         return new Range.Limits(
                 "what a boat neckline leaves of it must be",
-                ShoulderSeam.LEAST,
-                piece.path(EdgeNames.SHOULDER).length());
+                Length.mm(ShoulderSeam.LEAST),
+                Length.mm(piece.path(EdgeNames.SHOULDER).length()));
     }
 
     private Range.Limits depths(Piece piece) {
@@ -92,7 +93,7 @@ public record BoatNeckline(Length shoulder, Length depth) implements Step {
                 left(piece).start().x() - piece.path(EdgeNames.NECKLINE).start().x();
         return new Range.Limits(
                 "on a neckline " + Length.mm(half).text() + " wide on each side its depth must be",
-                LEAST_DEPTH,
-                MOST_DEPTH * half);
+                Length.mm(LEAST_DEPTH),
+                Length.mm(MOST_DEPTH * half));
     }
 }

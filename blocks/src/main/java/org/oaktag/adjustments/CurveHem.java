@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.SideSeam;
@@ -69,6 +70,8 @@ public record CurveHem(Length rise) implements Step {
     private static Range.Limits limits(Piece piece) {
         Length side = piece.edge(EdgeNames.SIDE).length();
         return new Range.Limits(
-                "on a side seam of " + side.text() + " it can rise by", -MOST_DOWN, side.mm() - LEAST_SIDE);
+                "on a side seam of " + side.text() + " it can rise by",
+                Length.mm(-MOST_DOWN),
+                Length.mm(side.mm() - LEAST_SIDE));
     }
 }

@@ -8,6 +8,7 @@ import org.oaktag.PatternException;
 import org.oaktag.adjust.LineAcross;
 import org.oaktag.adjust.Part;
 import org.oaktag.adjust.Place;
+import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.SplitPiece;
 import org.oaktag.adjust.Step;
@@ -89,8 +90,8 @@ public record CutSleeve(double share, Length further) implements Step {
                 "length of a cut sleeve",
                 "between its underarm points and its hem it can be",
                 left,
-                underarm - top + LEAST_UNDERARM,
-                whole.mm());
+                Length.mm(underarm - top + LEAST_UNDERARM),
+                whole);
         if (left.equals(whole)) {
             return Reshaped.of(garment);
         }

@@ -4,6 +4,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import org.oaktag.PatternException;
+import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.SideVent;
@@ -42,7 +43,7 @@ public record CutVent(Length height, Length width) implements Step {
      * @throws org.oaktag.PatternException if it is not 10 to 80 mm
      */
     public CutVent {
-        Range.check("extension of a vent", "must be as wide as", width, LEAST_WIDTH, MOST_WIDTH);
+        Range.check("extension of a vent", "must be as wide as", width, Length.mm(LEAST_WIDTH), Length.mm(MOST_WIDTH));
     }
 
     @Override
@@ -104,6 +105,8 @@ public record CutVent(Length height, Length width) implements Step {
     private static Range.Limits limits(Piece piece) {
         Length side = piece.edge(EdgeNames.SIDE).length();
         return new Range.Limits(
-                "on a side seam of " + side.text() + " its height must be", LEAST_HEIGHT, side.mm() - LEAST_SEWN);
+                "on a side seam of " + side.text() + " its height must be",
+                Length.mm(LEAST_HEIGHT),
+                Length.mm(side.mm() - LEAST_SEWN));
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.oaktag.PatternException;
+import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.KeptNotches;
@@ -44,7 +45,7 @@ import org.oaktag.measure.Length;
  */
 public record DropShoulder(Length by, Angle bend, boolean sleeveFollows) implements Step {
 
-    private static final double MOST_BEND = 45;
+    private static final Angle MOST_BEND = Angle.degrees(45);
 
     /**
      * Checks the bend.
@@ -52,9 +53,7 @@ public record DropShoulder(Length by, Angle bend, boolean sleeveFollows) impleme
      * @throws PatternException if the bend is not 0 to 45 degrees
      */
     public DropShoulder {
-        if (bend.degrees() < 0 || bend.degrees() > MOST_BEND) {
-            throw PatternException.of("bend of a dropped shoulder", "must be 0 to 45°", bend.text(), "");
-        }
+        Range.check("bend of a dropped shoulder", "must be", bend, Angle.degrees(0), MOST_BEND);
     }
 
     /** Returns the step with a cap that is fitted to the new armhole, with the ease that it has. */

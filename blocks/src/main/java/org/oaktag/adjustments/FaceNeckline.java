@@ -3,6 +3,7 @@ package org.oaktag.adjustments;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.SeparateFacing;
 import org.oaktag.adjust.Step;
@@ -21,7 +22,6 @@ import org.oaktag.garment.Name;
 import org.oaktag.garment.Note;
 import org.oaktag.garment.Piece;
 import org.oaktag.garment.Seam;
-import org.oaktag.garment.SeamRule;
 import org.oaktag.garment.SeamSide;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
@@ -56,7 +56,7 @@ public record FaceNeckline(Length width, Cloth cloth) implements Step {
      * @throws org.oaktag.PatternException if it is out of its range
      */
     public FaceNeckline {
-        Range.check("facing of the neckline", "must have a width of", width, LEAST, MOST);
+        Range.check("facing of the neckline", "must have a width of", width, Length.mm(LEAST), Length.mm(MOST));
     }
 
     @Override
@@ -89,11 +89,10 @@ public record FaceNeckline(Length width, Cloth cloth) implements Step {
                 .put(back)
                 .sew(neckSeam(FinishNames.FRONT_FACING_SEAM, TopNames.FRONT, front.name()))
                 .sew(neckSeam(FinishNames.BACK_FACING_SEAM, TopNames.BACK, back.name()))
-                .sew(Seam.of(
+                .sew(Seam.flat(
                                 FinishNames.FACING_SHOULDER_SEAM,
                                 SeamSide.along(front.name(), EdgeNames.SHOULDER),
                                 SeamSide.along(back.name(), EdgeNames.SHOULDER),
-                                SeamRule.flat(),
                                 REFIT)
                         .smoothAt(End.START))
                 .done();
@@ -111,7 +110,12 @@ public record FaceNeckline(Length width, Cloth cloth) implements Step {
 
     private static Piece endingOnShoulder(Piece facing, Piece shell, double along) {
         Path whole = shell.path(EdgeNames.SHOULDER);
-        Range.check("facing of the neckline", "runs out on a shoulder at", Length.mm(along), 0, whole.length() - 1);
+        Range.check(
+                "facing of the neckline",
+                "runs out on a shoulder at",
+                Length.mm(along),
+                Length.mm(0),
+                Length.mm(whole.length() - 1));
         Path shoulder = Redraw.between(whole.sub(0, along), whole.start(), whole.pointAt(along));
         Path inner = facing.path(INNER);
         return facing.redrawn(
@@ -119,12 +123,8 @@ public record FaceNeckline(Length width, Cloth cloth) implements Step {
     }
 
     private static Seam neckSeam(Name seam, Name shell, Name facing) {
-        return Seam.of(
-                seam,
-                SeamSide.along(shell, EdgeNames.NECKLINE),
-                SeamSide.along(facing, EdgeNames.NECKLINE),
-                SeamRule.flat(),
-                REFIT);
+        return Seam.flat(
+                seam, SeamSide.along(shell, EdgeNames.NECKLINE), SeamSide.along(facing, EdgeNames.NECKLINE), REFIT);
     }
 
     private Dimension dimension(Piece facing) {

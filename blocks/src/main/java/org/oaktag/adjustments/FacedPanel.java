@@ -60,7 +60,7 @@ record FacedPanel(Piece side, Path.Split crown, Path.Split neck) {
         Path facingNeck = neck.after().transformed(mirror).reversed();
         Piece faced = side.withoutNotchesOn(HoodNames.FACING_NECK)
                 .withEdges(List.of(
-                        new Edge(HoodNames.FACING_EDGE, Path.polyline(facingNeck.end(), facingCrown.start())),
+                        Edge.straight(HoodNames.FACING_EDGE, facingNeck.end(), facingCrown.start()),
                         new Edge(HoodNames.FACING_CROWN, facingCrown),
                         side.edge(HoodNames.CROWN),
                         side.edge(HoodNames.NECK),
@@ -85,11 +85,10 @@ record FacedPanel(Piece side, Path.Split crown, Path.Split neck) {
         return Piece.of(
                         TopNames.HOOD_SIDE_LINING,
                         List.of(
-                                new Edge(
+                                Edge.straight(
                                         HoodNames.FACE,
-                                        Path.polyline(
-                                                neck.before().end(),
-                                                crown.after().start())),
+                                        neck.before().end(),
+                                        crown.after().start()),
                                 new Edge(HoodNames.CROWN, crown.after()),
                                 new Edge(HoodNames.NECK, neck.before())),
                         side.grainline(),

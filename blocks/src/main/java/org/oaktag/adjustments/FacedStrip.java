@@ -9,7 +9,6 @@ import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
 import org.oaktag.garment.InnerLine;
-import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
@@ -30,11 +29,11 @@ record FacedStrip(Piece strip, double facing) {
         Point edge = face.plus(Vector.of(0, -facing));
         Point foldedEdge = foldedFace.plus(Vector.of(0, -facing));
         return strip.withEdges(List.of(
-                        line(HoodNames.FACING_EDGE, foldedEdge, edge),
-                        line(HoodNames.FACING_CROWN, edge, face),
+                        Edge.straight(HoodNames.FACING_EDGE, foldedEdge, edge),
+                        Edge.straight(HoodNames.FACING_CROWN, edge, face),
                         strip.edge(HoodNames.CROWN),
                         strip.edge(HoodNames.NECK),
-                        line(EdgeNames.CENTRE, foldedNape(), foldedEdge)))
+                        Edge.straight(EdgeNames.CENTRE, foldedNape(), foldedEdge)))
                 .withLines(List.of(new InnerLine(HoodNames.FOLD, InnerLine.Use.FOLD, Path.polyline(foldedFace, face))));
     }
 
@@ -45,10 +44,10 @@ record FacedStrip(Piece strip, double facing) {
         return Piece.of(
                         TopNames.HOOD_CENTRE_LINING,
                         List.of(
-                                line(HoodNames.FACE, foldedFace, face),
-                                line(HoodNames.CROWN, face, strip.corner(HoodNames.CROWN, End.END)),
+                                Edge.straight(HoodNames.FACE, foldedFace, face),
+                                Edge.straight(HoodNames.CROWN, face, strip.corner(HoodNames.CROWN, End.END)),
                                 strip.edge(HoodNames.NECK),
-                                line(EdgeNames.CENTRE, foldedNape(), foldedFace)),
+                                Edge.straight(EdgeNames.CENTRE, foldedNape(), foldedFace)),
                         strip.grainline(),
                         strip.cut(),
                         cloth)
@@ -65,9 +64,5 @@ record FacedStrip(Piece strip, double facing) {
 
     private Point folded(Point point) {
         return Point.of(foldedNape().x(), point.y());
-    }
-
-    private static Edge line(Name name, Point from, Point to) {
-        return new Edge(name, Path.polyline(from, to));
     }
 }

@@ -1,6 +1,7 @@
 package org.oaktag.adjustments;
 
 import java.util.List;
+import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.SideSeam;
@@ -47,7 +48,12 @@ public record FlareSides(Length out, boolean sleeveFollows) implements Step {
         Piece front = garment.piece(TopNames.FRONT);
         double now = SideSeam.reach(front, TopBody.hemLevel(garment));
         Range.Limits reach = StraightSides.reach(garment);
-        Range.check("side seams", reach.rule(), out, reach.least() - now, reach.most() - now);
+        Range.check(
+                "side seams",
+                reach.rule(),
+                out,
+                reach.least().minus(Length.mm(now)),
+                reach.most().minus(Length.mm(now)));
         return StraightSides.drawn(garment, now + out.mm(), sleeveFollows);
     }
 }

@@ -12,7 +12,6 @@ import org.oaktag.garment.InnerLine;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
 import org.oaktag.garment.Seam;
-import org.oaktag.garment.SeamRule;
 import org.oaktag.garment.SeamSide;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
@@ -46,10 +45,10 @@ final class FoldedBand {
         return Piece.of(
                         name,
                         List.of(
-                                new Edge(EdgeNames.TOP, Path.polyline(topLeft, topRight)),
-                                new Edge(right, Path.polyline(topRight, bottomRight)),
-                                new Edge(EdgeNames.BOTTOM, Path.polyline(bottomRight, bottomLeft)),
-                                new Edge(left, Path.polyline(bottomLeft, topLeft))),
+                                Edge.straight(EdgeNames.TOP, topLeft, topRight),
+                                Edge.straight(right, topRight, bottomRight),
+                                Edge.straight(EdgeNames.BOTTOM, bottomRight, bottomLeft),
+                                Edge.straight(left, bottomLeft, topLeft)),
                         new Grainline(Point.of(grain, 0.3 * depth), Point.of(grain, 1.7 * depth)),
                         Cut.single(),
                         cloth)
@@ -61,11 +60,6 @@ final class FoldedBand {
 
     /** Returns the seam of the two halves of the folded band, both of which are sewn to what hangs above. */
     static Seam foldSeam(Name seam, Name band, String refit) {
-        return Seam.of(
-                seam,
-                SeamSide.along(band, EdgeNames.TOP),
-                SeamSide.against(band, EdgeNames.BOTTOM),
-                SeamRule.flat(),
-                refit);
+        return Seam.flat(seam, SeamSide.along(band, EdgeNames.TOP), SeamSide.against(band, EdgeNames.BOTTOM), refit);
     }
 }

@@ -3,6 +3,7 @@ package org.oaktag.adjustments;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.FinishNames;
@@ -17,7 +18,6 @@ import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Grainline;
-import org.oaktag.garment.Name;
 import org.oaktag.garment.Note;
 import org.oaktag.garment.Piece;
 import org.oaktag.geometry.Path;
@@ -51,9 +51,9 @@ public record FrontPouch(Length width, Length height, Length aboveHem, Optional<
      * @throws org.oaktag.PatternException if one is out of its range
      */
     public FrontPouch {
-        Range.check("width of the pouch", "must be", width, 180, 500);
-        Range.check("height of the pouch", "must be", height, 120, 350);
-        Range.check("pouch above the hem", "must be", aboveHem, 0, 200);
+        Range.check("width of the pouch", "must be", width, Length.mm(180), Length.mm(500));
+        Range.check("height of the pouch", "must be", height, Length.mm(120), Length.mm(350));
+        Range.check("pouch above the hem", "must be", aboveHem, Length.mm(0), Length.mm(200));
     }
 
     /** Returns the step with a pouch cut from another cloth. */
@@ -101,11 +101,11 @@ public record FrontPouch(Length width, Length height, Length aboveHem, Optional<
         Piece pouch = Piece.of(
                 FinishNames.POUCH,
                 List.of(
-                        edge(EdgeNames.TOP, at.get(0), at.get(1)),
-                        edge(FinishNames.OPENING, at.get(1), at.get(2)),
-                        edge(EdgeNames.SIDE, at.get(2), at.get(3)),
-                        edge(EdgeNames.BOTTOM, at.get(3), at.get(4)),
-                        edge(EdgeNames.CENTRE, at.get(4), at.get(0))),
+                        Edge.straight(EdgeNames.TOP, at.get(0), at.get(1)),
+                        Edge.straight(FinishNames.OPENING, at.get(1), at.get(2)),
+                        Edge.straight(EdgeNames.SIDE, at.get(2), at.get(3)),
+                        Edge.straight(EdgeNames.BOTTOM, at.get(3), at.get(4)),
+                        Edge.straight(EdgeNames.CENTRE, at.get(4), at.get(0))),
                 grain(at),
                 Cut.onFold(EdgeNames.CENTRE),
                 cloth.orElse(front.cloth()));
@@ -130,9 +130,5 @@ public record FrontPouch(Length width, Length height, Length aboveHem, Optional<
         Point top = at.get(0).midpoint(at.get(1));
         double depth = at.get(4).y() - at.get(0).y();
         return new Grainline(top.plus(Vector.of(0, 0.2 * depth)), top.plus(Vector.of(0, 0.8 * depth)));
-    }
-
-    private static Edge edge(Name name, Point from, Point to) {
-        return new Edge(name, Path.polyline(from, to));
     }
 }

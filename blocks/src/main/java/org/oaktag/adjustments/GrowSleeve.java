@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.oaktag.PatternException;
+import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.GrownSleeve;
@@ -43,7 +44,7 @@ import org.oaktag.measure.Length;
  */
 public record GrowSleeve(Length below, Angle bend, Optional<Length> gusset) implements Step {
 
-    private static final double MOST_BEND = 40;
+    private static final Angle MOST_BEND = Angle.degrees(40);
     private static final double LEAST_CURVE = 30;
     private static final double LEAST_SIDE = 40;
     private static final String REFIT = "grow the sleeve on again, with its gusset";
@@ -56,9 +57,7 @@ public record GrowSleeve(Length below, Angle bend, Optional<Length> gusset) impl
      * @throws PatternException if the bend is not 0 to 40 degrees or the gusset's side not 40 to 160 mm
      */
     public GrowSleeve {
-        if (bend.degrees() < 0 || bend.degrees() > MOST_BEND) {
-            throw PatternException.of("bend of a sleeve grown on", "must be 0 to 40°", bend.text(), "");
-        }
+        Range.check("bend of a sleeve grown on", "must be", bend, Angle.degrees(0), MOST_BEND);
         gusset.ifPresent(Gusset::check);
     }
 
@@ -130,8 +129,8 @@ public record GrowSleeve(Length below, Angle bend, Optional<Length> gusset) impl
     private static Range.Limits limits(Piece piece) {
         return new Range.Limits(
                 "below the underarm point it can end at",
-                LEAST_CURVE,
-                piece.path(EdgeNames.SIDE).length() - LEAST_SIDE);
+                Length.mm(LEAST_CURVE),
+                Length.mm(piece.path(EdgeNames.SIDE).length() - LEAST_SIDE));
     }
 
     private GrownSleeve grown(Piece piece, Length length) {

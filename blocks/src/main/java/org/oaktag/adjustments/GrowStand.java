@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.oaktag.PatternException;
+import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.GrownStand;
@@ -44,7 +45,12 @@ public record GrowStand(Length height) implements Step {
      * @throws PatternException if it is not 20 to 200 mm
      */
     public GrowStand {
-        Range.check("stand of the neckline", "must be higher than the side neck point by", height, LEAST, MOST);
+        Range.check(
+                "stand of the neckline",
+                "must be higher than the side neck point by",
+                height,
+                Length.mm(LEAST),
+                Length.mm(MOST));
     }
 
     @Override

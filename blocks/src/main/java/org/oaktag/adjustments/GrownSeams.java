@@ -15,10 +15,8 @@ import org.oaktag.garment.Name;
 import org.oaktag.garment.Quantity;
 import org.oaktag.garment.Quantity.Across;
 import org.oaktag.garment.Quantity.Corner;
-import org.oaktag.garment.Quantity.EdgeLength;
 import org.oaktag.garment.Quantity.FromEdge;
 import org.oaktag.garment.Seam;
-import org.oaktag.garment.SeamRule;
 import org.oaktag.garment.SeamSide;
 import org.oaktag.measure.Length;
 
@@ -46,8 +44,7 @@ final class GrownSeams {
         SeamSide back = SeamSide.along(TopNames.BACK, EdgeNames.UNDERARM);
         if (gusset) {
             assembly.sew(side.smoothAt(End.END));
-            assembly.sew(Seam.of(TopNames.SLEEVE_SEAM, front, back, SeamRule.flat(), REFIT)
-                    .smoothAt(End.START));
+            assembly.sew(Seam.flat(TopNames.SLEEVE_SEAM, front, back, REFIT).smoothAt(End.START));
         } else {
             assembly.sew(new Seam(
                     side.name(), front.then(side.a()), back.then(side.b()), side.rule(), side.smoothAt(), REFIT));
@@ -56,8 +53,8 @@ final class GrownSeams {
                 .against(BodyMeasure.ARM_LENGTH.asName()));
         assembly.measure(FinishedMeasure.of(
                 TopNames.NECK_TO_WRIST,
-                times(1, length(TopNames.FRONT, EdgeNames.SHOULDER)),
-                times(1, length(TopNames.FRONT, EdgeNames.OVER_ARM))));
+                times(1, Quantity.lengthOf(TopNames.FRONT, EdgeNames.SHOULDER)),
+                times(1, Quantity.lengthOf(TopNames.FRONT, EdgeNames.OVER_ARM))));
         assembly.measure(sum(TopNames.SLEEVE_HEM, EdgeNames.SLEEVE_HEM, TopNames.FRONT, TopNames.BACK)
                 .against(BodyMeasure.WRIST_GIRTH.asName()));
         assembly.measure(FinishedMeasure.of(
@@ -94,12 +91,8 @@ final class GrownSeams {
         return FinishedMeasure.of(
                 measure,
                 java.util.Arrays.stream(pieces)
-                        .map(piece -> times(1, length(piece, edge)))
+                        .map(piece -> times(1, Quantity.lengthOf(piece, edge)))
                         .toArray(FinishedMeasure.Term[]::new));
-    }
-
-    private static EdgeLength length(Name piece, Name edge) {
-        return new EdgeLength(EdgeRef.of(piece, edge));
     }
 
     private static FromEdge toOverArm(Name piece) {

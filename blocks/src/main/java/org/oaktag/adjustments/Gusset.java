@@ -3,6 +3,7 @@ package org.oaktag.adjustments;
 import static org.oaktag.garment.FinishedMeasure.times;
 
 import java.util.List;
+import org.oaktag.adjust.Range;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.garment.Cloth;
@@ -22,10 +23,7 @@ import org.oaktag.garment.Quantity.Corner;
 import org.oaktag.garment.Quantity.Distance;
 import org.oaktag.garment.Quantity.FromEdge;
 import org.oaktag.garment.Seam;
-import org.oaktag.garment.SeamRule;
 import org.oaktag.garment.SeamSide;
-import org.oaktag.geometry.Line;
-import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 import org.oaktag.measure.Length;
 
@@ -49,7 +47,7 @@ record Gusset(Piece piece) {
      * @throws org.oaktag.PatternException if it is not 40 to 160 mm long
      */
     static void check(Length side) {
-        Range.check("gusset", "its side must be", side, LEAST, MOST);
+        Range.check("gusset", "its side must be", side, Length.mm(LEAST), Length.mm(MOST));
     }
 
     static Gusset of(double side, Cloth cloth) {
@@ -62,10 +60,10 @@ record Gusset(Piece piece) {
         return new Gusset(Piece.of(
                 TopNames.GUSSET,
                 List.of(
-                        edge(FRONT_UPPER, upper, front),
-                        edge(FRONT_LOWER, front, lower),
-                        edge(BACK_LOWER, lower, back),
-                        edge(BACK_UPPER, back, upper)),
+                        Edge.straight(FRONT_UPPER, upper, front),
+                        Edge.straight(FRONT_LOWER, front, lower),
+                        Edge.straight(BACK_LOWER, lower, back),
+                        Edge.straight(BACK_UPPER, back, upper)),
                 new Grainline(Point.of(across, side * 0.2), Point.of(across, side * 0.8)),
                 Cut.pair(),
                 cloth));
@@ -129,11 +127,6 @@ record Gusset(Piece piece) {
     }
 
     private static Seam seam(Name body, Name sewn, Name edge, SeamSide gusset, String refit) {
-        return Seam.of(
-                Name.of(body.value() + " " + edge.value()), SeamSide.along(sewn, edge), gusset, SeamRule.flat(), refit);
-    }
-
-    private static Edge edge(Name name, Point from, Point to) {
-        return new Edge(name, Path.of(new Line(from, to)));
+        return Seam.flat(Name.of(body.value() + " " + edge.value()), SeamSide.along(sewn, edge), gusset, refit);
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.oaktag.PatternException;
+import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.BandNames;
@@ -14,7 +15,6 @@ import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
-import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
@@ -56,9 +56,7 @@ public record HemBand(Length depth, Length lap, Optional<Cloth> cloth) implement
      */
     public HemBand {
         FoldedBand.checkDepth("hem band", depth);
-        if (lap.mm() < 0 || lap.compareTo(MOST_LAP) > 0) {
-            throw PatternException.of("lap of the hem band", "must be 0 to " + MOST_LAP.text(), lap.text(), "");
-        }
+        Range.check("lap of the hem band", "must be", lap, Length.ZERO, MOST_LAP);
     }
 
     /** Returns the step with bands cut from another cloth. */
@@ -95,7 +93,7 @@ public record HemBand(Length depth, Length lap, Optional<Cloth> cloth) implement
                 .sew(hemSeam(BandNames.BACK_HEM_SEAM, TopNames.BACK, back.name()))
                 .sew(FoldedBand.foldSeam(BandNames.FRONT_FOLD_SEAM, front.name(), REFIT))
                 .sew(FoldedBand.foldSeam(BandNames.BACK_FOLD_SEAM, back.name(), REFIT))
-                .lengthen(TopNames.BACK_LENGTH, 0.5, new Quantity.EdgeLength(EdgeRef.of(back.name(), EdgeNames.CENTRE)))
+                .lengthen(TopNames.BACK_LENGTH, 0.5, Quantity.lengthOf(back.name(), EdgeNames.CENTRE))
                 .done();
         return new Reshaped(
                 banded,

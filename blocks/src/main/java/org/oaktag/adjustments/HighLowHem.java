@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.TopBody;
@@ -57,9 +58,19 @@ public record HighLowHem(Length frontUp, Length backDown) implements Step {
             double underarm = piece.corner(EdgeNames.SIDE, End.START).y();
             double mostUp = Math.max(0, was.y() - underarm - LEAST_BELOW_UNDERARM);
             if (name.equals(TopNames.FRONT)) {
-                Range.check("hem at the centre of the front", "can be moved up by", frontUp, -MOST, mostUp);
+                Range.check(
+                        "hem at the centre of the front",
+                        "can be moved up by",
+                        frontUp,
+                        Length.mm(-MOST),
+                        Length.mm(mostUp));
             } else {
-                Range.check("hem at the centre of the back", "can be moved down by", backDown, -mostUp, MOST);
+                Range.check(
+                        "hem at the centre of the back",
+                        "can be moved down by",
+                        backDown,
+                        Length.mm(-mostUp),
+                        Length.mm(MOST));
             }
             Point centre = Point.of(was.x(), was.y() + down.mm());
             centres.put(name, centre);

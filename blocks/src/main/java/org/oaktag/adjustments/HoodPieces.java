@@ -13,7 +13,6 @@ import org.oaktag.garment.Cut;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
-import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.End;
 import org.oaktag.garment.FinishedMeasure;
 import org.oaktag.garment.Grainline;
@@ -163,10 +162,10 @@ record HoodPieces(HoodPanel panel, NeckOpening opening, HoodShape shape, Length 
         return Optional.of(Piece.of(
                         TopNames.HOOD_CENTRE,
                         List.of(
-                                new Edge(HoodNames.FACE, Path.polyline(Point.ORIGIN, face)),
-                                new Edge(HoodNames.CROWN, Path.polyline(face, nape)),
-                                new Edge(HoodNames.NECK, Path.polyline(nape, foldedNape)),
-                                new Edge(EdgeNames.CENTRE, Path.polyline(foldedNape, Point.ORIGIN))),
+                                Edge.straight(HoodNames.FACE, Point.ORIGIN, face),
+                                Edge.straight(HoodNames.CROWN, face, nape),
+                                Edge.straight(HoodNames.NECK, nape, foldedNape),
+                                Edge.straight(EdgeNames.CENTRE, foldedNape, Point.ORIGIN)),
                         upright(half / 2, length),
                         Cut.onFold(EdgeNames.CENTRE),
                         cloth)
@@ -197,11 +196,10 @@ record HoodPieces(HoodPanel panel, NeckOpening opening, HoodShape shape, Length 
 
     /** Returns the seam of the side panel with the strip, or with the other side panel, from the face to the nape. */
     Seam crownSeam() {
-        return Seam.of(
+        return Seam.flat(
                         HoodNames.CROWN_SEAM,
                         SeamSide.along(TopNames.HOOD_SIDE, HoodNames.CROWN),
                         SeamSide.along(shape.hasStrip() ? TopNames.HOOD_CENTRE : TopNames.HOOD_SIDE, HoodNames.CROWN),
-                        SeamRule.flat(),
                         REFIT)
                 .smoothAt(End.START, End.END);
     }
@@ -215,16 +213,16 @@ record HoodPieces(HoodPanel panel, NeckOpening opening, HoodShape shape, Length 
                 Quantity.Corner.at(TopNames.HOOD_SIDE, HoodNames.NECK, End.END),
                 Quantity.Corner.at(TopNames.HOOD_SIDE, HoodNames.CROWN, End.START));
         Name middle = shape.hasStrip() ? TopNames.HOOD_CENTRE : TopNames.HOOD_SIDE;
-        Quantity crown = new Quantity.EdgeLength(EdgeRef.of(middle, HoodNames.CROWN));
+        Quantity crown = Quantity.lengthOf(middle, HoodNames.CROWN);
         return List.of(
-                FinishedMeasure.of(HoodNames.FACE_HEIGHT, FinishedMeasure.times(1, face)),
+                FinishedMeasure.of(HoodNames.FACE_HEIGHT, face),
                 shape.hasStrip()
                         ? FinishedMeasure.of(
                                 HoodNames.FACE_OPENING,
                                 FinishedMeasure.times(2, face),
-                                FinishedMeasure.times(2, new Quantity.EdgeLength(EdgeRef.of(middle, HoodNames.NECK))))
+                                FinishedMeasure.times(2, Quantity.lengthOf(middle, HoodNames.NECK)))
                         : FinishedMeasure.of(HoodNames.FACE_OPENING, FinishedMeasure.times(2, face)),
-                FinishedMeasure.of(HoodNames.OVER_CROWN, FinishedMeasure.times(1, crown)));
+                FinishedMeasure.of(HoodNames.OVER_CROWN, crown));
     }
 
     /** Returns where height, depth, lap and strip show. */

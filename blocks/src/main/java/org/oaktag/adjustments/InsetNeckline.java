@@ -2,6 +2,7 @@ package org.oaktag.adjustments;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.ShoulderSeam;
@@ -38,7 +39,7 @@ public record InsetNeckline(Length width) implements Step {
      * @throws org.oaktag.PatternException if it is not 1 to 120 mm
      */
     public InsetNeckline {
-        Range.check("band of the neckline", "must have a finished width of", width, LEAST, MOST);
+        Range.check("band of the neckline", "must have a finished width of", width, Length.mm(LEAST), Length.mm(MOST));
     }
 
     @Override
@@ -78,7 +79,7 @@ public record InsetNeckline(Length width) implements Step {
         Length shoulder = piece.edge(EdgeNames.SHOULDER).length();
         return new Range.Limits(
                 "a shoulder of " + shoulder.text() + " leaves room for a width of",
-                LEAST,
-                shoulder.mm() - ShoulderSeam.LEAST);
+                Length.mm(LEAST),
+                Length.mm(shoulder.mm() - ShoulderSeam.LEAST));
     }
 }

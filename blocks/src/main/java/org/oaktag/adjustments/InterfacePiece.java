@@ -12,7 +12,6 @@ import org.oaktag.garment.Name;
 import org.oaktag.garment.Note;
 import org.oaktag.garment.Piece;
 import org.oaktag.garment.Seam;
-import org.oaktag.garment.SeamRule;
 import org.oaktag.garment.SeamSide;
 import org.oaktag.measure.Length;
 
@@ -57,14 +56,13 @@ public record InterfacePiece(Name piece, Cloth cloth) implements Step {
         Garment interfaced = Assembly.of(garment)
                 .takeOff(Set.of(own))
                 .put(shell.renamed(own).withCloth(cloth).withLines(List.of()).withMarks(List.of()))
-                .sew(Seam.of(own, round(shell, piece), round(shell, own), SeamRule.flat(), name() + " again"))
+                .sew(Seam.flat(own, round(shell, piece), round(shell, own), name() + " again"))
                 .done();
-        return new Reshaped(
+        return Reshaped.of(
                 interfaced,
-                List.of(Note.rule("the interfacing has the seam line of the " + piece + ", "
+                Note.rule("the interfacing has the seam line of the " + piece + ", "
                         + Length.mm(shell.outline().path().length()).text()
-                        + " round; cut it without allowance where it is fused")),
-                List.of());
+                        + " round; cut it without allowance where it is fused"));
     }
 
     private static SeamSide round(Piece shell, Name of) {

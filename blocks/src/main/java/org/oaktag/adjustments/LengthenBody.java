@@ -3,6 +3,7 @@ package org.oaktag.adjustments;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.KeptNotches;
@@ -91,6 +92,8 @@ public record LengthenBody(Length by) implements Step {
         List<Curve> side = piece.path(EdgeNames.SIDE).curves();
         Curve last = side.get(side.size() - 1);
         return new Range.Limits(
-                "can be changed by", LEAST_SIDE - (last.end().y() - last.start().y()), MOST);
+                "can be changed by",
+                Length.mm(LEAST_SIDE - (last.end().y() - last.start().y())),
+                Length.mm(MOST));
     }
 }

@@ -2,6 +2,7 @@ package org.oaktag.adjustments;
 
 import java.util.List;
 import org.oaktag.PatternException;
+import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.SleeveEnd;
@@ -57,8 +58,8 @@ public record LengthenSleeve(Length by) implements Step {
                 "length of the " + name,
                 "it can be lengthened (shortened: negative) by",
                 by,
-                -end.mostShortening().mm(),
-                MOST);
+                Length.mm(-end.mostShortening().mm()),
+                Length.mm(MOST));
         Garment moved = garment.withPiece(end.shortenedBy(by.negated()));
         Point before = sleeve.path(EdgeNames.HEM).start();
         Note rule = Note.rule("the hem keeps its width of "

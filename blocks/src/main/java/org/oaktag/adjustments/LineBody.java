@@ -3,6 +3,7 @@ package org.oaktag.adjustments;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.FinishNames;
@@ -47,7 +48,7 @@ public record LineBody(Length pleat, Cloth cloth) implements Step {
      * @throws org.oaktag.PatternException if the pleat is out of its range
      */
     public LineBody {
-        Range.check("pleat of the lining", "must be", pleat, 0, MOST);
+        Range.check("pleat of the lining", "must be", pleat, Length.mm(0), Length.mm(MOST));
         cloth = cloth.as(Cloth.LINING);
     }
 
@@ -127,6 +128,6 @@ public record LineBody(Length pleat, Cloth cloth) implements Step {
     }
 
     private static Seam seam(String name, Name a, Name edgeA, Name b, Name edgeB) {
-        return Seam.of(Name.of(name), SeamSide.along(a, edgeA), SeamSide.along(b, edgeB), SeamRule.flat(), REFIT);
+        return Seam.flat(Name.of(name), SeamSide.along(a, edgeA), SeamSide.along(b, edgeB), REFIT);
     }
 }

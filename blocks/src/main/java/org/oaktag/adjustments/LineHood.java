@@ -16,7 +16,6 @@ import org.oaktag.garment.Name;
 import org.oaktag.garment.Note;
 import org.oaktag.garment.Piece;
 import org.oaktag.garment.Seam;
-import org.oaktag.garment.SeamRule;
 import org.oaktag.garment.SeamSide;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Vector;
@@ -149,6 +148,6 @@ public record LineHood(Length facing, Cloth cloth) implements Step {
     }
 
     private static Seam flat(Name name, SeamSide a, SeamSide b) {
-        return Seam.of(name, a, b, SeamRule.flat(), REFIT);
+        return Seam.flat(name, a, b, REFIT);
     }
 }

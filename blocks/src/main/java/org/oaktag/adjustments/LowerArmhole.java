@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.ArmholeShape;
@@ -86,7 +87,7 @@ public record LowerArmhole(Length by, boolean sleeveFollows) implements Step {
         double underarm = side.start().y();
         return new Range.Limits(
                 "between its pitch point and its side seam it can be lowered by",
-                ArmholeShape.pitch(piece.path(EdgeNames.ARMHOLE)).y() + LEAST_BELOW_PITCH - underarm,
-                side.curves().get(0).end().y() - LEAST_SIDE - underarm);
+                Length.mm(ArmholeShape.pitch(piece.path(EdgeNames.ARMHOLE)).y() + LEAST_BELOW_PITCH - underarm),
+                Length.mm(side.curves().get(0).end().y() - LEAST_SIDE - underarm));
     }
 }

@@ -2,6 +2,7 @@ package org.oaktag.adjustments;
 
 import java.util.List;
 import org.oaktag.PatternException;
+import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.TopBody;
@@ -69,8 +70,10 @@ public record LowerNeckline(Name piece, Length by) implements Step {
                 "neckline of the " + piece,
                 "can be lowered at the centre by",
                 by,
-                leastDepth - depth,
-                TopBody.centreEnd(before).y() - LEAST_CENTRE - neckline.start().y());
+                Length.mm(leastDepth - depth),
+                Length.mm(TopBody.centreEnd(before).y()
+                        - LEAST_CENTRE
+                        - neckline.start().y()));
         Point centre = Point.of(neckline.start().x(), neckline.start().y() + by.mm());
         Piece after = TopNeckline.redrawn(before, centre, before.path(EdgeNames.SHOULDER));
         Garment lowered = garment.withPiece(after);

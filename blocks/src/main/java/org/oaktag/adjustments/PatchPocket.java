@@ -3,6 +3,7 @@ package org.oaktag.adjustments;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.BandNames;
@@ -47,10 +48,10 @@ public record PatchPocket(Length width, Length height, Length fromCentre, Length
      * @throws org.oaktag.PatternException if one is out of its range
      */
     public PatchPocket {
-        Range.check("width of the pocket", "must be", width, 50, 250);
-        Range.check("height of the pocket", "must be", height, 50, 300);
-        Range.check("pocket from centre front", "must be", fromCentre, 0, 300);
-        Range.check("pocket below the side neck point", "must be", belowSideNeck, 80, 900);
+        Range.check("width of the pocket", "must be", width, Length.mm(50), Length.mm(250));
+        Range.check("height of the pocket", "must be", height, Length.mm(50), Length.mm(300));
+        Range.check("pocket from centre front", "must be", fromCentre, Length.mm(0), Length.mm(300));
+        Range.check("pocket below the side neck point", "must be", belowSideNeck, Length.mm(80), Length.mm(900));
     }
 
     /** Returns the step with a pocket cut from another cloth. */
@@ -91,10 +92,10 @@ public record PatchPocket(Length width, Length height, Length fromCentre, Length
         Piece pocket = Piece.of(
                 FinishNames.POCKET,
                 List.of(
-                        new Edge(EdgeNames.TOP, Path.polyline(a, b)),
-                        new Edge(BandNames.SIDE, Path.polyline(b, c)),
-                        new Edge(EdgeNames.BOTTOM, Path.polyline(c, d)),
-                        new Edge(EdgeNames.CENTRE, Path.polyline(d, a))),
+                        Edge.straight(EdgeNames.TOP, a, b),
+                        Edge.straight(BandNames.SIDE, b, c),
+                        Edge.straight(EdgeNames.BOTTOM, c, d),
+                        Edge.straight(EdgeNames.CENTRE, d, a)),
                 new Grainline(
                         a.midpoint(b).plus(Vector.of(0, 0.2 * height.mm())),
                         a.midpoint(b).plus(Vector.of(0, 0.8 * height.mm()))),

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.oaktag.PatternException;
+import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.RaglanHalf;
@@ -25,11 +26,10 @@ import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Note;
 import org.oaktag.garment.Piece;
+import org.oaktag.garment.Quantity;
 import org.oaktag.garment.Quantity.Corner;
-import org.oaktag.garment.Quantity.EdgeLength;
 import org.oaktag.garment.Quantity.FromEdge;
 import org.oaktag.garment.Seam;
-import org.oaktag.garment.SeamRule;
 import org.oaktag.garment.SeamSide;
 import org.oaktag.measure.Length;
 
@@ -102,8 +102,8 @@ public record Raglan(Length onFront, Length onBack, Optional<Length> gusset) imp
                 "gusset",
                 "beside these raglan lines its side must be",
                 given,
-                Gusset.LEAST,
-                Math.min(front.mostGusset().mm(), back.mostGusset().mm())));
+                Length.mm(Gusset.LEAST),
+                Length.mm(Math.min(front.mostGusset().mm(), back.mostGusset().mm()))));
         OptionalDouble side = gusset.map(Length::mm).map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
         Length reach = garment.finished(TopNames.NECK_TO_WRIST);
         Piece sleeveFront = checked(front.sleeve(TopNames.SLEEVE_FRONT, sleeve, reach, side));
@@ -162,8 +162,8 @@ public record Raglan(Length onFront, Length onBack, Optional<Length> gusset) imp
                 "raglan line of the " + piece.name(),
                 "from the shoulder seam it can begin at",
                 on,
-                LEAST,
-                piece.path(EdgeNames.NECKLINE).length() - LEAST_NECKLINE);
+                Length.mm(LEAST),
+                Length.mm(piece.path(EdgeNames.NECKLINE).length() - LEAST_NECKLINE));
         return piece;
     }
 
@@ -191,8 +191,7 @@ public record Raglan(Length onFront, Length onBack, Optional<Length> gusset) imp
     }
 
     private Seam raglanSeam(Name seam, Name body, Name sleeve) {
-        return Seam.of(seam, raglan(body), raglan(sleeve), SeamRule.flat(), REFIT)
-                .smoothAt(End.START);
+        return Seam.flat(seam, raglan(body), raglan(sleeve), REFIT).smoothAt(End.START);
     }
 
     private SeamSide raglan(Name piece) {
@@ -205,7 +204,7 @@ public record Raglan(Length onFront, Length onBack, Optional<Length> gusset) imp
     }
 
     private static Seam ofHalves(Name seam, SeamSide front, SeamSide back) {
-        return Seam.of(seam, front, back, SeamRule.flat(), REFIT).smoothAt(End.START, End.END);
+        return Seam.flat(seam, front, back, REFIT).smoothAt(End.START, End.END);
     }
 
     private static Assembly measured(Assembly assembly) {
@@ -226,8 +225,8 @@ public record Raglan(Length onFront, Length onBack, Optional<Length> gusset) imp
                         .against(BodyMeasure.ARM_LENGTH.asName()))
                 .measure(FinishedMeasure.of(
                         TopNames.NECK_TO_WRIST,
-                        times(1, length(TopNames.SLEEVE_FRONT, EdgeNames.SHOULDER)),
-                        times(1, length(TopNames.SLEEVE_FRONT, EdgeNames.OVER_ARM))))
+                        times(1, Quantity.lengthOf(TopNames.SLEEVE_FRONT, EdgeNames.SHOULDER)),
+                        times(1, Quantity.lengthOf(TopNames.SLEEVE_FRONT, EdgeNames.OVER_ARM))))
                 .measure(FinishedMeasure.of(
                                 TopNames.SLEEVE_HEM,
                                 terms(1, EdgeNames.HEM, TopNames.SLEEVE_FRONT, TopNames.SLEEVE_BACK))
@@ -242,12 +241,8 @@ public record Raglan(Length onFront, Length onBack, Optional<Length> gusset) imp
 
     private static FinishedMeasure.Term[] terms(double factor, Name edge, Name... pieces) {
         return Arrays.stream(pieces)
-                .map(piece -> times(factor, length(piece, edge)))
+                .map(piece -> times(factor, Quantity.lengthOf(piece, edge)))
                 .toArray(FinishedMeasure.Term[]::new);
-    }
-
-    private static EdgeLength length(Name piece, Name edge) {
-        return new EdgeLength(EdgeRef.of(piece, edge));
     }
 
     private static FromEdge toOverArm(Name piece) {

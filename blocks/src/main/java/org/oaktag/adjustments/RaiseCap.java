@@ -2,6 +2,7 @@ package org.oaktag.adjustments;
 
 import java.util.List;
 import org.oaktag.PatternException;
+import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.CapFit;
@@ -54,8 +55,8 @@ public record RaiseCap(Length by) implements Step {
                 "sleeve cap " + height.text() + " high",
                 "at its length it can be raised (lowered: negative) by",
                 by,
-                fit.leastHeight() - height.mm(),
-                Math.min(fit.mostHeight() - height.mm(), most));
+                Length.mm(fit.leastHeight() - height.mm()),
+                Length.mm(Math.min(fit.mostHeight() - height.mm(), most)));
         CapFit.Solved solved = fit.atHeight(height.plus(by).mm());
         Garment raised = NewCap.on(garment, fit, solved);
         Garment done =

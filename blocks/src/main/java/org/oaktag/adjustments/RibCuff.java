@@ -19,7 +19,6 @@ import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
-import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.End;
 import org.oaktag.garment.FinishedMeasure;
 import org.oaktag.garment.Garment;
@@ -119,17 +118,14 @@ public record RibCuff(Length depth, Cloth rib, Optional<Length> girth, boolean b
         Length around = around(garment);
         double ratio = ratio(hem, around);
         Piece cuff = cuff(around);
-        Quantity side = new Quantity.EdgeLength(EdgeRef.of(TopNames.CUFF, BandNames.SIDE_FRONT));
+        Quantity side = Quantity.lengthOf(TopNames.CUFF, BandNames.SIDE_FRONT);
         Garment cuffed = Assembly.of(garment)
                 .put(notched(sleeve, EdgeNames.HEM, End.END))
                 .put(cuff)
                 .sew(cuffSeam(sleeveName, ratio))
                 .sew(sideSeam())
                 .sew(FoldedBand.foldSeam(BandNames.CUFF_FOLD_SEAM, TopNames.CUFF, REFIT))
-                .measure(FinishedMeasure.of(
-                                TopNames.CUFF_GIRTH,
-                                FinishedMeasure.times(
-                                        1, new Quantity.EdgeLength(EdgeRef.of(TopNames.CUFF, EdgeNames.TOP))))
+                .measure(FinishedMeasure.of(TopNames.CUFF_GIRTH, Quantity.lengthOf(TopNames.CUFF, EdgeNames.TOP))
                         .against(BodyMeasure.WRIST_GIRTH.asName()))
                 .lengthen(TopNames.SLEEVE_LENGTH, 0.5, side)
                 .lengthen(TopNames.NECK_TO_WRIST, 0.5, side)
@@ -207,11 +203,10 @@ public record RibCuff(Length depth, Cloth rib, Optional<Length> girth, boolean b
     }
 
     private static Seam sideSeam() {
-        return Seam.of(
+        return Seam.flat(
                 BandNames.CUFF_SIDE_SEAM,
                 SeamSide.along(TopNames.CUFF, BandNames.SIDE_FRONT),
                 SeamSide.against(TopNames.CUFF, BandNames.SIDE_BACK),
-                SeamRule.flat(),
                 REFIT);
     }
 

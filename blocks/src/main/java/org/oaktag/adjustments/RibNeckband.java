@@ -16,7 +16,6 @@ import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
-import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.End;
 import org.oaktag.garment.FinishedMeasure;
 import org.oaktag.garment.Garment;
@@ -106,17 +105,15 @@ public record RibNeckband(Length depth, Cloth rib) implements Step {
                         SeamSide.along(FinishNames.NECKBAND, EdgeNames.TOP),
                         SeamRule.stretchedOn(share()),
                         REFIT))
-                .sew(Seam.of(
+                .sew(Seam.flat(
                         FinishNames.NECKBAND_CLOSING_SEAM,
                         SeamSide.along(FinishNames.NECKBAND, FinishNames.CENTRE_BACK),
                         SeamSide.along(FinishNames.NECKBAND, FinishNames.CENTRE_BACK),
-                        SeamRule.flat(),
                         REFIT))
                 .sew(FoldedBand.foldSeam(FinishNames.NECKBAND_FOLD_SEAM, FinishNames.NECKBAND, REFIT))
                 .measure(FinishedMeasure.of(
                         FinishNames.NECKBAND_GIRTH,
-                        FinishedMeasure.times(
-                                2, new Quantity.EdgeLength(EdgeRef.of(FinishNames.NECKBAND, EdgeNames.TOP)))))
+                        FinishedMeasure.times(2, Quantity.lengthOf(FinishNames.NECKBAND, EdgeNames.TOP))))
                 .done();
         return new Reshaped(banded, notes(banded, 2 * opening.half(), 2 * half), List.of(dimension(half)));
     }

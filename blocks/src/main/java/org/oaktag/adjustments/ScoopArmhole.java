@@ -2,6 +2,7 @@ package org.oaktag.adjustments;
 
 import java.util.List;
 import java.util.Map;
+import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.ArmholeShape;
@@ -56,8 +57,8 @@ public record ScoopArmhole(Length by, boolean sleeveFollows) implements Step {
                 "armhole of the front",
                 "between side neck point and shoulder point its pitch point can be moved in by",
                 by,
-                -TopArmhole.mostFilling(front),
-                pitch.x() - front.path(EdgeNames.SHOULDER).start().x() - OUTSIDE_NECK);
+                Length.mm(-TopArmhole.mostFilling(front)),
+                Length.mm(pitch.x() - front.path(EdgeNames.SHOULDER).start().x() - OUTSIDE_NECK));
         Piece scooped = front.redrawn(Map.of(EdgeNames.ARMHOLE, TopArmhole.scooped(front, by.mm())));
         Garment after = garment.withPiece(scooped);
         Note rule = Note.rule("the pitch point of the front moves in by " + by.text()

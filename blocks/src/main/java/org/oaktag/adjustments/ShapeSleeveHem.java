@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.oaktag.PatternException;
+import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.SleeveEnd;
@@ -41,7 +42,7 @@ public record ShapeSleeveHem(Length hem, Optional<Length> flareFrom) implements 
      * @throws PatternException if it is not 50 to 2000 mm
      */
     public ShapeSleeveHem {
-        Range.check("hem of the sleeve", "its length must be", hem, LEAST, MOST);
+        Range.check("hem of the sleeve", "its length must be", hem, Length.mm(LEAST), Length.mm(MOST));
     }
 
     /** Returns the step that leaves the sleeve as it is down to this height above the hem, and flares it from there. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.BodyLine;
@@ -90,7 +91,7 @@ public record ShapeWaist(Length in) implements Step {
         double half = halfWaist(garment, piece);
         return new Range.Limits(
                 "is " + Length.mm(half).text() + " wide on each side and can be taken in by",
-                -MOST_OUT,
-                half - LEAST_HALF_WAIST);
+                Length.mm(-MOST_OUT),
+                Length.mm(half - LEAST_HALF_WAIST));
     }
 }

@@ -8,6 +8,7 @@ import org.oaktag.PatternException;
 import org.oaktag.adjust.Closing;
 import org.oaktag.adjust.LineAcross;
 import org.oaktag.adjust.Place;
+import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Slash;
 import org.oaktag.adjust.SlashAndSpread;
@@ -77,7 +78,7 @@ public record SlashSleeve(Length by, Hinge hinge, Place onCap, Optional<Place> o
      * @throws PatternException if it is not 0 to 400 mm
      */
     public SlashSleeve {
-        Range.check("slash of the sleeve", "it can be opened by", by, 0, MOST);
+        Range.check("slash of the sleeve", "it can be opened by", by, Length.mm(0), Length.mm(MOST));
     }
 
     static SlashSleeve atTheMiddle(Length by, Hinge hinge) {
@@ -136,7 +137,7 @@ public record SlashSleeve(Length by, Hinge hinge, Place onCap, Optional<Place> o
                         .text()
                 + "; the slash was "
                 + Length.mm(onCap.on(sleeve).distanceTo(end.on(sleeve))).text() + " long");
-        return new Reshaped(slashed.garment().withPiece(hanging), List.of(rule), List.of());
+        return Reshaped.of(slashed.garment().withPiece(hanging), rule);
     }
 
     private Place below(Piece sleeve) {

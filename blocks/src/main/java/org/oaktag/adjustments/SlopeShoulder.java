@@ -1,6 +1,7 @@
 package org.oaktag.adjustments;
 
 import java.util.List;
+import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.garment.Amount;
@@ -51,8 +52,8 @@ public record SlopeShoulder(Length down, boolean sleeveFollows) implements Step 
         Vector chord = chord(piece);
         return new Range.Limits(
                 "falls by " + Length.mm(chord.y()).text() + " and can be lowered at its end by",
-                Math.sin(SlopedShoulders.LEAST.radians()) * chord.length() - chord.y(),
-                Math.sin(SlopedShoulders.MOST.radians()) * chord.length() - chord.y());
+                Length.mm(Math.sin(SlopedShoulders.LEAST.radians()) * chord.length() - chord.y()),
+                Length.mm(Math.sin(SlopedShoulders.MOST.radians()) * chord.length() - chord.y()));
     }
 
     private double turn(Piece piece) {

@@ -5,6 +5,7 @@ import java.util.List;
 import org.oaktag.adjust.LineAcross;
 import org.oaktag.adjust.Part;
 import org.oaktag.adjust.Place;
+import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.SplitPiece;
 import org.oaktag.adjust.Step;
@@ -90,7 +91,7 @@ public record SplitBody(Length aboveHem, Cloth below) implements Step {
                 "style line of the " + half.name(),
                 "between hem and underarm it can lie above the hem by",
                 aboveHem,
-                LEAST_PART,
-                half.path(EdgeNames.SIDE).length() - LEAST_PART);
+                Length.mm(LEAST_PART),
+                Length.mm(half.path(EdgeNames.SIDE).length() - LEAST_PART));
     }
 }

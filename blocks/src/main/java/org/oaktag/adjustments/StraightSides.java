@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.oaktag.PatternException;
+import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.blocks.SideSeam;
 import org.oaktag.blocks.TopBody;
@@ -98,8 +99,8 @@ final class StraightSides {
         double most = MOST_SLANT * (TopBody.hemLevel(garment) - underarm.y());
         return new Range.Limits(
                 "for side seams that slant by 35° at the most they can come out at the hem by",
-                Math.max(LEAST_REACH, underarm.x() - most),
-                underarm.x() + most);
+                Length.mm(Math.max(LEAST_REACH, underarm.x() - most)),
+                Length.mm(underarm.x() + most));
     }
 
     /**

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.ArmholeShape;
@@ -84,9 +85,9 @@ public record WidenArmhole(Length out, boolean sleeveFollows) implements Step {
         double pitch = ArmholeShape.pitch(piece.path(EdgeNames.ARMHOLE)).x();
         return new Range.Limits(
                 "outside its pitch point the underarm point can be moved out by",
-                Math.min(
+                Length.mm(Math.min(
                         0,
-                        pitch + LEAST_RUN - piece.path(EdgeNames.SIDE).start().x()),
-                MOST);
+                        pitch + LEAST_RUN - piece.path(EdgeNames.SIDE).start().x())),
+                Length.mm(MOST));
     }
 }

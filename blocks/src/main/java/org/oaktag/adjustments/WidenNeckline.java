@@ -2,6 +2,7 @@ package org.oaktag.adjustments;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.ShoulderSeam;
@@ -80,8 +81,8 @@ public record WidenNeckline(Length along) implements Step {
         return new Range.Limits(
                 "on a shoulder of " + Length.mm(shoulder.length()).text()
                         + ", and until front or back neckline is level, it can be widened by",
-                inward > 0 ? -Math.max(0, room / inward) : 0,
-                Math.min(shoulder.length() - ShoulderSeam.LEAST, untilLevel(shoulder, depth)));
+                Length.mm(inward > 0 ? -Math.max(0, room / inward) : 0),
+                Length.mm(Math.min(shoulder.length() - ShoulderSeam.LEAST, untilLevel(shoulder, depth))));
     }
 
     /** How far the side neck point can slide down the shoulder until it is as low as the centre, nearly. */

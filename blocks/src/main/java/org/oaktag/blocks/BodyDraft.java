@@ -13,7 +13,6 @@ import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Grainline;
 import org.oaktag.garment.Piece;
 import org.oaktag.geometry.Cubic;
-import org.oaktag.geometry.Line;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Vector;
@@ -100,11 +99,11 @@ record BodyDraft(
                 half.piece(),
                 List.of(
                         new Edge(EdgeNames.NECKLINE, neckline),
-                        new Edge(EdgeNames.SHOULDER, Path.of(new Line(sideNeck, shoulder))),
+                        Edge.straight(EdgeNames.SHOULDER, sideNeck, shoulder),
                         new Edge(EdgeNames.ARMHOLE, armhole(half)),
                         new Edge(EdgeNames.SIDE, Path.of(upright(underarm, waist), upright(waist, hem))),
                         new Edge(EdgeNames.HEM, HemShape.draw(hem, DOWN, centreHem)),
-                        new Edge(EdgeNames.CENTRE, Path.of(new Line(centreHem, centreNeck)))),
+                        Edge.straight(EdgeNames.CENTRE, centreHem, centreNeck)),
                 new Grainline(Point.of(grain, GRAIN_FROM * hem.y()), Point.of(grain, GRAIN_TO * hem.y())),
                 Cut.onFold(EdgeNames.CENTRE),
                 cloth);

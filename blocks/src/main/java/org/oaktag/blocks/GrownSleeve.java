@@ -70,12 +70,12 @@ public record GrownSleeve(Piece piece, double length, double bend, double below,
                 Path over = overArm();
                 Path underarm = underarm(halfHem);
                 edges.add(new Edge(EdgeNames.OVER_ARM, over));
-                edges.add(new Edge(EdgeNames.SLEEVE_HEM, Path.polyline(over.end(), underarm.start())));
+                edges.add(Edge.straight(EdgeNames.SLEEVE_HEM, over.end(), underarm.start()));
                 edges.add(new Edge(EdgeNames.UNDERARM, underarm));
                 gusset.ifPresent(side -> {
                     Point point = slash(underarm.end(), side().start(), side);
-                    edges.add(new Edge(EdgeNames.GUSSET_UPPER, Path.of(new Line(underarm.end(), point))));
-                    edges.add(new Edge(EdgeNames.GUSSET_LOWER, Path.of(new Line(point, side().start()))));
+                    edges.add(Edge.straight(EdgeNames.GUSSET_UPPER, underarm.end(), point));
+                    edges.add(Edge.straight(EdgeNames.GUSSET_LOWER, point, side().start()));
                 });
             } else if (edge.name().equals(EdgeNames.SIDE)) {
                 edges.add(new Edge(EdgeNames.SIDE, side()));
@@ -115,23 +115,18 @@ public record GrownSleeve(Piece piece, double length, double bend, double below,
         double straight = hem.distanceTo(corner);
         if (gusset.isPresent()) {
             Point mouth = corner.plus(in.times(-SLASH_MOUTH));
-            return Path.of(tapered(hem, arm, mouth, in));
+            return Path.of(Cubic.between(hem, arm.negated(), mouth, in));
         }
         Path side = side();
         double turn = Math.min(below, MOST_TURN * straight);
         Point leaving = corner.plus(in.times(-turn));
         return Path.of(
-                tapered(hem, arm, leaving, in),
+                Cubic.between(hem, arm.negated(), leaving, in),
                 Cubic.hermite(
                         leaving,
                         in.times(TURN_HANDLE * turn),
                         side.start(),
                         side.startDirection().times(TURN_HANDLE * below)));
-    }
-
-    private static Cubic tapered(Point hem, Vector arm, Point end, Vector in) {
-        double handle = hem.distanceTo(end) / 3;
-        return Cubic.hermite(hem, arm.times(-handle), end, in.times(handle));
     }
 
     /** The point of the slash, as far from either side of its mouth as the gusset's side is long. */

@@ -88,7 +88,7 @@ public final class RaglanHalf {
         this.hem = hem;
         Point from = neckline.end();
         Point to = lowerArmhole.start();
-        this.line = line(from, to.minus(from).unit(), to, lowerArmhole.startDirection());
+        this.line = Path.of(Cubic.between(from, to.minus(from), to, lowerArmhole.startDirection()));
     }
 
     /** Prepares the front half of a sleeve. */
@@ -169,8 +169,7 @@ public final class RaglanHalf {
      */
     public Piece sleeve(Name name, Piece sleeve, Length reach, OptionalDouble gusset) {
         double difference = lowerCap.length() - lowerArmhole.length();
-        double apart = lowerCap.start().distanceTo(lowerCap.end())
-                - lowerArmhole.start().distanceTo(lowerArmhole.end());
+        double apart = lowerCap.chord() - lowerArmhole.chord();
         if (Math.abs(difference) > SAME || Math.abs(apart) > SAME) {
             throw PatternException.of(
                     "sleeve cap",
@@ -230,8 +229,7 @@ public final class RaglanHalf {
         Path kept = Redraw.between(
                 shoulder.sub(0, shoulder.length() - reach), neck, shoulder.pointAt(shoulder.length() - reach));
         Point low = Point.of(hem.end().x(), level + reach);
-        double handle = kept.end().distanceTo(low) / 3;
-        Cubic curve = Cubic.hermite(kept.end(), kept.endDirection().times(handle), low, Vector.of(0, handle));
+        Cubic curve = Cubic.between(kept.end(), kept.endDirection(), low, Vector.of(0, 1));
         return kept.then(Path.of(curve, new Line(low, hem.end())));
     }
 
@@ -240,11 +238,11 @@ public final class RaglanHalf {
     }
 
     private Path sleeveLine(Transform placed) {
-        return line(
+        return Path.of(Cubic.between(
                 placed.apply(line.start()),
                 placed.apply(line.startDirection()),
                 lowerCap.start(),
-                lowerCap.startDirection());
+                lowerCap.startDirection()));
     }
 
     private Notch notch(OptionalDouble gusset) {
@@ -259,11 +257,6 @@ public final class RaglanHalf {
                 "must join the sleeve so that both raglan lines are of one length",
                 "a line of " + lineLength().text() + " on the " + body.name(),
                 "begin the line nearer to the shoulder, or raise the cap");
-    }
-
-    private static Path line(Point from, Vector leaving, Point to, Vector arriving) {
-        double handle = from.distanceTo(to) / 3;
-        return Path.of(Cubic.hermite(from, leaving.times(handle), to, arriving.times(handle)));
     }
 
     private static Transform toFrame(Piece sleeve) {

@@ -44,7 +44,7 @@ public record ShoulderStrip(Piece giver, double width, double alongNeckline, dou
     public static ShoulderStrip of(Piece giver, double width) {
         TopPieces.require(giver, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
         Path shoulder = giver.path(EdgeNames.SHOULDER);
-        if (shoulder.length() - shoulder.start().distanceTo(shoulder.end()) > STRAIGHT) {
+        if (shoulder.length() - shoulder.chord() > STRAIGHT) {
             throw PatternException.of(
                     "shoulder seam of the " + giver.name(),
                     "must be one straight line to be moved",

@@ -68,8 +68,8 @@ public final class SideVent {
         for (Edge edge : piece.edges()) {
             if (edge.name().equals(EdgeNames.SIDE)) {
                 edges.add(edge.withPath(sewn));
-                edges.add(new Edge(EdgeNames.VENT_TOP, Path.of(new Line(sewn.end(), outer))));
-                edges.add(new Edge(EdgeNames.VENT, Path.of(new Line(outer, below.start()))));
+                edges.add(Edge.straight(EdgeNames.VENT_TOP, sewn.end(), outer));
+                edges.add(Edge.straight(EdgeNames.VENT, outer, below.start()));
                 edges.add(new Edge(EdgeNames.VENT_HEM, below));
             } else {
                 edges.add(edge);

@@ -42,7 +42,7 @@ final class SleeveShape {
                         new Edge(EdgeNames.CAP_BACK, capBack),
                         new Edge(EdgeNames.CAP_FRONT, capFront),
                         new Edge(EdgeNames.UNDERARM_FRONT, upright(front, hemFront)),
-                        new Edge(EdgeNames.HEM, Path.of(new Line(hemFront, hemBack))),
+                        Edge.straight(EdgeNames.HEM, hemFront, hemBack),
                         new Edge(EdgeNames.UNDERARM_BACK, upright(hemBack, back))),
                 new Grainline(Point.of(0, cap.height()), Point.of(0, length - GRAIN_MARGIN * (length - cap.height()))),
                 Cut.pair(),

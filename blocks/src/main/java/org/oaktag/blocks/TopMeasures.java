@@ -15,7 +15,6 @@ import org.oaktag.garment.Quantity.Across;
 import org.oaktag.garment.Quantity.Corner;
 import org.oaktag.garment.Quantity.Distance;
 import org.oaktag.garment.Quantity.Drop;
-import org.oaktag.garment.Quantity.EdgeLength;
 import org.oaktag.garment.Quantity.Fall;
 import org.oaktag.garment.Quantity.FromEdge;
 import org.oaktag.geometry.Point;
@@ -34,12 +33,12 @@ final class TopMeasures {
         Quantity sleeveLength = new Fall(
                 Corner.at(TopNames.SLEEVE, EdgeNames.CAP_FRONT, End.START),
                 List.of(EdgeRef.of(TopNames.SLEEVE, EdgeNames.HEM)));
-        Quantity shoulder = length(TopNames.FRONT, EdgeNames.SHOULDER);
+        Quantity shoulder = Quantity.lengthOf(TopNames.FRONT, EdgeNames.SHOULDER);
         return List.of(
                 FinishedMeasure.of(
                                 TopNames.NECKLINE_GIRTH,
-                                times(2, length(TopNames.FRONT, EdgeNames.NECKLINE)),
-                                times(2, length(TopNames.BACK, EdgeNames.NECKLINE)))
+                                times(2, Quantity.lengthOf(TopNames.FRONT, EdgeNames.NECKLINE)),
+                                times(2, Quantity.lengthOf(TopNames.BACK, EdgeNames.NECKLINE)))
                         .against(BodyMeasure.NECK_BASE_GIRTH.asName()),
                 FinishedMeasure.of(
                                 TopNames.CHEST_GIRTH,
@@ -49,35 +48,29 @@ final class TopMeasures {
                 waist(waist, EdgeNames.SIDE),
                 FinishedMeasure.of(
                                 TopNames.HEM_GIRTH,
-                                times(2, length(TopNames.FRONT, EdgeNames.HEM)),
-                                times(2, length(TopNames.BACK, EdgeNames.HEM)))
+                                times(2, Quantity.lengthOf(TopNames.FRONT, EdgeNames.HEM)),
+                                times(2, Quantity.lengthOf(TopNames.BACK, EdgeNames.HEM)))
                         .against(BodyMeasure.HIP_GIRTH.asName()),
-                FinishedMeasure.of(TopNames.SHOULDER_LENGTH, times(1, shoulder))
-                        .against(BodyMeasure.SHOULDER_LENGTH.asName()),
+                FinishedMeasure.of(TopNames.SHOULDER_LENGTH, shoulder).against(BodyMeasure.SHOULDER_LENGTH.asName()),
                 FinishedMeasure.of(
                         TopNames.ARMHOLE_GIRTH,
-                        times(1, length(TopNames.FRONT, EdgeNames.ARMHOLE)),
-                        times(1, length(TopNames.BACK, EdgeNames.ARMHOLE))),
+                        times(1, Quantity.lengthOf(TopNames.FRONT, EdgeNames.ARMHOLE)),
+                        times(1, Quantity.lengthOf(TopNames.BACK, EdgeNames.ARMHOLE))),
                 FinishedMeasure.of(
                                 TopNames.SLEEVE_WIDTH,
-                                times(
-                                        1,
-                                        new Distance(
-                                                Corner.at(TopNames.SLEEVE, EdgeNames.CAP_BACK, End.START),
-                                                Corner.at(TopNames.SLEEVE, EdgeNames.CAP_FRONT, End.END))))
+                                new Distance(
+                                        Corner.at(TopNames.SLEEVE, EdgeNames.CAP_BACK, End.START),
+                                        Corner.at(TopNames.SLEEVE, EdgeNames.CAP_FRONT, End.END)))
                         .against(BodyMeasure.UPPER_ARM_GIRTH.asName()),
-                FinishedMeasure.of(TopNames.SLEEVE_HEM, times(1, length(TopNames.SLEEVE, EdgeNames.HEM)))
+                FinishedMeasure.of(TopNames.SLEEVE_HEM, Quantity.lengthOf(TopNames.SLEEVE, EdgeNames.HEM))
                         .against(BodyMeasure.WRIST_GIRTH.asName()),
-                FinishedMeasure.of(TopNames.SLEEVE_LENGTH, times(1, sleeveLength))
-                        .against(BodyMeasure.ARM_LENGTH.asName()),
+                FinishedMeasure.of(TopNames.SLEEVE_LENGTH, sleeveLength).against(BodyMeasure.ARM_LENGTH.asName()),
                 FinishedMeasure.of(TopNames.NECK_TO_WRIST, times(1, shoulder), times(1, sleeveLength)),
                 FinishedMeasure.of(
                         TopNames.BACK_LENGTH,
-                        times(
-                                1,
-                                new Drop(
-                                        Corner.at(TopNames.BACK, EdgeNames.NECKLINE, End.START),
-                                        Corner.at(TopNames.BACK, EdgeNames.HEM, End.END)))));
+                        new Drop(
+                                Corner.at(TopNames.BACK, EdgeNames.NECKLINE, End.START),
+                                Corner.at(TopNames.BACK, EdgeNames.HEM, End.END))));
     }
 
     /**
@@ -101,10 +94,6 @@ final class TopMeasures {
                 Point.of(0, level),
                 Arrays.stream(ends).map(edge -> EdgeRef.of(piece, edge)).toList(),
                 List.of(piece));
-    }
-
-    private static Quantity length(Name piece, Name edge) {
-        return new EdgeLength(EdgeRef.of(piece, edge));
     }
 
     private static Quantity fromCentre(Name piece) {

@@ -16,27 +16,24 @@ final class TopSeams {
 
     static List<Seam> of(Length capEase) {
         return List.of(
-                Seam.of(
+                Seam.flat(
                                 TopNames.SHOULDER_SEAM,
                                 SeamSide.along(TopNames.FRONT, EdgeNames.SHOULDER),
                                 SeamSide.along(TopNames.BACK, EdgeNames.SHOULDER),
-                                SeamRule.flat(),
                                 "adjust both shoulders by the same amount")
                         .smoothAt(End.START, End.END),
-                Seam.of(
+                Seam.flat(
                                 TopNames.SIDE_SEAM,
                                 SeamSide.along(TopNames.FRONT, EdgeNames.SIDE),
                                 SeamSide.along(TopNames.BACK, EdgeNames.SIDE),
-                                SeamRule.flat(),
                                 "straighten the side seams, front copied to back")
                         .smoothAt(End.START, End.END),
                 cap(TopNames.FRONT_ARMHOLE_SEAM, capEase),
                 cap(TopNames.BACK_ARMHOLE_SEAM, capEase),
-                Seam.of(
+                Seam.flat(
                                 TopNames.SLEEVE_SEAM,
                                 SeamSide.along(TopNames.SLEEVE, EdgeNames.UNDERARM_FRONT),
                                 SeamSide.against(TopNames.SLEEVE, EdgeNames.UNDERARM_BACK),
-                                SeamRule.flat(),
                                 "straighten the sleeve")
                         .smoothAt(End.START, End.END));
     }

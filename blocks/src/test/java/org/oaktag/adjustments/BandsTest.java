@@ -77,7 +77,7 @@ class BandsTest {
                 .hasMessage("depth of the hem band: must be 10.0 mm to 250.0 mm; got 9.0 mm");
         assertThatThrownBy(() -> hemBand(mm(60), mm(-5)))
                 .isInstanceOf(PatternException.class)
-                .hasMessage("lap of the hem band: must be 0 to 150.0 mm; got -5.0 mm");
+                .hasMessage("lap of the hem band: must be 0.0 mm to 150.0 mm; got -5.0 mm");
         assertThatThrownBy(() -> ribCuff(mm(300), RIB))
                 .isInstanceOf(PatternException.class)
                 .hasMessageContaining("depth of the cuff");

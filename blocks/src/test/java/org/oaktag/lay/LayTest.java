@@ -20,7 +20,6 @@ import org.oaktag.garment.Edge;
 import org.oaktag.garment.Grainline;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
-import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 
 /** Lays whose best length is known from plain geometry. */
@@ -32,8 +31,7 @@ class LayTest {
     private static Piece piece(String name, Cut cut, Point... corners) {
         List<Edge> edges = new ArrayList<>();
         for (int i = 0; i < corners.length; i++) {
-            edges.add(
-                    new Edge(Name.of("edge " + (i + 1)), Path.polyline(corners[i], corners[(i + 1) % corners.length])));
+            edges.add(Edge.straight(Name.of("edge " + (i + 1)), corners[i], corners[(i + 1) % corners.length]));
         }
         return Piece.of(Name.of(name), edges, new Grainline(Point.of(0, 0), Point.of(0, 50)), cut, CLOTH);
     }

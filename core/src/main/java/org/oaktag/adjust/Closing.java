@@ -96,13 +96,13 @@ public sealed interface Closing {
                 return new Bridged(before, Path.of(Fit.blend(before, after)), after);
             }
             double most = Math.min(before.length(), after.length()) - LEAST_LEFT;
-            if (reach.mm() > most) {
-                throw PatternException.of(
-                        "reach of a smooth closing",
-                        "must be 0 to " + Length.mm(Math.max(most, 0)).text() + ", inside the edge on either side",
-                        reach.text(),
-                        "");
-            }
+            Length inside = Length.mm(Math.max(most, 0));
+            Range.check(
+                    "reach of a smooth closing",
+                    "inside the edge on either side it can be",
+                    reach,
+                    Length.ZERO,
+                    inside);
             Path kept = before.sub(0, before.length() - reach.mm());
             Path rest = after.sub(reach.mm(), after.length());
             return new Bridged(kept, Path.of(Fit.blend(kept, rest)), rest);

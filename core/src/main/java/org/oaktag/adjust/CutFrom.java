@@ -36,6 +36,6 @@ public record CutFrom(Name piece, Cloth cloth) implements Step {
         Note stays = Note.rule("the outline stays as it was drawn for a stretch of "
                 + old.cloth().stretch().text() + "; this cloth stretches "
                 + cloth.stretch().text());
-        return new Reshaped(garment.withPiece(old.withCloth(cloth)), List.of(stays), List.of());
+        return Reshaped.of(garment.withPiece(old.withCloth(cloth)), stays);
     }
 }

@@ -84,7 +84,7 @@ public record CutOnFacing(EdgeRef edge, Length width) implements Step {
         for (Edge each : before.edges()) {
             if (each.name().equals(own)) {
                 edges.add(new Edge(facing(before.before(own).name()), out));
-                edges.add(new Edge(facing(own), Path.polyline(out.end(), in.start())));
+                edges.add(Edge.straight(facing(own), out.end(), in.start()));
                 edges.add(new Edge(facing(before.after(own).name()), in));
             } else {
                 edges.add(each);

@@ -2,7 +2,6 @@ package org.oaktag.adjust;
 
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Seam;
-import org.oaktag.garment.SeamRule;
 import org.oaktag.garment.SeamSide;
 
 /** The seam that joins the legs of a dart. */
@@ -15,11 +14,10 @@ final class DartSeam {
     }
 
     static Seam of(Name piece, Name dart) {
-        return Seam.of(
+        return Seam.flat(
                 name(piece, dart),
                 SeamSide.along(piece, Dart.legA(dart)),
                 SeamSide.against(piece, Dart.legB(dart)),
-                SeamRule.flat(),
                 "open the " + dart + " of the " + piece + " anew");
     }
 }

@@ -102,11 +102,10 @@ public record EaseDart(Name piece, Name dart, Closing closing) implements Step {
                         .toList(),
                 seams,
                 changes.on(garment.measures()));
-        return new Reshaped(
+        return Reshaped.of(
                 eased,
-                List.of(Note.rule("the mouth of the dart is edge again: " + ease.text() + " to be eased in along '"
-                        + host + "'")),
-                List.of());
+                Note.rule("the mouth of the dart is edge again: " + ease.text() + " to be eased in along '" + host
+                        + "'"));
     }
 
     private static Seam eased(Seam seam, EdgeRef host, Length ease) {

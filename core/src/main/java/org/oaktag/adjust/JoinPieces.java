@@ -188,7 +188,7 @@ public record JoinPieces(EdgeRef first, EdgeRef second, Name joined) implements 
 
     private static boolean isStraight(Garment garment, EdgeRef edge) {
         Path path = garment.edge(edge).path();
-        return path.length() - path.start().distanceTo(path.end()) <= STRAIGHT;
+        return path.length() - path.chord() <= STRAIGHT;
     }
 
     /**

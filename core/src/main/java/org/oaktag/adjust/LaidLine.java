@@ -14,10 +14,4 @@ import org.oaktag.geometry.Path;
  * @param from the place at which it begins
  * @param to the place at which it ends
  */
-public record LaidLine(Path path, Place from, Place to) {
-
-    /** Returns the straight distance between its ends, in millimetres. */
-    double chord() {
-        return path.start().distanceTo(path.end());
-    }
-}
+public record LaidLine(Path path, Place from, Place to) {}

@@ -35,11 +35,10 @@ public record MirrorPiece(Name piece) implements Step {
         Piece mirrored = garment.piece(piece).mirrored();
         EdgeChanges changes = new EdgeChanges();
         changes.turned(piece);
-        return new Reshaped(
+        return Reshaped.of(
                 changes.on(garment, List.of(mirrored)),
-                List.of(Note.rule("turned over, left to right: its outline, "
+                Note.rule("turned over, left to right: its outline, "
                         + Length.mm(mirrored.outline().path().length()).text()
-                        + " round, runs the other way, and its edges keep their names and lengths")),
-                List.of());
+                        + " round, runs the other way, and its edges keep their names and lengths"));
     }
 }

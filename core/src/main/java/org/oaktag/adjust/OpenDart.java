@@ -76,8 +76,8 @@ public record OpenDart(Name piece, Place place, Length width, Length depth, Name
             if (from > ROUNDING) {
                 edges.add(edge.withPath(path.sub(0, from)));
             }
-            edges.add(new Edge(Dart.legA(dart), Path.polyline(mouthA, apex)));
-            edges.add(new Edge(Dart.legB(dart), Path.polyline(apex, mouthB)));
+            edges.add(Edge.straight(Dart.legA(dart), mouthA, apex));
+            edges.add(Edge.straight(Dart.legB(dart), apex, mouthB));
             if (to < path.length() - ROUNDING) {
                 edges.add(new Edge(
                         from > ROUNDING ? Dart.past(edge.name(), dart) : edge.name(), path.sub(to, path.length())));

@@ -27,8 +27,8 @@ public record Reshaped(Garment garment, List<Note> notes, List<Dimension> dimens
         dimensions = List.copyOf(dimensions);
     }
 
-    /** Returns a reshaped garment about which there is nothing to say beyond what can be measured. */
-    public static Reshaped of(Garment garment) {
-        return new Reshaped(garment, List.of(), List.of());
+    /** Returns a reshaped garment with what there is to say of it beyond what can be measured, if anything. */
+    public static Reshaped of(Garment garment, Note... notes) {
+        return new Reshaped(garment, List.of(notes), List.of());
     }
 }

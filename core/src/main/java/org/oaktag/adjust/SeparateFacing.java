@@ -14,7 +14,6 @@ import org.oaktag.garment.Name;
 import org.oaktag.garment.Note;
 import org.oaktag.garment.Piece;
 import org.oaktag.garment.Seam;
-import org.oaktag.garment.SeamRule;
 import org.oaktag.garment.SeamSide;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
@@ -100,11 +99,10 @@ public record SeparateFacing(EdgeRef edge, Length width, Name facing, Cloth clot
         Piece shell = garment.piece(edge.piece());
         Piece made = facing(shell);
         List<Seam> seams = new ArrayList<>(garment.seams());
-        seams.add(Seam.of(
+        seams.add(Seam.flat(
                 facing,
                 SeamSide.along(edge.piece(), edge.edge()),
                 SeamSide.along(facing, edge.edge()),
-                SeamRule.flat(),
                 "face the edge after its shape is settled"));
         Path own = shell.path(edge.edge());
         Point middle = own.pointAt(own.length() / 2);

@@ -122,7 +122,7 @@ public record SlashAndSpread(Name piece, List<Slash> slashes, Closing closing) i
     }
 
     private static String rule(Slash slash, LaidLine line) {
-        double length = line.chord();
+        double length = line.path().chord();
         String text =
                 "slashed " + Length.mm(length).text() + " from " + line.from().text() + " to "
                         + line.to().text() + " and spread: " + slash.spread().text();

@@ -70,9 +70,7 @@ public sealed interface Spread {
          * @throws PatternException if it is not 0 to 1 m
          */
         public Parallel {
-            if (by.mm() < 0 || by.compareTo(MOST) > 0) {
-                throw PatternException.of("parallel spread", "must be 0 to " + MOST.text(), by.text(), "");
-            }
+            Range.check("parallel spread", "must be", by, Length.ZERO, MOST);
         }
 
         @Override
@@ -96,7 +94,7 @@ public sealed interface Spread {
      */
     record Hinged(End hinge, Angle angle) implements Spread {
 
-        private static final double MOST = 90;
+        private static final Angle MOST = Angle.degrees(90);
 
         /**
          * Checks the angle.
@@ -104,10 +102,7 @@ public sealed interface Spread {
          * @throws PatternException if it is not 0 to 90 degrees
          */
         public Hinged {
-            if (angle.degrees() < 0 || angle.degrees() > MOST) {
-                throw PatternException.of(
-                        "hinged spread", "must be 0 to " + Angle.degrees(MOST).text(), angle.text(), "");
-            }
+            Range.check("hinged spread", "must be", angle, Angle.degrees(0), MOST);
         }
 
         @Override
@@ -145,15 +140,10 @@ public sealed interface Spread {
 
         @Override
         public Transform motion(LaidLine line, boolean leftMoves) {
-            double most = line.chord() * Math.sqrt(2);
-            if (opening.mm() > most) {
-                throw PatternException.of(
-                        "opening of a slash",
-                        "must be 0 to " + Length.mm(most).text() + ", a right angle at its hinge",
-                        opening.text(),
-                        "");
-            }
-            double angle = 2 * Math.asin(opening.mm() / (2 * line.chord()));
+            double chord = line.path().chord();
+            Length most = Length.mm(chord * Math.sqrt(2));
+            Range.check("opening of a slash", "up to a right angle at its hinge it can be", opening, Length.ZERO, most);
+            double angle = 2 * Math.asin(opening.mm() / (2 * chord));
             return new Hinged(hinge, Angle.degrees(Math.min(Math.toDegrees(angle), 90))).motion(line, leftMoves);
         }
 

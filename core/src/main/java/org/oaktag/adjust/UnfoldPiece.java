@@ -146,10 +146,9 @@ public record UnfoldPiece(Name piece) implements Step {
                 new Corner(gone, End.START), Corner.at(piece, half.before(fold).name(), End.END));
         changes.moved(
                 new Corner(gone, End.END), Corner.at(piece, half.after(fold).name(), End.START));
-        return new Reshaped(
+        return Reshaped.of(
                 changes.on(garment, List.of(whole)),
-                List.of(Note.rule("the half, and its mirror image beyond '" + fold + "', "
-                        + half.edge(fold).length().text() + " long; seams and measures are those of the half")),
-                List.of());
+                Note.rule("the half, and its mirror image beyond '" + fold + "', "
+                        + half.edge(fold).length().text() + " long; seams and measures are those of the half"));
     }
 }

@@ -12,7 +12,7 @@ import org.oaktag.measure.Length;
  *
  * <pre>{@code
  * FinishedMeasure hemGirth = FinishedMeasure.of(
- *         Name.of("front hem"), FinishedMeasure.times(2, new Quantity.EdgeLength(EdgeRef.of(FRONT, HEM))));
+ *         Name.of("front hem"), FinishedMeasure.times(2, Quantity.lengthOf(FRONT, HEM)));
  * hemGirth.of(block).minus(front.edge(HEM).length().times(2));   // = 0.0 mm
  * }</pre>
  *
@@ -45,6 +45,11 @@ public record FinishedMeasure(Name name, List<Term> terms, Optional<Name> body) 
     /** Returns a measure that is compared with no measure of the body. */
     public static FinishedMeasure of(Name name, Term... terms) {
         return new FinishedMeasure(name, List.of(terms), Optional.empty());
+    }
+
+    /** Returns a measure of one quantity, counted once. */
+    public static FinishedMeasure of(Name name, Quantity quantity) {
+        return of(name, times(1, quantity));
     }
 
     /** Returns this measure, compared with that of the body. */

@@ -12,7 +12,7 @@ import org.oaktag.geometry.Vector;
  * Something that can be measured on the pieces of a garment. A closed family of immutable values.
  *
  * <pre>{@code
- * Quantity armhole = new Quantity.EdgeLength(EdgeRef.of(FRONT, ARMHOLE));
+ * Quantity armhole = Quantity.lengthOf(FRONT, ARMHOLE);
  * double length = armhole.of(block);   // mm, on this garment
  * }</pre>
  */
@@ -33,6 +33,11 @@ public sealed interface Quantity {
      */
     default OptionalDouble taken(Garment garment) {
         return OptionalDouble.of(of(garment));
+    }
+
+    /** Returns the length of an edge of a piece. */
+    static Quantity lengthOf(Name piece, Name edge) {
+        return new EdgeLength(EdgeRef.of(piece, edge));
     }
 
     /** Returns the corners that it is measured from and to; none where edges alone tell. */

@@ -35,6 +35,11 @@ public record Seam(Name name, SeamSide a, SeamSide b, SeamRule rule, Set<End> sm
         return new Seam(name, a, b, rule, Set.of(), refit);
     }
 
+    /** Returns a seam of two sides that are sewn flat, with no demand on the angles at its ends. */
+    public static Seam flat(Name name, SeamSide a, SeamSide b, String refit) {
+        return of(name, a, b, SeamRule.flat(), refit);
+    }
+
     /** Returns the seam with a demand that the outlines run on smoothly at these ends. */
     public Seam smoothAt(End... ends) {
         return new Seam(name, a, b, rule, Set.of(ends), refit);

@@ -63,6 +63,17 @@ public record Cubic(Point start, Point control1, Point control2, Point end) impl
         return new Cubic(a, a.plus(da), b.plus(db.negated()), b);
     }
 
+    /**
+     * Returns the cubic that leaves {@code a} in one direction and arrives at {@code b} in another, its handles a third of the
+     * distance between them.
+     *
+     * @throws IllegalStateException if a direction is the zero vector
+     */
+    public static Cubic between(Point a, Vector leaving, Point b, Vector arriving) {
+        double handle = a.distanceTo(b) / 3;
+        return hermite(a, leaving.unit().times(handle), b, arriving.unit().times(handle));
+    }
+
     @Override
     public Point pointAt(double t) {
         Plane.parameter(t);

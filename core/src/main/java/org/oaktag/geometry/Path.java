@@ -134,6 +134,11 @@ public final class Path {
         return ends[ends.length - 1];
     }
 
+    /** Returns the straight distance from the start to the end, mm. */
+    public double chord() {
+        return start().distanceTo(end());
+    }
+
     /**
      * Returns the length to the accuracy in mm.
      *

@@ -79,15 +79,16 @@ class GeneralStepsTest {
 
     @Test
     void amounts_out_of_range_are_refused_with_the_range() {
-        assertThatThrownBy(() -> Spread.parallel(mm(-1))).hasMessageContaining("must be 0 to 1000.0 mm; got -1.0 mm");
+        assertThatThrownBy(() -> Spread.parallel(mm(-1)))
+                .hasMessageContaining("must be 0.0 mm to 1000.0 mm; got -1.0 mm");
         assertThatThrownBy(() -> spread(SQUARE, DOWN, Spread.opened(End.START, mm(400))))
-                .hasMessageContaining("must be 0 to 282.8 mm")
+                .hasMessageContaining("it can be 0.0 mm to 282.8 mm")
                 .hasMessageContaining("got 400.0 mm");
         assertThatThrownBy(() -> Closing.smooth(mm(150))
                         .across(
                                 SQUARE.path(UPPER).sub(0, 100),
                                 SQUARE.path(UPPER).sub(120, 200)))
-                .hasMessageContaining("must be 0 to 79.0 mm");
+                .hasMessageContaining("it can be 0.0 mm to 79.0 mm");
         assertThatThrownBy(() -> Darts.openDart(NAME, DART, Place.along(UPPER, End.START, mm(10)), mm(30), mm(50))
                         .open(SQUARE))
                 .hasMessageContaining("up to 20.0 mm wide there; got 30.0 mm");

@@ -9,7 +9,6 @@ import org.oaktag.garment.Edge;
 import org.oaktag.garment.Grainline;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
-import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 
 /** A square of cloth, 200 mm each way, of which every figure can be reckoned in the head. */
@@ -31,10 +30,10 @@ final class SquareOfCloth {
         return Piece.of(
                 NAME,
                 List.of(
-                        new Edge(UPPER, Path.polyline(a, b)),
-                        new Edge(RIGHT, Path.polyline(b, c)),
-                        new Edge(LOWER, Path.polyline(c, d)),
-                        new Edge(LEFT, Path.polyline(d, a))),
+                        Edge.straight(UPPER, a, b),
+                        Edge.straight(RIGHT, b, c),
+                        Edge.straight(LOWER, c, d),
+                        Edge.straight(LEFT, d, a)),
                 new Grainline(Point.of(50, 50), Point.of(50, 150)),
                 cut,
                 Cloth.knit("any cloth", percent(20)));

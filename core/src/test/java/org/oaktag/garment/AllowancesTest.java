@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.oaktag.PatternException;
-import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 import org.oaktag.measure.Percent;
 
@@ -27,17 +26,17 @@ class AllowancesTest {
         return Piece.of(
                 name,
                 List.of(
-                        new Edge(top, Path.polyline(a, b)),
-                        new Edge(EdgeNames.SIDE, Path.polyline(b, c)),
-                        new Edge(bottom, Path.polyline(c, d)),
-                        new Edge(EdgeNames.CENTRE, Path.polyline(d, a))),
+                        Edge.straight(top, a, b),
+                        Edge.straight(EdgeNames.SIDE, b, c),
+                        Edge.straight(bottom, c, d),
+                        Edge.straight(EdgeNames.CENTRE, d, a)),
                 new Grainline(Point.of(50, 20), Point.of(50, 80)),
                 cut,
                 Cloth.knit("trial knit", Percent.percent(20)));
     }
 
     private static Seam flat(String name, SeamSide a, SeamSide b) {
-        return Seam.of(Name.of(name), a, b, SeamRule.flat(), "redraw it");
+        return Seam.flat(Name.of(name), a, b, "redraw it");
     }
 
     private static Garment collared() {

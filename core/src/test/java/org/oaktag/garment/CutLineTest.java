@@ -50,11 +50,11 @@ class CutLineTest {
                 Name.of("back"),
                 List.of(
                         new Edge(EdgeNames.NECKLINE, neckline),
-                        new Edge(EdgeNames.SHOULDER, Path.polyline(neckline.end(), shoulderPoint)),
+                        Edge.straight(EdgeNames.SHOULDER, neckline.end(), shoulderPoint),
                         new Edge(EdgeNames.ARMHOLE, armhole),
-                        new Edge(EdgeNames.SIDE, Path.polyline(armhole.end(), sideHem)),
+                        Edge.straight(EdgeNames.SIDE, armhole.end(), sideHem),
                         new Edge(EdgeNames.HEM, hem),
-                        new Edge(EdgeNames.CENTRE, Path.polyline(hem.end(), neckline.start()))),
+                        Edge.straight(EdgeNames.CENTRE, hem.end(), neckline.start())),
                 GRAIN,
                 Cut.onFold(EdgeNames.CENTRE),
                 CLOTH);
@@ -68,10 +68,10 @@ class CutLineTest {
         return Piece.of(
                 Name.of("panel"),
                 List.of(
-                        new Edge(EdgeNames.TOP, Path.polyline(a, b)),
-                        new Edge(EdgeNames.SIDE, Path.polyline(b, c)),
-                        new Edge(EdgeNames.HEM, Path.polyline(c, d)),
-                        new Edge(EdgeNames.CENTRE, Path.polyline(d, a))),
+                        Edge.straight(EdgeNames.TOP, a, b),
+                        Edge.straight(EdgeNames.SIDE, b, c),
+                        Edge.straight(EdgeNames.HEM, c, d),
+                        Edge.straight(EdgeNames.CENTRE, d, a)),
                 GRAIN,
                 cut,
                 CLOTH);
@@ -157,9 +157,9 @@ class CutLineTest {
                 Name.of("yoke"),
                 List.of(
                         new Edge(EdgeNames.TOP, top),
-                        new Edge(EdgeNames.SIDE, Path.polyline(top.end(), Point.of(200, 300))),
-                        new Edge(EdgeNames.HEM, Path.polyline(Point.of(200, 300), Point.of(0, 300))),
-                        new Edge(EdgeNames.CENTRE, Path.polyline(Point.of(0, 300), Point.of(0, 0)))),
+                        Edge.straight(EdgeNames.SIDE, top.end(), Point.of(200, 300)),
+                        Edge.straight(EdgeNames.HEM, Point.of(200, 300), Point.of(0, 300)),
+                        Edge.straight(EdgeNames.CENTRE, Point.of(0, 300), Point.of(0, 0))),
                 GRAIN,
                 Cut.single(),
                 CLOTH);
@@ -215,7 +215,7 @@ class CutLineTest {
         };
         List<Edge> edges = new ArrayList<>();
         for (int i = 0; i < at.length; i++) {
-            edges.add(new Edge(Name.of("edge " + i), Path.polyline(at[i], at[(i + 1) % at.length])));
+            edges.add(Edge.straight(Name.of("edge " + i), at[i], at[(i + 1) % at.length]));
         }
         return Piece.of(Name.of("slotted"), edges, GRAIN, Cut.single(), CLOTH);
     }
@@ -242,9 +242,9 @@ class CutLineTest {
         Piece triangle = Piece.of(
                 Name.of("triangle"),
                 List.of(
-                        new Edge(EdgeNames.SHOULDER, Path.polyline(Point.ORIGIN, tip)),
-                        new Edge(EdgeNames.ARMHOLE, Path.polyline(tip, low)),
-                        new Edge(EdgeNames.CENTRE, Path.polyline(low, Point.ORIGIN))),
+                        Edge.straight(EdgeNames.SHOULDER, Point.ORIGIN, tip),
+                        Edge.straight(EdgeNames.ARMHOLE, tip, low),
+                        Edge.straight(EdgeNames.CENTRE, low, Point.ORIGIN)),
                 GRAIN,
                 Cut.single(),
                 CLOTH);
@@ -265,10 +265,10 @@ class CutLineTest {
         Piece low = Piece.of(
                 Name.of("low"),
                 List.of(
-                        new Edge(EdgeNames.TOP, Path.polyline(a, b)),
-                        new Edge(EdgeNames.SIDE, Path.polyline(b, c)),
-                        new Edge(EdgeNames.HEM, Path.polyline(c, d)),
-                        new Edge(EdgeNames.CENTRE, Path.polyline(d, a))),
+                        Edge.straight(EdgeNames.TOP, a, b),
+                        Edge.straight(EdgeNames.SIDE, b, c),
+                        Edge.straight(EdgeNames.HEM, c, d),
+                        Edge.straight(EdgeNames.CENTRE, d, a)),
                 GRAIN,
                 Cut.single(),
                 CLOTH);

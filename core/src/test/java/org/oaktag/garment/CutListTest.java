@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.oaktag.PatternException;
-import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 
 class CutListTest {
@@ -25,18 +24,14 @@ class CutListTest {
         List<Point> corners = List.of(Point.of(0, 0), Point.of(100, 0), Point.of(100, 100), Point.of(0, 100));
         List<Edge> edges = new ArrayList<>();
         for (int i = 0; i < 4; i++) {
-            edges.add(new Edge(EDGES.get(i), Path.polyline(corners.get(i), corners.get((i + 1) % 4))));
+            edges.add(Edge.straight(EDGES.get(i), corners.get(i), corners.get((i + 1) % 4)));
         }
         return Piece.of(Name.of(name), edges, new Grainline(Point.of(50, 20), Point.of(50, 80)), cut, cloth);
     }
 
     private static Seam seam(String name, Piece a, Name edgeA, Piece b, Name edgeB) {
-        return Seam.of(
-                Name.of(name),
-                SeamSide.along(a.name(), edgeA),
-                SeamSide.against(b.name(), edgeB),
-                SeamRule.flat(),
-                "redraw it");
+        return Seam.flat(
+                Name.of(name), SeamSide.along(a.name(), edgeA), SeamSide.against(b.name(), edgeB), "redraw it");
     }
 
     private static Garment garment(List<Piece> pieces, Seam... seams) {

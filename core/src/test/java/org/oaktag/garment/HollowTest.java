@@ -29,9 +29,9 @@ class HollowTest {
                 Name.of("panel"),
                 List.of(
                         new Edge(EdgeNames.TOP, top),
-                        new Edge(EdgeNames.SIDE, Path.polyline(b, c)),
-                        new Edge(EdgeNames.HEM, Path.polyline(c, d)),
-                        new Edge(EdgeNames.CENTRE, Path.polyline(d, Point.of(0, 0)))),
+                        Edge.straight(EdgeNames.SIDE, b, c),
+                        Edge.straight(EdgeNames.HEM, c, d),
+                        Edge.straight(EdgeNames.CENTRE, d, Point.of(0, 0))),
                 new Grainline(Point.of(100, 100), Point.of(100, 300)),
                 Cut.single(),
                 Cloth.knit("trial knit", Percent.percent(20)));

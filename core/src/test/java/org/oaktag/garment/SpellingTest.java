@@ -26,7 +26,7 @@ class SpellingTest {
                     Name.of("patch"),
                     List.of(
                             new Edge(EdgeNames.HEM, Path.polyline(Point.of(0, 0), Point.of(0, 50), Point.of(50, 50))),
-                            new Edge(EdgeNames.CENTRE, Path.polyline(Point.of(50, 50), Point.of(0, 0)))),
+                            Edge.straight(EdgeNames.CENTRE, Point.of(50, 50), Point.of(0, 0))),
                     new Grainline(Point.of(10, 10), Point.of(10, 20)),
                     Cut.single(),
                     Cloth.knit("trial knit", Percent.percent(20)))),

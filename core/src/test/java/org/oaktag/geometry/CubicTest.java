@@ -229,4 +229,19 @@ class CubicTest {
         assertThat(closed.nearest(Point.of(0, 0)).t()).isEqualTo(0);
         assertThat(closed.nearest(Point.of(0, -5)).t()).isEqualTo(0);
     }
+
+    @Test
+    void between_two_points_the_length_of_a_direction_does_not_matter() {
+        Point a = Point.of(10, 20);
+        Point b = Point.of(40, 60); // 50 mm from a
+        assertThat(Cubic.between(a, Vector.of(7, 0), b, Vector.of(0, 0.5)))
+                .isEqualTo(Cubic.hermite(a, Vector.of(50.0 / 3, 0), b, Vector.of(0, 50.0 / 3)));
+    }
+
+    @Test
+    void between_two_points_that_are_left_and_reached_along_their_line_runs_that_line_at_even_speed() {
+        Line line = Line.of(Point.of(0, 0), Point.of(30, 0));
+        assertThat(Cubic.between(line.start(), Vector.of(1, 0), line.end(), Vector.of(1, 0)))
+                .isEqualTo(Cubic.from(line));
+    }
 }

@@ -51,11 +51,10 @@ public final class Fixture {
                 Wearer.of(wearer, false, measures),
                 List.of(half(FRONT, 90), half(BACK, 25), sleeve(), band(), tab()),
                 List.of(
-                        Seam.of(
+                        Seam.flat(
                                 Name.of("side"),
                                 SeamSide.along(FRONT, EdgeNames.SIDE),
                                 SeamSide.along(BACK, EdgeNames.SIDE),
-                                SeamRule.flat(),
                                 "straighten the side seams"),
                         Seam.of(
                                 Name.of("hem band"),
@@ -110,9 +109,9 @@ public final class Fixture {
                         List.of(
                                 new Edge(EdgeNames.CAP_BACK, capBack),
                                 new Edge(EdgeNames.CAP_FRONT, capFront),
-                                new Edge(EdgeNames.UNDERARM_FRONT, Path.polyline(Point.of(175, 120), frontHem)),
-                                new Edge(EdgeNames.HEM, Path.polyline(frontHem, backHem)),
-                                new Edge(EdgeNames.UNDERARM_BACK, Path.polyline(backHem, Point.of(-175, 120)))),
+                                Edge.straight(EdgeNames.UNDERARM_FRONT, Point.of(175, 120), frontHem),
+                                Edge.straight(EdgeNames.HEM, frontHem, backHem),
+                                Edge.straight(EdgeNames.UNDERARM_BACK, backHem, Point.of(-175, 120))),
                         new Grainline(Point.of(0, 60), Point.of(0, 500)),
                         Cut.pair(),
                         SHELL)
@@ -131,10 +130,10 @@ public final class Fixture {
         return Piece.of(
                 BAND,
                 List.of(
-                        new Edge(EdgeNames.TOP, Path.polyline(a, b)),
-                        new Edge(Name.of("right end"), Path.polyline(b, c)),
-                        new Edge(EdgeNames.BOTTOM, Path.polyline(c, d)),
-                        new Edge(Name.of("left end"), Path.polyline(d, a))),
+                        Edge.straight(EdgeNames.TOP, a, b),
+                        Edge.straight(Name.of("right end"), b, c),
+                        Edge.straight(EdgeNames.BOTTOM, c, d),
+                        Edge.straight(Name.of("left end"), d, a)),
                 new Grainline(Point.of(450, 8), Point.of(450, 62)),
                 Cut.single(),
                 RIB);
@@ -149,10 +148,10 @@ public final class Fixture {
         return Piece.of(
                 TAB,
                 List.of(
-                        new Edge(EdgeNames.TOP, Path.polyline(a, b)),
-                        new Edge(Name.of("right end"), Path.polyline(b, c)),
-                        new Edge(EdgeNames.BOTTOM, Path.polyline(c, d)),
-                        new Edge(Name.of("left end"), Path.polyline(d, a))),
+                        Edge.straight(EdgeNames.TOP, a, b),
+                        Edge.straight(Name.of("right end"), b, c),
+                        Edge.straight(EdgeNames.BOTTOM, c, d),
+                        Edge.straight(Name.of("left end"), d, a)),
                 new Grainline(Point.of(35, 3), Point.of(35, 15)),
                 Cut.pair(),
                 SHELL.as(Cloth.CONTRAST));

@@ -1,7 +1,7 @@
 package org.oaktag.guide;
 
 import java.util.List;
-import org.oaktag.PatternException;
+import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.garment.Amount;
@@ -23,10 +23,7 @@ import org.oaktag.measure.Angle;
  */
 record TurnGrain(String name, Name piece, Angle by) implements Step {
     TurnGrain {
-        if (Math.abs(by.degrees()) > 90) {
-            throw PatternException.of(
-                    "turn of the grainline of '" + piece + "'", "must be -90 to 90 degrees", by.text(), "");
-        }
+        Range.check("turn of the grainline of '" + piece + "'", "must be", by, Angle.degrees(-90), Angle.degrees(90));
     }
 
     static TurnGrain turnGrain(Name piece, Angle by) {
@@ -46,6 +43,6 @@ record TurnGrain(String name, Name piece, Angle by) implements Step {
         Point bottom = turn.apply(old.grainline().bottom());
         Piece turned = old.withGrainline(new Grainline(top, bottom));
         Note hang = Note.caution("let the " + piece + " hang before it is hemmed: off the grain it grows longer");
-        return new Reshaped(garment.withPiece(turned), List.of(hang), List.of());
+        return Reshaped.of(garment.withPiece(turned), hang);
     }
 }

@@ -20,8 +20,6 @@ import org.oaktag.garment.Grainline;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
 import org.oaktag.garment.Wearer;
-import org.oaktag.geometry.Line;
-import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 import org.oaktag.measure.Angle;
 import org.oaktag.measure.Percent;
@@ -55,7 +53,7 @@ class TurnGrainProperties {
     void more_than_a_right_angle_is_refused_with_the_range() {
         assertThatThrownBy(() -> turnGrain(CUFF, Angle.degrees(135)))
                 .isInstanceOf(PatternException.class)
-                .hasMessageContaining("-90 to 90 degrees")
+                .hasMessageContaining("-90.0° to 90.0°")
                 .hasMessageContaining(Angle.degrees(135).text());
     }
 
@@ -72,6 +70,6 @@ class TurnGrainProperties {
     }
 
     private static Edge side(String name, Point from, Point to) {
-        return new Edge(Name.of(name), Path.of(new Line(from, to)));
+        return Edge.straight(Name.of(name), from, to);
     }
 }

@@ -35,7 +35,6 @@ import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
 import org.oaktag.garment.Pressing;
 import org.oaktag.garment.Seam;
-import org.oaktag.garment.SeamRule;
 import org.oaktag.garment.SeamSide;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
@@ -130,11 +129,10 @@ class CutLineProperties {
             @ForAll @DoubleRange(min = 3, max = 12) double beside) {
         Piece a = leaning("a", -1, angleAtTop, angleAtBottom);
         Piece b = leaning("b", 1, 180 - angleAtTop, 180 - angleAtBottom);
-        Seam seam = Seam.of(
+        Seam seam = Seam.flat(
                 Name.of("joint"),
                 SeamSide.along(a.name(), EdgeNames.SIDE),
                 SeamSide.against(b.name(), EdgeNames.SIDE),
-                SeamRule.flat(),
                 "");
         for (Pressing pressing : Pressing.values()) {
             Allowances allowances = Allowances.of("any", mm(beside)).pressed(seam, mm(width), pressing);
@@ -189,15 +187,15 @@ class CutLineProperties {
         Point outerBottom = Point.of(side * reach, 900 - reach / Math.tan(Math.toRadians(angleAtBottom)));
         List<Edge> edges = side < 0
                 ? List.of(
-                        new Edge(EdgeNames.TOP, Path.polyline(outerTop, top)),
-                        new Edge(EdgeNames.SIDE, Path.polyline(top, bottom)),
-                        new Edge(EdgeNames.HEM, Path.polyline(bottom, outerBottom)),
-                        new Edge(EdgeNames.CENTRE, Path.polyline(outerBottom, outerTop)))
+                        Edge.straight(EdgeNames.TOP, outerTop, top),
+                        Edge.straight(EdgeNames.SIDE, top, bottom),
+                        Edge.straight(EdgeNames.HEM, bottom, outerBottom),
+                        Edge.straight(EdgeNames.CENTRE, outerBottom, outerTop))
                 : List.of(
-                        new Edge(EdgeNames.TOP, Path.polyline(top, outerTop)),
-                        new Edge(EdgeNames.CENTRE, Path.polyline(outerTop, outerBottom)),
-                        new Edge(EdgeNames.HEM, Path.polyline(outerBottom, bottom)),
-                        new Edge(EdgeNames.SIDE, Path.polyline(bottom, top)));
+                        Edge.straight(EdgeNames.TOP, top, outerTop),
+                        Edge.straight(EdgeNames.CENTRE, outerTop, outerBottom),
+                        Edge.straight(EdgeNames.HEM, outerBottom, bottom),
+                        Edge.straight(EdgeNames.SIDE, bottom, top));
         return Piece.of(
                 Name.of(name),
                 edges,
@@ -228,10 +226,10 @@ class CutLineProperties {
                 .curveTo(Point.of(300 + bow, 130), Point.of(c.x() + bow, 270), c)
                 .build();
         List<Edge> edges = new ArrayList<>(List.of(
-                new Edge(EdgeNames.TOP, Path.polyline(a, b)),
+                Edge.straight(EdgeNames.TOP, a, b),
                 new Edge(EdgeNames.SIDE, right),
-                new Edge(EdgeNames.HEM, Path.polyline(c, d)),
-                new Edge(EdgeNames.CENTRE, Path.polyline(d, a))));
+                Edge.straight(EdgeNames.HEM, c, d),
+                Edge.straight(EdgeNames.CENTRE, d, a)));
         return Piece.of(
                 Name.of("tube"),
                 edges,

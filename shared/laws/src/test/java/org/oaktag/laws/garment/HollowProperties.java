@@ -103,9 +103,9 @@ class HollowProperties {
                 Name.of("panel"),
                 List.of(
                         new Edge(EdgeNames.TOP, top),
-                        new Edge(EdgeNames.SIDE, Path.polyline(top.end(), Point.of(600, 600))),
-                        new Edge(EdgeNames.HEM, Path.polyline(Point.of(600, 600), Point.of(0, 600))),
-                        new Edge(EdgeNames.CENTRE, Path.polyline(Point.of(0, 600), top.start()))),
+                        Edge.straight(EdgeNames.SIDE, top.end(), Point.of(600, 600)),
+                        Edge.straight(EdgeNames.HEM, Point.of(600, 600), Point.of(0, 600)),
+                        Edge.straight(EdgeNames.CENTRE, Point.of(0, 600), top.start())),
                 new Grainline(Point.of(100, 200), Point.of(100, 400)),
                 Cut.single(),
                 Cloth.knit("any cloth", Percent.percent(20)));
