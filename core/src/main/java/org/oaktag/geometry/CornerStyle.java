@@ -38,7 +38,8 @@ public sealed interface CornerStyle {
     /**
      * Ends the allowance of one of the two edges square to that edge, at the point where the edge, prolonged, leaves the other's
      * distance, so that both lie flush once the edge is folded over. A corner whose end would lie further away than {@code limit}
-     * times the greater distance is mitred.
+     * times the greater distance is mitred with that limit, so that unequal distances meet in a step where the corner is all but
+     * straight.
      *
      * @param second whether the edge that leaves the corner is the one whose end is square, else the one that arrives
      * @param limit at least 1

@@ -5,8 +5,8 @@ import java.util.List;
 
 /**
  * Where paths meet. Each meeting is reported once, ends included, in order along the first path; a shared stretch is reported as one
- * overlap and not as points. Along an overlap the distances on the second path only rise or only fall: where a path turns back, and at the
- * start of a closed one, the next overlap begins.
+ * overlap and not as points. Along an overlap the distances on the second path only rise or only fall: where a path turns back, inside a cubic
+ * that lies on a line as well, and at the start of a closed one, the next overlap begins.
  *
  * <pre>{@code
  * Path a = Path.polyline(Point.of(0, 0), Point.of(100, 100));
@@ -104,6 +104,9 @@ public final class Crossings {
         for (int i = 0; i < curves.size(); i++) {
             if (curves.get(i) instanceof Cubic cubic) {
                 for (Contact contact : SelfContacts.of(cubic)) {
+                    found.add(i, i, contact);
+                }
+                for (Contact contact : Folds.within(cubic)) {
                     found.add(i, i, contact);
                 }
             }

@@ -49,6 +49,17 @@ final class CurveContacts {
     /** Returns the contacts in order along the first curve, each once. */
     static List<Contact> between(Curve a, Curve b) {
         double tolerance = tolerance(a, b);
+        if (!hull(a).expanded(TOGETHER * tolerance).overlaps(hull(b))) {
+            return List.of();
+        }
+        double[] foldsOfA = Folds.of(a, tolerance);
+        double[] foldsOfB = Folds.of(b, tolerance);
+        return foldsOfA.length + foldsOfB.length == 0 ? ofRuns(a, b) : Folds.between(a, foldsOfA, b, foldsOfB);
+    }
+
+    /** Returns the contacts of curves of which neither turns back on a line. */
+    static List<Contact> ofRuns(Curve a, Curve b) {
+        double tolerance = tolerance(a, b);
         double together = TOGETHER * tolerance;
         if (!hull(a).expanded(together).overlaps(hull(b))) {
             return List.of();

@@ -10,7 +10,8 @@ final class SelfContacts {
     private SelfContacts() {}
 
     /**
-     * Returns the double point of a cubic, if it has one; not the end of one that ends where it starts, which is a join.
+     * Returns the double point of a cubic, if it has one; not the end of one that ends where it starts, which is a join, and nothing
+     * of one on a line, see {@link Folds}.
      *
      * <p>With {@code r = a t³ + b t² + c t + d}, s = t + u and p = t u, the condition r(t) = r(u), t other than u, is
      * {@code a (s² - p) + b s + c = 0}. Its cross product with a gives s and its scalar product with a gives p; t and u are the roots of

@@ -19,21 +19,25 @@ class OverlapTest {
 
     /** Overlaps only, on both paths together as long as the whole, and at each place the same point on both. */
     private static void assertCover(Path first, Path second, double length, int overlaps) {
+        assertCover(first, second, length, overlaps, 1e-9);
+    }
+
+    private static void assertCover(Path first, Path second, double length, int overlaps, double accuracy) {
         List<Crossing> found = Crossings.between(first, second);
         assertThat(found).hasSize(overlaps).allMatch(c -> c.kind() == Crossing.Kind.OVERLAP);
         double along = 0;
         for (Crossing overlap : found) {
             double firsts = overlap.to().first() - overlap.from().first();
             double seconds = overlap.to().second() - overlap.from().second();
-            assertThat(Math.abs(seconds)).isCloseTo(firsts, within(1e-9));
+            assertThat(Math.abs(seconds)).isCloseTo(firsts, within(accuracy));
             for (double share = 0; share <= 1; share += 0.125) {
                 Point one = first.pointAt(overlap.from().first() + share * firsts);
                 Point other = second.pointAt(overlap.from().second() + share * seconds);
-                assertThat(one.distanceTo(other)).isLessThan(1e-9);
+                assertThat(one.distanceTo(other)).isLessThan(accuracy);
             }
             along += firsts;
         }
-        assertThat(along).isCloseTo(length, within(1e-9));
+        assertThat(along).isCloseTo(length, within(accuracy));
     }
 
     /** The start of the one cuts the overlap of the other in two, unless both start at one place. */
@@ -57,6 +61,37 @@ class OverlapTest {
         Path thrice = back.then(there);
         assertCover(there, thrice, 30, 3);
         assertCover(thrice, there, 30, 3);
+    }
+
+    /** A cubic on a line runs from 0 to its greatest x, back to its least, and on: each of its runs is an overlap of its own. */
+    @Test
+    void cubic_that_runs_to_and_fro_overlaps_a_line_with_each_of_its_runs() {
+        Path line = Path.polyline(Point.of(-50, 0), Point.of(150, 0));
+        Cubic fro = CubicTest.cubic(0, 0, 120, 0, -60, 0, 60, 0);
+        // x' / 3 = 120 (1-t)^2 - 360 t (1-t) + 120 t^2 = 600 t^2 - 600 t + 120.
+        double first = (600 - Math.sqrt(600 * 600 - 4 * 600 * 120.0)) / 1200;
+        double greatest = fro.pointAt(first).x();
+        double least = fro.pointAt(1 - first).x();
+        double length = greatest + (greatest - least) + (60 - least);
+        assertCover(Path.of(fro), line, length, 3, Curve.DEFAULT_ACCURACY);
+        assertCover(line, Path.of(fro), length, 3, Curve.DEFAULT_ACCURACY);
+        assertCover(Path.of(fro), line.reversed(), length, 3, Curve.DEFAULT_ACCURACY);
+        // Turned and moved, on a line that begins in its middle.
+        Transform turn = Transform.rotation(0.7, Point.of(13, -4)).then(Transform.translation(Vector.of(311, 97)));
+        assertCover(Path.of(fro).transformed(turn), line.transformed(turn), length, 3, Curve.DEFAULT_ACCURACY);
+        Path half = Path.polyline(Point.of(30, 0), Point.of(150, 0));
+        assertCover(Path.of(fro), half, (greatest - 30) + (greatest - 30) + 30, 3, Curve.DEFAULT_ACCURACY);
+    }
+
+    @Test
+    void cubic_that_runs_to_and_fro_overlaps_itself() {
+        Cubic back = CubicTest.cubic(0, 0, 40, 0, 40, 0, 0, 0);
+        List<Crossing> found = Crossings.ofItself(Path.of(back));
+        assertThat(found).hasSize(1).allMatch(c -> c.kind() == Crossing.Kind.OVERLAP);
+        assertThat(found.get(0).from().first()).isCloseTo(0, within(1e-9));
+        assertThat(found.get(0).to().first()).isCloseTo(30, within(1e-9));
+        assertThat(found.get(0).from().second()).isCloseTo(60, within(1e-9));
+        assertThat(Crossings.ofItself(Path.of(CubicTest.cubic(0, 0, 10, 0, 20, 0, 30, 0)))).isEmpty();
     }
 
     /** However the same stretch is cut into segments, forward or backward, it is one. */
