@@ -26,7 +26,8 @@ final class Folds {
             return NONE;
         }
         Vector along = longest.unit();
-        double off = Math.max(Math.abs(along.cross(one)), Math.max(Math.abs(along.cross(two)), Math.abs(along.cross(end))));
+        double off =
+                Math.max(Math.abs(along.cross(one)), Math.max(Math.abs(along.cross(two)), Math.abs(along.cross(end))));
         return off > tolerance ? NONE : Polynomials.stationary(0, along.dot(one), along.dot(two), along.dot(end));
     }
 

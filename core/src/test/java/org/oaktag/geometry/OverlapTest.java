@@ -91,7 +91,8 @@ class OverlapTest {
         assertThat(found.get(0).from().first()).isCloseTo(0, within(1e-9));
         assertThat(found.get(0).to().first()).isCloseTo(30, within(1e-9));
         assertThat(found.get(0).from().second()).isCloseTo(60, within(1e-9));
-        assertThat(Crossings.ofItself(Path.of(CubicTest.cubic(0, 0, 10, 0, 20, 0, 30, 0)))).isEmpty();
+        assertThat(Crossings.ofItself(Path.of(CubicTest.cubic(0, 0, 10, 0, 20, 0, 30, 0))))
+                .isEmpty();
     }
 
     /** However the same stretch is cut into segments, forward or backward, it is one. */
