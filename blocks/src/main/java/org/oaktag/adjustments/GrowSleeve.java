@@ -47,7 +47,7 @@ public record GrowSleeve(Length below, Angle bend, Optional<Length> gusset) impl
     private static final Angle MOST_BEND = Angle.degrees(40);
     private static final double LEAST_CURVE = 30;
     private static final double LEAST_SIDE = 40;
-    private static final String REFIT = "grow the sleeve on again, with its gusset";
+    private static final String REFIT = "grow the sleeve on, with its gusset, after the seams of the body are settled";
     private static final double EQUAL = 1e-9;
     private static final double MOST_SLANT = 40;
 

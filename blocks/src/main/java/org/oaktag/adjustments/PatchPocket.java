@@ -82,9 +82,11 @@ public record PatchPocket(Length width, Length height, Length fromCentre, Length
      */
     @Override
     public Reshaped reshape(Garment garment) {
-        Piece front = TopPieces.half(garment, TopNames.FRONT, EdgeNames.CENTRE, EdgeNames.NECKLINE);
+        Point sideNeck =
+                TopPieces.half(garment, TopNames.FRONT, EdgeNames.SHOULDER).corner(EdgeNames.SHOULDER, End.START);
+        Piece front = TopPieces.half(garment, TopNames.FRONT, EdgeNames.CENTRE);
         double x = front.corner(EdgeNames.CENTRE, End.END).x() + fromCentre.mm();
-        double y = front.corner(EdgeNames.NECKLINE, End.END).y() + belowSideNeck.mm();
+        double y = sideNeck.y() + belowSideNeck.mm();
         Point a = Point.of(x, y);
         Point b = a.plus(Vector.of(width.mm(), 0));
         Point c = b.plus(Vector.of(0, height.mm()));

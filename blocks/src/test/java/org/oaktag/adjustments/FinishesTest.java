@@ -9,7 +9,9 @@ import static org.oaktag.adjustments.Finishes.interfacePiece;
 import static org.oaktag.adjustments.Finishes.lineBody;
 import static org.oaktag.adjustments.Finishes.patchPocket;
 import static org.oaktag.adjustments.Finishes.ribNeckband;
+import static org.oaktag.adjustments.Necklines.growStand;
 import static org.oaktag.adjustments.Necklines.widenNeckline;
+import static org.oaktag.adjustments.Sleeves.raglanSleeve;
 import static org.oaktag.adjustments.Tops.JERSEY;
 import static org.oaktag.adjustments.Tops.RIB;
 import static org.oaktag.adjustments.Tops.observersTop;
@@ -23,6 +25,7 @@ import org.oaktag.blocks.FinishNames;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
@@ -133,6 +136,20 @@ class FinishesTest {
         assertThatThrownBy(() -> observersTop().adjust(patchPocket(mm(100), mm(120), mm(250), mm(200))))
                 .isInstanceOf(PatternException.class)
                 .hasMessageContaining("pocket on the front: must lie inside the piece");
+    }
+
+    @Test
+    void a_pocket_lies_below_the_side_neck_point_also_where_a_stand_is_grown_on_and_not_where_a_raglan_took_it() {
+        Garment funnel = observersTop().adjust(widenNeckline(mm(15))).adjust(growStand(mm(60)));
+        PatchPocket pocket = patchPocket(mm(110), mm(130), mm(50), mm(200));
+        Piece front = funnel.adjust(pocket).piece(TopNames.FRONT);
+        double sideNeck = funnel.piece(TopNames.FRONT).corner(EdgeNames.SHOULDER, End.START).y();
+        assertThat(front.marks().get(0).point().y()).isEqualTo(sideNeck + 200);
+        Garment raglan = observersTop().adjust(raglanSleeve());
+        assertThatThrownBy(() -> raglan.adjust(pocket))
+                .isInstanceOf(PatternException.class)
+                .hasMessageContaining("must have edge 'shoulder' for this step")
+                .hasMessageContaining("take this step before 'make a raglan sleeve'");
     }
 
     private static double area(Garment garment, Name piece) {

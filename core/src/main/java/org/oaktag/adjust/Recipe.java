@@ -206,7 +206,8 @@ public record Recipe(String name, List<Step> steps) implements Adjustment {
     }
 
     /**
-     * Plays the recipe and says which seams a later step left untrue, and what mends each.
+     * Plays the recipe and says which seams a later step left untrue, which parts it left in a place that is no longer
+     * theirs, and what mends each.
      *
      * @throws PatternException if a step cannot be done
      */

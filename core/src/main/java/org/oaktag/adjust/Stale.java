@@ -13,8 +13,9 @@ import org.oaktag.garment.SeamSide;
 import org.oaktag.garment.WalkedSeam;
 
 /**
- * A seam that a later step left untrue, as when a neckline is widened after its hood was fitted: which step fitted it,
- * which step left it behind, and what mends it. Immutable.
+ * A seam that a later step left untrue, as when a neckline is widened after its hood was fitted, or a part that is laid
+ * on a piece and whose place is no longer right, as when a body is lengthened after its pouch was laid on: which step
+ * fitted it, which step left it behind, and what mends it. Immutable.
  *
  * <pre>{@code
  * Recipe widenedLate = recipe.adding(widenNeckline(mm(5)));
@@ -24,8 +25,8 @@ import org.oaktag.garment.WalkedSeam;
  * }
  * }</pre>
  *
- * @param seam the seam
- * @param fault what is wrong with it and what refits it, as the walk says
+ * @param seam the seam, or the part that is laid on
+ * @param fault what is wrong with it and what refits it, as the walk says of a seam
  * @param fittedBy the place of the step that last fitted it, counted from 0; empty where the block did
  * @param brokenBy the place of the step that left it untrue
  * @param fitting the phrase of the step that fitted it; empty where the block did
@@ -42,7 +43,8 @@ public record Stale(
         String refit) {
 
     /**
-     * Returns the seams that are not true after the last step although an earlier step, or the block, made them so.
+     * Returns the seams that are not true after the last step although an earlier step, or the block, made them so, and
+     * after them the parts that a step laid on a piece and would now lay elsewhere.
      *
      * @param played the steps as they were played, in order
      */
@@ -57,6 +59,7 @@ public record Stale(
             firstUntrueToTheEnd(played, walked.seam().name())
                     .ifPresent(broken -> stale.add(of(recipe, played, walked, broken)));
         }
+        stale.addAll(new LaidParts(recipe, played).stale());
         return List.copyOf(stale);
     }
 
@@ -73,7 +76,8 @@ public record Stale(
 
     /**
      * Returns the recipe with the fitting step done again right after the step that left the seam behind. Empty where the
-     * block fitted it; then {@link #refit} says what does.
+     * block fitted it; then {@link #refit} says what does. A step that uses up what it works on, as one that makes a sleeve
+     * part of the body, is refused when the recipe is played; there the order mends it.
      */
     public Optional<Recipe> refitted(Recipe recipe) {
         return fittedBy.isPresent()
@@ -90,7 +94,7 @@ public record Stale(
 
     @Override
     public String toString() {
-        return "seam " + seam + ": " + text();
+        return seam + ": " + text();
     }
 
     private static Stale of(Recipe recipe, List<Recipe.Played> played, WalkedSeam walked, int broken) {
