@@ -201,7 +201,7 @@ record HoodPieces(HoodPanel panel, NeckOpening opening, HoodShape shape, Length 
                         SeamSide.along(TopNames.HOOD_SIDE, HoodNames.CROWN),
                         SeamSide.along(shape.hasStrip() ? TopNames.HOOD_CENTRE : TopNames.HOOD_SIDE, HoodNames.CROWN),
                         REFIT)
-                .smoothAt(End.START, End.END);
+                .smooth();
     }
 
     /**

@@ -77,7 +77,7 @@ public record LineBody(Length pleat, Cloth cloth) implements Step {
                 .sew(seam("lining shoulder", front.name(), EdgeNames.SHOULDER, back.name(), EdgeNames.SHOULDER)
                         .smoothAt(End.END))
                 .sew(seam("lining side", front.name(), EdgeNames.SIDE, back.name(), EdgeNames.SIDE)
-                        .smoothAt(End.START, End.END))
+                        .smooth())
                 .sew(seam("front lining armhole", TopNames.FRONT, EdgeNames.ARMHOLE, front.name(), EdgeNames.ARMHOLE))
                 .sew(seam("back lining armhole", TopNames.BACK, EdgeNames.ARMHOLE, back.name(), EdgeNames.ARMHOLE))
                 .done();

@@ -204,7 +204,7 @@ public record Raglan(Length onFront, Length onBack, Optional<Length> gusset) imp
     }
 
     private static Seam ofHalves(Name seam, SeamSide front, SeamSide back) {
-        return Seam.flat(seam, front, back, REFIT).smoothAt(End.START, End.END);
+        return Seam.flat(seam, front, back, REFIT).smooth();
     }
 
     private static Assembly measured(Assembly assembly) {

@@ -130,6 +130,6 @@ public record SplitSleeve(Length aboveHem, Cloth below) implements Step {
                         SeamSide.against(part, EdgeNames.UNDERARM_BACK),
                         whole.rule(),
                         whole.refit())
-                .smoothAt(End.START, End.END);
+                .smooth();
     }
 }

@@ -2,7 +2,6 @@ package org.oaktag.blocks;
 
 import java.util.List;
 import org.oaktag.garment.EdgeNames;
-import org.oaktag.garment.End;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Seam;
 import org.oaktag.garment.SeamRule;
@@ -21,13 +20,13 @@ final class TopSeams {
                                 SeamSide.along(TopNames.FRONT, EdgeNames.SHOULDER),
                                 SeamSide.along(TopNames.BACK, EdgeNames.SHOULDER),
                                 "adjust both shoulders by the same amount")
-                        .smoothAt(End.START, End.END),
+                        .smooth(),
                 Seam.flat(
                                 TopNames.SIDE_SEAM,
                                 SeamSide.along(TopNames.FRONT, EdgeNames.SIDE),
                                 SeamSide.along(TopNames.BACK, EdgeNames.SIDE),
                                 "straighten the side seams, front copied to back")
-                        .smoothAt(End.START, End.END),
+                        .smooth(),
                 cap(TopNames.FRONT_ARMHOLE_SEAM, capEase),
                 cap(TopNames.BACK_ARMHOLE_SEAM, capEase),
                 Seam.flat(
@@ -35,7 +34,7 @@ final class TopSeams {
                                 SeamSide.along(TopNames.SLEEVE, EdgeNames.UNDERARM_FRONT),
                                 SeamSide.against(TopNames.SLEEVE, EdgeNames.UNDERARM_BACK),
                                 "straighten the sleeve")
-                        .smoothAt(End.START, End.END));
+                        .smooth());
     }
 
     /** Returns the seam of one half of the cap, half of the ease lying between the top and the notch. */

@@ -45,6 +45,11 @@ public record Seam(Name name, SeamSide a, SeamSide b, SeamRule rule, Set<End> sm
         return new Seam(name, a, b, rule, Set.of(ends), refit);
     }
 
+    /** Returns the seam with a demand that the outlines run on smoothly at both its ends. */
+    public Seam smooth() {
+        return smoothAt(End.START, End.END);
+    }
+
     /** Returns the seam under another rule. */
     public Seam withRule(SeamRule other) {
         return new Seam(name, a, b, other, smoothAt, refit);

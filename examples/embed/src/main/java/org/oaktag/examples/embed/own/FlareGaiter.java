@@ -32,12 +32,8 @@ record FlareGaiter(String name, Length by) implements Step {
         Length bottom = mm(old.path(EdgeNames.BOTTOM).chord());
         double height = old.path(Gaiter.RIGHT).end().y();
         String limit = "for a bottom as wide as the top or up to twice the height wider it can be";
-        Range.check(
-                "flare of the gaiter",
-                limit,
-                by,
-                top.minus(bottom),
-                top.minus(bottom).plus(mm(2 * height)));
+        Length least = top.minus(bottom);
+        Range.check("flare of the gaiter", limit, by, least, least.plus(mm(2 * height)));
         Piece flared = old.withEdges(Gaiter.edges(top.mm(), bottom.plus(by).mm(), height));
         String rule = "bottom = " + bottom.text() + " + " + by.text() + ", half at each end of the seam";
         return Reshaped.of(garment.withPiece(flared), Note.rule(rule));

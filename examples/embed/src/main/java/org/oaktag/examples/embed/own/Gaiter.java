@@ -9,7 +9,6 @@ import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
-import org.oaktag.garment.End;
 import org.oaktag.garment.FinishedMeasure;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Grainline;
@@ -39,7 +38,7 @@ final class Gaiter {
         SeamSide right = SeamSide.along(PIECE, RIGHT);
         SeamSide left = SeamSide.against(PIECE, LEFT);
         Seam back =
-                Seam.flat(Name.of("back"), right, left, "draft the gaiter anew").smoothAt(End.START, End.END);
+                Seam.flat(Name.of("back"), right, left, "draft the gaiter anew").smooth();
         List<FinishedMeasure> girths = List.of(girth(EdgeNames.TOP), girth(EdgeNames.BOTTOM));
         Garment gaiter = Garment.of("gaiter", body.wearer(), List.of(piece), List.of(back), girths);
         Note rule = Note.rule("girth = head girth " + body.headGirth().text() + " / (1 + stretch "
@@ -50,15 +49,14 @@ final class Gaiter {
 
     /** Top and bottom are curves that meet the seam square, so that they run on smoothly once it is closed. */
     static List<Edge> edges(double top, double bottom, double height) {
-        Point topLeft = Point.ORIGIN;
         Point topRight = Point.of(top, 0);
         Point right = Point.of((top + bottom) / 2, height);
         Point left = Point.of((top - bottom) / 2, height);
         return List.of(
-                new Edge(EdgeNames.TOP, square(left, topLeft, topRight, right)),
+                new Edge(EdgeNames.TOP, square(left, Point.ORIGIN, topRight, right)),
                 Edge.straight(RIGHT, topRight, right),
-                new Edge(EdgeNames.BOTTOM, square(topRight, right, left, topLeft)),
-                Edge.straight(LEFT, left, topLeft));
+                new Edge(EdgeNames.BOTTOM, square(topRight, right, left, Point.ORIGIN)),
+                Edge.straight(LEFT, left, Point.ORIGIN));
     }
 
     private static Path square(Point before, Point from, Point to, Point after) {
