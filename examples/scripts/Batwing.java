@@ -16,7 +16,8 @@ class Batwing {
     public static void main(String[] args) throws Exception {
         var ines = BodyMeasurements.builder().name("Ines").figure(Figure.WOMAN)
                 .bustGirth(cm(89)).hipGirth(cm(112)).height(cm(160.5)).build();
-        var drape = Cloth.knit("viscose jersey", percent(50));
+        // A cloth that is named by another part than the shell is drawn in another colour.
+        var drape = Cloth.knit("viscose jersey, rust", percent(50)).as(Name.of("main"));
 
         Garment batwing = KnitTop.draft(ines, Ease.of(LOOSE), drape).titled("Batwing")
                 .adjust(widenNeckline(cm(2.5)))

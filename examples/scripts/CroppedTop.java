@@ -19,7 +19,7 @@ class CroppedTop {
     public static void main(String[] args) throws Exception {
         var mira = BodyMeasurements.builder().name("Mira").figure(Figure.WOMAN)
                 .bustGirth(cm(86.5)).hipGirth(cm(94)).shoulderLength(inches(5.25)).height(cm(178)).build();
-        var terry = Cloth.knit("loop terry", percent(25));
+        var terry = Cloth.knit("loop terry, rust", percent(25)).as(Name.of("main"));
         var rib = Cloth.rib("1 x 1 rib", percent(80));
 
         Garment box = KnitTop.draft(mira, Ease.of(LOOSE), terry).titled("Cropped boxy top")

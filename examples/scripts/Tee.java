@@ -19,7 +19,7 @@ class Tee {
     public static void main(String[] args) throws Exception {
         var juno = BodyMeasurements.builder().name("Juno").figure(Figure.WOMAN)
                 .bustGirth(cm(94)).hipGirth(cm(101.5)).height(cm(165)).build();
-        var jersey = Cloth.knit("single jersey", percent(40));
+        var jersey = Cloth.knit("single jersey, night blue", percent(40));
 
         Garment tee = KnitTop.draft(juno, Ease.of(CLOSE), jersey).titled("Tee")
                 .adjust(straightenSideSeams())

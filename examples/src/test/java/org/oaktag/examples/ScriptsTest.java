@@ -19,6 +19,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.oaktag.blocks.Style;
+import org.oaktag.body.BodyBuilder;
+import org.oaktag.body.BodyMeasurements;
+import org.oaktag.body.Figure;
+import org.oaktag.export.gallery.GalleryStyle;
+import org.oaktag.export.svg.SvgSheet;
+import org.oaktag.garment.Allowances;
+import org.oaktag.garment.Garment;
+import org.oaktag.measure.Length;
 
 /**
  * Every script in {@code scripts} runs as its reader would run it, with {@code java} and a class path; the seams it says
@@ -32,6 +41,11 @@ class ScriptsTest {
     private static final Path PICTURES = ROOT.resolve("docs/pictures/scripts");
     private static final Pattern SEAM = Pattern.compile("(.+): (.+) ([0-9.]+) mm, (.+) ([0-9.]+) mm, (.+): true");
     private static final Pattern AMOUNT = Pattern.compile("[0-9.]+");
+
+    private static final Pattern TITLE = Pattern.compile("(?:titled|Recipe\\.of)\\(\"([^\"]+)\"");
+    private static final Pattern BODY =
+            Pattern.compile("name\\(\"(\\w+)\"\\)\\.figure\\(Figure\\.(\\w+)\\)(.*?)\\.build\\(\\)", Pattern.DOTALL);
+    private static final Pattern TAKEN = Pattern.compile("\\.(\\w+)\\((cm|inches)\\(([0-9.]+)\\)\\)");
 
     /** Lengths are printed to 0.01 mm and drawn to 1e-4 mm. */
     private static final double PRINTED = 0.006;
@@ -84,6 +98,52 @@ class ScriptsTest {
         }
         assertSeamsAreTrue(run.out(), Files.readString(made.resolve("pattern.svg")));
         assertShown(made);
+        assertInGallery(script, Files.readString(made.resolve("pattern.svg")));
+    }
+
+    /**
+     * A style stands in two places, in the script and in the gallery: on the body of the script both have to make the same
+     * pattern, to the byte.
+     */
+    private static void assertInGallery(Path script, String pattern) throws IOException {
+        String source = Files.readString(script);
+        Matcher title = TITLE.matcher(source);
+        assertThat(title.find()).as("a title in %s", script).isTrue();
+        List<Style> shown = Gallery.styles().stream()
+                .map(GalleryStyle::style)
+                .filter(style -> style.title().equals(title.group(1)))
+                .toList();
+        assertThat(shown).as("styles of the gallery called %s", title.group(1)).hasSize(1);
+        Garment garment = shown.get(0).on(body(source));
+        String inGallery =
+                SvgSheet.pattern(garment, Allowances.industryKnit(garment)).text();
+        assertThat(inGallery.equals(pattern))
+                .as("%s and the gallery make the same of '%s'; change both", script.getFileName(), title.group(1))
+                .isTrue();
+    }
+
+    /** Reads the body off a script, as it is written in each of them. */
+    private static BodyMeasurements body(String source) {
+        Matcher named = BODY.matcher(source);
+        assertThat(named.find()).as("a body").isTrue();
+        BodyBuilder body = BodyMeasurements.builder().name(named.group(1)).figure(Figure.valueOf(named.group(2)));
+        Matcher taken = TAKEN.matcher(named.group(3));
+        while (taken.find()) {
+            double count = Double.parseDouble(taken.group(3));
+            Length length = taken.group(2).equals("cm") ? Length.cm(count) : Length.inches(count);
+            switch (taken.group(1)) {
+                case "bustGirth" -> body.bustGirth(length);
+                case "waistGirth" -> body.waistGirth(length);
+                case "hipGirth" -> body.hipGirth(length);
+                case "neckBaseGirth" -> body.neckBaseGirth(length);
+                case "upperArmGirth" -> body.upperArmGirth(length);
+                case "headGirth" -> body.headGirth(length);
+                case "shoulderLength" -> body.shoulderLength(length);
+                case "height" -> body.height(length);
+                default -> throw new AssertionError("unknown measure " + taken.group());
+            }
+        }
+        return body.build();
     }
 
     /** Every edge is measured again as it is drawn, and the rule of every seam reckoned again. */
