@@ -1,6 +1,9 @@
 package org.oaktag.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.oaktag.adjustments.Bodies.shortenBody;
+import static org.oaktag.adjustments.Bodies.straightenSideSeams;
+import static org.oaktag.measure.Length.cm;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
@@ -13,10 +16,13 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.oaktag.blocks.TopNames;
+import org.oaktag.adjust.Recipe;
+import org.oaktag.blocks.Style;
 import org.oaktag.body.BodyMeasurements;
+import org.oaktag.export.gallery.GalleryPage;
 import org.oaktag.export.gallery.GalleryStyle;
 import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
 
 class GalleryTest {
 
@@ -50,6 +56,19 @@ class GalleryTest {
     }
 
     @Test
+    void a_style_that_ends_above_the_waist_has_none_in_its_table() {
+        GalleryStyle tee = Gallery.styles().get(1);
+        assertThat(pageOf(tee, tee.style())).contains(">waist girth<", ">hem girth<");
+        Style cropped = tee.style().with(Recipe.of("Cropped tee", straightenSideSeams(), shortenBody(cm(30))));
+        assertThat(pageOf(tee, cropped)).contains(">hem girth<").doesNotContain(">waist girth<");
+    }
+
+    private static String pageOf(GalleryStyle like, Style style) {
+        return GalleryPage.of("Tops", "", List.of(GalleryStyle.of(style, like.body(), "")))
+                .text();
+    }
+
+    @Test
     void it_is_one_small_file_that_asks_for_nothing() throws IOException {
         Path page = page();
         assertThat(Run.entries(page.resolveSibling(""))).containsExactly("index.html");
@@ -75,28 +94,33 @@ class GalleryTest {
                             .asBoolean())
                     .as("every picture is drawn")
                     .isTrue();
-            JsonNode chests = browser.evaluate("[...document.querySelectorAll('article')].map(each =>"
-                    + " [...each.querySelectorAll('tbody tr')].map(row => row.children[1].innerText))");
+            JsonNode tables = browser.evaluate("[...document.querySelectorAll('article')].map(each =>"
+                    + " [...each.querySelectorAll('tr')].map(row => [...row.cells].map(cell => cell.innerText)))");
             List<GalleryStyle> styles = Gallery.styles();
-            assertThat(chests).hasSameSizeAs(styles);
+            assertThat(tables).hasSameSizeAs(styles);
             for (int i = 0; i < styles.size(); i++) {
-                List<String> shown = new ArrayList<>();
-                chests.get(i).forEach(each -> shown.add(each.asText()));
-                assertThat(shown).containsExactlyElementsOf(chests(styles.get(i)));
+                assertShown(tables.get(i), styles.get(i));
             }
             assertThat(browser.complaints()).isEmpty();
         }
     }
 
-    private static List<String> chests(GalleryStyle style) {
-        return style.sizes().stream()
-                .map(body -> {
-                    Garment garment = style.style().on(body);
-                    return String.format(
-                            Locale.ROOT,
-                            "%.1f",
-                            garment.finished(TopNames.CHEST_GIRTH).cm());
-                })
-                .toList();
+    /** Every figure of the table is that of the garment, which is drafted anew here. */
+    private static void assertShown(JsonNode table, GalleryStyle style) {
+        JsonNode heads = table.get(0);
+        List<String> names = new ArrayList<>();
+        heads.forEach(head -> names.add(head.asText()));
+        assertThat(names)
+                .contains("chest girth", "waist girth", "hem girth", "centre back length")
+                .doesNotHaveDuplicates();
+        for (int row = 0; row < style.sizes().size(); row++) {
+            Garment garment = style.style().on(style.sizes().get(row));
+            for (int column = 1; column < names.size(); column++) {
+                double finished = garment.finished(Name.of(names.get(column))).cm();
+                assertThat(table.get(row + 1).get(column).asText())
+                        .as("%s, %s", style.style().title(), names.get(column))
+                        .isEqualTo(String.format(Locale.ROOT, "%.1f", finished));
+            }
+        }
     }
 }

@@ -19,6 +19,7 @@ import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
+import org.oaktag.garment.TakenMeasure;
 import org.oaktag.measure.Length;
 
 /**
@@ -35,6 +36,7 @@ record ShownStyle(GalleryStyle style, Garment garment, List<Garment> sizes, Flat
     /** The finished measures that a table of sizes shows, as far as a garment has them. */
     private static final List<Name> MEASURES = List.of(
             TopNames.CHEST_GIRTH,
+            TopNames.WAIST_GIRTH,
             TopNames.HEM_GIRTH,
             TopNames.BACK_LENGTH,
             TopNames.SHOULDER_LENGTH,
@@ -130,8 +132,7 @@ record ShownStyle(GalleryStyle style, Garment garment, List<Garment> sizes, Flat
             return;
         }
         List<Name> measures = MEASURES.stream()
-                .filter(name -> sizes.get(0).measures().stream()
-                        .anyMatch(measure -> measure.name().equals(name)))
+                .filter(name -> sizes.stream().anyMatch(size -> taken(size, name).isPresent()))
                 .toList();
         xml.begin("div")
                 .attribute("class", "scroll")
@@ -158,11 +159,20 @@ record ShownStyle(GalleryStyle style, Garment garment, List<Garment> sizes, Flat
                     .text(cm(body.bustGirth()) + " × " + cm(body.height()))
                     .end();
             for (Name measure : measures) {
-                xml.begin("td").text(cm(sizes.get(i).finished(measure))).end();
+                xml.begin("td")
+                        .text(taken(sizes.get(i), measure).map(ShownStyle::cm).orElse("–"))
+                        .end();
             }
             xml.end();
         }
         xml.end().end().end();
+    }
+
+    private static Optional<Length> taken(Garment garment, Name measure) {
+        return garment.takeMeasures().stream()
+                .filter(each -> each.measure().name().equals(measure))
+                .findFirst()
+                .flatMap(TakenMeasure::length);
     }
 
     private static String cm(Length length) {
