@@ -51,7 +51,10 @@ public enum LengthUnit {
         return length.mm() / mm;
     }
 
-    /** Returns a length in this unit as a maker writes it: {@code "94.0 cm"}, to a tenth, inches to a hundredth. */
+    /**
+     * Returns a length in this unit as a maker types it into a table: {@code "94.0 cm"}, to a tenth, inches to a hundredth.
+     * What is read off a tape is told by {@link Length#text()} and {@link Length#textInInches()}.
+     */
     public String text(Length length) {
         String format = this == INCH ? "%.2f %s" : "%.1f %s";
         return String.format(Locale.ROOT, format, count(length), symbol);

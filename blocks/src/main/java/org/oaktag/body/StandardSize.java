@@ -10,7 +10,7 @@ import org.oaktag.measure.Length;
  *
  * <pre>{@code
  * BodyMeasurements misses = StandardSize.ASTM_D5585_MISSES_8.builder().height(cm(168)).build();
- * misses.bustGirth().textInInches();   // = 36.25 in
+ * misses.bustGirth().textInInches();   // = 36 1/4 in
  * }</pre>
  *
  * @param standard the standard, such as {@code "JIS L 4005"}

@@ -1,6 +1,5 @@
 package org.oaktag.measure;
 
-import java.util.Locale;
 import java.util.Objects;
 import java.util.function.Predicate;
 
@@ -12,6 +11,7 @@ import java.util.function.Predicate;
  * Length lap = cm(5);
  * drop.plus(lap).cm();       // = 7.5
  * inches(0.625).text();      // = 15.9 mm
+ * mm(84).textInInches();     // = 3 5/16 in
  * }</pre>
  *
  * <p>Immutable and safe to share between threads. {@code equals} is exact; use {@link #isCloseTo} for nearness.
@@ -132,10 +132,24 @@ public record Length(double mm) implements Comparable<Length> {
         return tenths(mm) + " mm";
     }
 
-    /** Returns the length as a maker who works in inches writes it, to a hundredth: {@code "0.30 in"}. */
+    /**
+     * Returns the length as a maker who works in inches reads it off the tape: to the nearest sixteenth, one that lies halfway
+     * between two to the greater, whatever the sign; as a common fraction in its lowest terms: {@code "3 5/16 in"}, {@code
+     * "-1/2 in"}, {@code "0 in"}. For an exact value take {@link #inches()}.
+     */
     public String textInInches() {
-        double rounded = Math.round(inches() * 100) / 100.0 + 0.0;
-        return String.format(Locale.ROOT, "%.2f in", rounded);
+        long sixteenths = Math.round(Math.abs(inches()) * 16);
+        long whole = sixteenths / 16;
+        long over = 16;
+        long part = sixteenths % 16;
+        while (part != 0 && part % 2 == 0) {
+            part /= 2;
+            over /= 2;
+        }
+        String sign = mm < 0 && sixteenths > 0 ? "-" : "";
+        String fraction = part == 0 ? "" : part + "/" + over;
+        String between = whole > 0 && part > 0 ? " " : "";
+        return sign + (whole > 0 || part == 0 ? whole : "") + between + fraction + " in";
     }
 
     /** Written out by hand, as a history holds hundreds of lengths and a formatter takes a microsecond for each. */

@@ -293,9 +293,9 @@ class LessonPagesTest {
         browser.open(page("widen-the-neckline"));
         assertThat(browser.evaluate("amount.innerText").asText()).isEqualTo("0.80 cm");
         browser.evaluate("document.querySelector('input[value=\"in\"]').click()");
-        assertThat(browser.evaluate("amount.innerText").asText()).isEqualTo("0.31 in");
+        assertThat(browser.evaluate("amount.innerText").asText()).isEqualTo("5/16 in");
         assertThat(browser.evaluate("slider.getAttribute('aria-valuetext')").asText())
-                .isEqualTo("0.31 in");
+                .isEqualTo("5/16 in");
         assertThat(browser.evaluate("document.querySelector('main').innerText").asText())
                 .contains(" in")
                 .doesNotContain(" cm ");

@@ -18,7 +18,7 @@ import org.oaktag.geometry.Point;
 public record TextBlock(List<TextLine> lines) {
 
     /** A number and its unit, which stay on one line. */
-    private static final Pattern UNIT = Pattern.compile("(\\d) (mm|%)");
+    private static final Pattern UNIT = Pattern.compile("(?<=\\d) (?=mm|%|in\\b|\\d+/\\d)");
 
     private static final String NO_BREAK = "\u00A0";
 
@@ -37,7 +37,7 @@ public record TextBlock(List<TextLine> lines) {
         List<TextLine> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String glued :
-                UNIT.matcher(text).replaceAll("$1" + NO_BREAK + "$2").split(" ", -1)) {
+                UNIT.matcher(text).replaceAll(NO_BREAK).split(" ", -1)) {
             String word = glued.replace(NO_BREAK, " ");
             String longer = line.isEmpty() ? word : line + " " + word;
             if (!line.isEmpty() && font.width(longer) > widest) {

@@ -25,9 +25,9 @@ final class BothUnits {
         return rounded(mm / 10) + " cm";
     }
 
-    /** Returns a length in inches to a hundredth. */
+    /** Returns a length in inches to a sixteenth. */
     static String inches(double mm) {
-        return rounded(mm / Length.MM_PER_INCH) + " in";
+        return Length.mm(mm).textInInches().replace("-", "−");
     }
 
     private static String rounded(double value) {
@@ -51,7 +51,7 @@ final class BothUnits {
     }
 
     private static String signed(String text) {
-        return text.startsWith("−") || text.startsWith("0.00 ") ? text : "+" + text;
+        return text.startsWith("−") || text.startsWith("0.00 ") || text.startsWith("0 ") ? text : "+" + text;
     }
 
     /** Returns a text in which every edge is told in words: {@code "sleeve.cap-back"} as {@code "sleeve cap back"}. */

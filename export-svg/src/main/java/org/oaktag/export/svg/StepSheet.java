@@ -187,10 +187,15 @@ final class StepSheet {
 
     private static String inches(Moved moved) {
         return moved.by()
-                .map(each -> (each.mm() > 0 ? "+" : "") + each.textInInches())
+                .map(each -> signed(each, each.textInInches()))
                 .or(() -> moved.after().or(moved::before).map(Length::textInInches))
                 .orElse("")
                 .replace(" in", "");
+    }
+
+    /** A length that shows as zero has no sign. */
+    private static String signed(Length length, String text) {
+        return length.mm() > 0 && !text.equals(Length.ZERO.textInInches()) ? "+" + text : text;
     }
 
     private static String tenths(Length length) {

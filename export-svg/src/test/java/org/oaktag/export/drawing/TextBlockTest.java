@@ -22,9 +22,10 @@ class TextBlockTest {
 
     @Test
     void a_number_is_not_parted_from_its_unit() {
-        String text = "grows by 12.5 mm in all";
-        for (double widest = 20; widest < 60; widest++) {
-            assertThat(joined(TextBlock.wrapped(text, Font.SMALL, widest), "|")).contains("12.5 mm");
+        String text = "grows by 12.5 mm (1 3/16 in) in all, 3/4 in of it at the back";
+        for (double widest = 25; widest < 90; widest++) {
+            assertThat(joined(TextBlock.wrapped(text, Font.SMALL, widest), "|"))
+                    .contains("12.5 mm", "(1 3/16 in)", "3/4 in");
         }
     }
 
