@@ -227,7 +227,8 @@ public record Piece(
     }
 
     /**
-     * Returns the piece moved, turned or scaled, edge by edge in the same order.
+     * Returns the piece moved, turned or scaled, edge by edge in the same order. Every notch stays at its point of the
+     * cloth, so that its distance is scaled with its edge.
      *
      * @throws PatternException if the transform mirrors; use {@link #mirrored()}, which keeps the outline clockwise
      */
@@ -236,11 +237,26 @@ public record Piece(
             throw PatternException.of(
                     "transform of piece '" + name + "'", "must not mirror it", "" + transform, "use mirrored()");
         }
-        return mapped(
-                transform,
-                edges.stream()
-                        .map(edge -> edge.withPath(edge.path().transformed(transform)))
-                        .toList());
+        Piece mapped = withNotches(List.of())
+                .mapped(
+                        transform,
+                        edges.stream()
+                                .map(edge -> edge.withPath(edge.path().transformed(transform)))
+                                .toList());
+        return mapped.withNotches(
+                notches.stream().map(notch -> mapped(notch, transform)).toList());
+    }
+
+    private Notch mapped(Notch notch, Transform transform) {
+        Path path = path(notch.edge());
+        if (transform.isRigid() || notch.distance() <= Curve.DEFAULT_ACCURACY) {
+            return notch;
+        }
+        Path from = notch.from() == End.START ? path : path.reversed();
+        Path reached = notch.distance() >= path.length() - Curve.DEFAULT_ACCURACY
+                ? from
+                : from.splitAt(notch.distance()).before();
+        return notch.at(Length.mm(reached.transformed(transform).length()));
     }
 
     /**

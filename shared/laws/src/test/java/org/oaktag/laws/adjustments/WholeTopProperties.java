@@ -4,15 +4,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.oaktag.adjustments.Armholes.lowerArmhole;
 import static org.oaktag.adjustments.Armholes.scoopFrontArmhole;
+import static org.oaktag.adjustments.Armholes.widenArmhole;
+import static org.oaktag.adjustments.Bodies.curveHem;
 import static org.oaktag.adjustments.Bodies.flareSideSeams;
 import static org.oaktag.adjustments.Bodies.lengthenBody;
+import static org.oaktag.adjustments.Bodies.straightenSideSeams;
 import static org.oaktag.adjustments.Necklines.lowerBackNeckline;
 import static org.oaktag.adjustments.Necklines.lowerFrontNeckline;
 import static org.oaktag.adjustments.Necklines.widenNeckline;
 import static org.oaktag.adjustments.Shoulders.dropShoulder;
 import static org.oaktag.adjustments.Shoulders.extendShoulder;
+import static org.oaktag.adjustments.Shoulders.moveShoulderForward;
 import static org.oaktag.adjustments.Shoulders.shortenShoulder;
 import static org.oaktag.adjustments.Shoulders.slopeShoulder;
+import static org.oaktag.adjustments.Sleeves.fitCapToArmhole;
 import static org.oaktag.adjustments.Sleeves.lengthenSleeve;
 import static org.oaktag.adjustments.Sleeves.taperSleeve;
 import static org.oaktag.measure.Length.mm;
@@ -54,8 +59,14 @@ class WholeTopProperties {
             k -> lowerBackNeckline(mm(8 * k)),
             k -> extendShoulder(mm(24 * k)),
             k -> shortenShoulder(mm(7 * k)),
+            k -> dropShoulder(mm(14 * k)),
             k -> slopeShoulder(mm(6 * k)),
+            k -> moveShoulderForward(mm(11 * k)),
             k -> lowerArmhole(mm(13 * k)),
+            k -> widenArmhole(mm(9 * k)),
+            k -> fitCapToArmhole(mm(6 * k)),
+            k -> straightenSideSeams(),
+            k -> curveHem(mm(31 * k)),
             k -> scoopFrontArmhole(mm(4 * k)),
             k -> lengthenBody(mm(37 * k)),
             k -> lengthenSleeve(mm(25 * k)),
