@@ -12,14 +12,14 @@ import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
-import org.oaktag.garment.Name;
 import org.oaktag.garment.Note;
 import org.oaktag.garment.Piece;
 import org.oaktag.measure.Length;
 
 /**
  * Makes room for a band: the seam line of the neckline moves into front and back, parallel to itself, by the finished
- * width of the band, so that the band's finished edge lies where the neckline was.
+ * width of the band, so that the band's finished edge lies where the neckline was. It meets the shoulder seam at the same
+ * distance along it on both, wherever that seam lies.
  *
  * <pre>{@code
  * Garment inset = block.adjust(insetNecklineForBand(mm(20)))   // so that the band ends where the neckline was
@@ -58,12 +58,12 @@ public record InsetNeckline(Length width) implements Step {
         Garment inset = garment;
         List<Piece> halves = Halves.of(garment, EdgeNames.CENTRE, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
         Range.checkAll("band of the neckline", halves, width, InsetNeckline::limits);
-        for (Piece piece : halves) {
-            Name name = piece.name();
-            Piece moved = TopNeckline.movedIn(piece, width.mm());
+        List<Piece> allMoved = TopNeckline.movedIn(halves.get(0), halves.get(1), width.mm());
+        for (int i = 0; i < halves.size(); i++) {
+            Piece moved = allMoved.get(i);
             dimensions.add(new Dimension(
-                    name,
-                    piece.path(EdgeNames.NECKLINE).start(),
+                    moved.name(),
+                    halves.get(i).path(EdgeNames.NECKLINE).start(),
                     moved.path(EdgeNames.NECKLINE).start(),
                     width.text()));
             inset = inset.withPiece(moved);

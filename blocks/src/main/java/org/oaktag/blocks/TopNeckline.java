@@ -1,6 +1,7 @@
 package org.oaktag.blocks;
 
 import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 import org.oaktag.PatternException;
 import org.oaktag.garment.EdgeNames;
@@ -88,19 +89,38 @@ public final class TopNeckline {
     }
 
     /**
-     * Returns the piece with its neckline moved in parallel to itself, within 0.01 mm. It is taken over the centre to its
-     * mirror image and straight on past the shoulder, moved, and cut off at the centre and at the shoulder seam.
+     * Returns front and back with their necklines moved in parallel to themselves, within 0.01 mm. Each is taken over the
+     * centre to its mirror image and over the shoulder seam on to the neckline of the other, moved, and cut off at the
+     * centre and at the shoulder seam, at the same distance along it on both.
      *
-     * @param by how far into the piece, in millimetres
-     * @throws PatternException if neckline and shoulder do not meet, or the moved neckline does not reach the shoulder
+     * @param by how far into the pieces, in millimetres
+     * @throws PatternException if neckline and shoulder do not meet, or a moved neckline does not reach the shoulder
      */
-    public static Piece movedIn(Piece piece, double by) {
+    public static List<Piece> movedIn(Piece front, Piece back, double by) {
+        Path onFront = within(front, back, by);
+        Path onBack = within(back, front, by);
+        double along = (alongShoulder(front, onFront) + alongShoulder(back, onBack)) / 2;
+        return List.of(endingAt(front, onFront, along), endingAt(back, onBack, along));
+    }
+
+    private static double alongShoulder(Piece piece, Path neckline) {
+        return piece.path(EdgeNames.SHOULDER).nearest(neckline.end()).distanceAlong();
+    }
+
+    private static Piece endingAt(Piece piece, Path neckline, double along) {
+        Path shoulder = piece.path(EdgeNames.SHOULDER);
+        Path left = shoulder.sub(along, shoulder.length());
+        Point onCentre =
+                Point.of(piece.path(EdgeNames.NECKLINE).start().x(), neckline.start().y());
+        return with(piece, Redraw.between(neckline, onCentre, left.start()), left);
+    }
+
+    private static Path within(Piece piece, Piece other, double by) {
         TopPieces.require(piece, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
         Path neckline = piece.path(EdgeNames.NECKLINE);
         Path shoulder = piece.path(EdgeNames.SHOULDER);
         Point centre = neckline.start();
-        Point beyond = neckline.end().plus(neckline.endDirection().times(PAST_SHOULDER * by));
-        Path half = neckline.then(Path.polyline(neckline.end(), beyond));
+        Path half = neckline.then(beyondShoulder(piece, other, PAST_SHOULDER * by));
         Path mirrored = half.transformed(Transform.mirrorX(centre.x())).reversed();
         Path moved = OffsetPath.of(
                 Redraw.between(mirrored, mirrored.start(), centre).then(half),
@@ -112,10 +132,25 @@ public final class TopNeckline {
                         moved,
                         Path.polyline(centre, piece.path(EdgeNames.CENTRE).start())))
                 .after();
-        Path within = inner.splitAt(cut(piece, inner, shoulder)).before();
-        Path left = shoulder.sub(shoulder.nearest(within.end()).distanceAlong(), shoulder.length());
-        Point onCentre = Point.of(centre.x(), within.start().y());
-        return with(piece, Redraw.between(within, onCentre, left.start()), left);
+        return inner.splitAt(cut(piece, inner, shoulder)).before();
+    }
+
+    /** Returns the neckline of the other piece as it runs on where the shoulders are sewn, so long; straight on where it ends. */
+    private static Path beyondShoulder(Piece piece, Piece other, double reach) {
+        Point sideNeck = piece.path(EdgeNames.NECKLINE).end();
+        Vector along = piece.path(EdgeNames.SHOULDER).startDirection();
+        Path onward = other.path(EdgeNames.NECKLINE).reversed();
+        Vector otherAlong = other.path(EdgeNames.SHOULDER).startDirection();
+        Transform laidOn = Transform.translation(sideNeck.minus(onward.start()))
+                .then(Transform.rotation(Math.atan2(otherAlong.cross(along), otherAlong.dot(along)), sideNeck))
+                .then(Transform.mirror(sideNeck, sideNeck.plus(along)));
+        Path run = onward.length() > reach ? onward.sub(0, reach) : onward;
+        Path laid = run.transformed(laidOn);
+        Path from = Redraw.between(laid, sideNeck, laid.end());
+        return onward.length() > reach
+                ? from
+                : from.then(Path.polyline(
+                        from.end(), from.end().plus(from.endDirection().times(reach))));
     }
 
     /** Returns how far along a moved neckline it meets the centre line or the shoulder. */

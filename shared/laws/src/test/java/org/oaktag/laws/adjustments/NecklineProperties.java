@@ -36,6 +36,7 @@ import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
+import org.oaktag.garment.WalkedSeam;
 import org.oaktag.geometry.Curve;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Vector;
@@ -183,6 +184,25 @@ class NecklineProperties {
             assertThat(inset.piece(piece).path(EdgeNames.NECKLINE).length())
                     .isCloseTo(was.length() + width * Math.abs(was.turning()), within(0.02));
         }
+    }
+
+    /** Sewn together, front and back have the same neckline wherever the seam between them lies. */
+    @Property(tries = 60)
+    void a_neckline_moved_in_keeps_a_moved_shoulder_seam_true_and_is_as_long_as_where_the_seam_was_not_moved(
+            @ForAll Garment block,
+            @ForAll @DoubleRange(min = -15, max = 25) double forward,
+            @ForAll @DoubleRange(min = 5, max = 45) double width) {
+        Garment inset = block.adjust(moveShoulderForward(mm(forward))).adjust(insetNecklineForBand(mm(width)));
+        Sound.assertSound(inset);
+        assertThat(inset.walkSeams().untrue()).isEmpty();
+        WalkedSeam shoulder = inset.walkSeams().seam(TopNames.SHOULDER_SEAM);
+        assertThat(shoulder.error().mm()).isCloseTo(0, within(1e-6));
+        // Each half is parallel within 0.01 mm by itself.
+        assertThat(shoulder.angleAt(End.START).degrees()).isCloseTo(180, within(0.1));
+        double girth = block.adjust(insetNecklineForBand(mm(width)))
+                .finished(TopNames.NECKLINE_GIRTH)
+                .mm();
+        assertThat(inset.finished(TopNames.NECKLINE_GIRTH).mm()).isCloseTo(girth, within(0.1));
     }
 
     @Property(tries = 60)
