@@ -143,7 +143,9 @@ class FinishesTest {
         Garment funnel = observersTop().adjust(widenNeckline(mm(15))).adjust(growStand(mm(60)));
         PatchPocket pocket = patchPocket(mm(110), mm(130), mm(50), mm(200));
         Piece front = funnel.adjust(pocket).piece(TopNames.FRONT);
-        double sideNeck = funnel.piece(TopNames.FRONT).corner(EdgeNames.SHOULDER, End.START).y();
+        double sideNeck = funnel.piece(TopNames.FRONT)
+                .corner(EdgeNames.SHOULDER, End.START)
+                .y();
         assertThat(front.marks().get(0).point().y()).isEqualTo(sideNeck + 200);
         Garment raglan = observersTop().adjust(raglanSleeve());
         assertThatThrownBy(() -> raglan.adjust(pocket))

@@ -40,11 +40,12 @@ final class LaidParts {
     private record On(Name part, Name piece) {
 
         Optional<Path> place(Garment garment) {
-            return garment.findPiece(piece).flatMap(shell -> shell.lines().stream()
-                    .filter(line -> line.use() == InnerLine.Use.PLACEMENT)
-                    .filter(line -> line.name().equals(part))
-                    .map(InnerLine::path)
-                    .findFirst());
+            return garment.findPiece(piece)
+                    .flatMap(shell -> shell.lines().stream()
+                            .filter(line -> line.use() == InnerLine.Use.PLACEMENT)
+                            .filter(line -> line.name().equals(part))
+                            .map(InnerLine::path)
+                            .findFirst());
         }
     }
 
@@ -81,8 +82,7 @@ final class LaidParts {
         Garment before = played.get(step).before();
         Garment after = played.get(step).after();
         boolean isShell = before.findPiece(on.piece())
-                .filter(shell ->
-                        shell.outline().equals(after.piece(on.piece()).outline()))
+                .filter(shell -> shell.outline().equals(after.piece(on.piece()).outline()))
                 .isPresent();
         return isShell
                 && !on.place(before).equals(on.place(after))

@@ -36,8 +36,7 @@ public record TextBlock(List<TextLine> lines) {
     public static TextBlock wrapped(String text, Font font, double widest) {
         List<TextLine> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String glued :
-                UNIT.matcher(text).replaceAll(NO_BREAK).split(" ", -1)) {
+        for (String glued : UNIT.matcher(text).replaceAll(NO_BREAK).split(" ", -1)) {
             String word = glued.replace(NO_BREAK, " ");
             String longer = line.isEmpty() ? word : line + " " + word;
             if (!line.isEmpty() && font.width(longer) > widest) {

@@ -132,7 +132,8 @@ record ShownStyle(GalleryStyle style, Garment garment, List<Garment> sizes, Flat
             return;
         }
         List<Name> measures = MEASURES.stream()
-                .filter(name -> sizes.stream().anyMatch(size -> taken(size, name).isPresent()))
+                .filter(name ->
+                        sizes.stream().anyMatch(size -> taken(size, name).isPresent()))
                 .toList();
         xml.begin("div")
                 .attribute("class", "scroll")

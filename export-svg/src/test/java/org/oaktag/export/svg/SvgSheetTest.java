@@ -114,7 +114,8 @@ class SvgSheetTest {
     @Test
     void a_step_shows_before_and_after_with_its_amount_and_what_moved() {
         String step = step();
-        assertThat(step).contains(">3  lengthen the front: at the hem 30.0 mm<", ">30.0 mm (1 3/16 in)<", ">front.side<");
+        assertThat(step)
+                .contains(">3  lengthen the front: at the hem 30.0 mm<", ">30.0 mm (1 3/16 in)<", ">front.side<");
         assertThat(step).contains(">Rule: the hem lies lower by 30.0 mm (1 3/16 in)<");
         // Three edges moved: dashed and light before, wide and dark after.
         assertThat(step.lines().filter(line -> line.contains("4.2 1.05"))).hasSize(3 + 1);

@@ -32,7 +32,10 @@ class PieceTransformProperties {
         Piece transformed = piece.transformed(transform);
         for (int i = 0; i < piece.notches().size(); i++) {
             Notch notch = transformed.notches().get(i);
-            assertThat(transformed.pointOf(notch).distanceTo(transform.apply(piece.pointOf(piece.notches().get(i)))))
+            assertThat(transformed
+                            .pointOf(notch)
+                            .distanceTo(transform.apply(
+                                    piece.pointOf(piece.notches().get(i)))))
                     .isLessThanOrEqualTo(ROUNDING);
         }
     }

@@ -62,7 +62,8 @@ class ScaleTest {
                     Optional<Garment> small = tried(scaled(ready.get(), factor), scaled(kind, step.get(), factor));
                     if (small.isPresent()) {
                         done++;
-                        worst = Math.max(worst, apart(small.get(), scaled(ready.get().adjust(step.get()), factor)));
+                        worst = Math.max(
+                                worst, apart(small.get(), scaled(ready.get().adjust(step.get()), factor)));
                     }
                 }
             }
@@ -162,7 +163,9 @@ class ScaleTest {
         }
         piece.notches().forEach(notch -> points.add(piece.pointOf(notch)));
         piece.marks().forEach(mark -> points.add(mark.point()));
-        piece.lines().forEach(line -> points.addAll(List.of(line.path().start(), line.path().end())));
+        piece.lines()
+                .forEach(line ->
+                        points.addAll(List.of(line.path().start(), line.path().end())));
         return points;
     }
 }

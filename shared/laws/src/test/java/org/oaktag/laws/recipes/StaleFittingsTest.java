@@ -88,8 +88,7 @@ class StaleFittingsTest {
             addToUpperArm(mm(12)),
             taperSleeve(mm(250)));
 
-    private static final List<Name> GUSSET_SEAMS =
-            List.of(Name.of("front gusset lower"), Name.of("back gusset lower"));
+    private static final List<Name> GUSSET_SEAMS = List.of(Name.of("front gusset lower"), Name.of("back gusset lower"));
 
     /** What moves a corner to which a gusset is sewn. */
     private static final List<Step> MOVING_GUSSETS = List.of(

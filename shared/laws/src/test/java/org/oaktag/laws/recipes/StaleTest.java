@@ -7,8 +7,8 @@ import static org.oaktag.adjustments.Bodies.shortenBody;
 import static org.oaktag.adjustments.Finishes.frontPouch;
 import static org.oaktag.adjustments.Finishes.patchPocket;
 import static org.oaktag.adjustments.Necklines.widenNeckline;
-import static org.oaktag.adjustments.Sleeves.raglanSleeve;
 import static org.oaktag.adjustments.Sleeves.fitCapToArmhole;
+import static org.oaktag.adjustments.Sleeves.raglanSleeve;
 import static org.oaktag.measure.Length.cm;
 import static org.oaktag.measure.Length.mm;
 
@@ -93,9 +93,11 @@ class StaleTest {
         assertThat(pouchFirst.stale(block)).singleElement().satisfies(pouch -> {
             assertThat(pouch.seam()).isEqualTo(FinishNames.POUCH);
             assertThat(pouch.text())
-                    .isEqualTo("'lengthen the body' was done after 'lay a pouch on the front': the place of the pouch on"
-                            + " the front is " + mm(longer).text() + " from where it would be laid now: lay a pouch on"
-                            + " the front again, or move 'lengthen the body' before 'lay a pouch on the front'");
+                    .isEqualTo(
+                            "'lengthen the body' was done after 'lay a pouch on the front': the place of the pouch on"
+                                    + " the front is " + mm(longer).text()
+                                    + " from where it would be laid now: lay a pouch on"
+                                    + " the front again, or move 'lengthen the body' before 'lay a pouch on the front'");
             assertThat(pouch.reordered(pouchFirst).orElseThrow().stale(block)).isEmpty();
             assertThat(pouch.refitted(pouchFirst).orElseThrow().stale(block)).isEmpty();
         });
@@ -106,8 +108,7 @@ class StaleTest {
         Piece front = block.piece(TopNames.FRONT);
         double hem = front.corner(EdgeNames.CENTRE, End.START).y()
                 - front.corner(EdgeNames.SHOULDER, End.START).y();
-        Recipe cropped =
-                Recipe.of("cropped", patchPocket(cm(11), cm(13), cm(3), mm(hem - 160)), shortenBody(mm(100)));
+        Recipe cropped = Recipe.of("cropped", patchPocket(cm(11), cm(13), cm(3), mm(hem - 160)), shortenBody(mm(100)));
         assertThat(cropped.stale(block))
                 .extracting(Stale::fault)
                 .containsExactly(
