@@ -101,12 +101,20 @@ public final class CapHalf {
         return crown(Point.of(0, 0), Point.of(width, height).plus(rise), lower.startDirection());
     }
 
-    /** Draws a crown from the top to the notch, which it reaches in the direction in which the lower part goes on. */
+    /**
+     * Draws a crown from the top to the notch, which it reaches in the direction in which the lower part goes on. It
+     * leaves the top level and falls all the way: where the notch lies so little below the top that the handle there would
+     * reach above it, the handle ends level with the top.
+     */
     static Cubic crown(Point top, Point notch, Vector direction) {
         double chord = top.distanceTo(notch);
         double level = Math.signum(notch.x() - top.x()) * HANDLE_AT_TOP * chord;
-        return new Cubic(
-                top, top.plus(Vector.of(level, 0)), notch.plus(direction.times(-HANDLE_AT_NOTCH * chord)), notch);
+        Point fromNotch = notch.plus(direction.times(-HANDLE_AT_NOTCH * chord));
+        if (fromNotch.y() < top.y() && notch.y() > top.y()) {
+            double share = (notch.y() - top.y()) / (notch.y() - fromNotch.y());
+            fromNotch = Point.of(notch.x() + share * (fromNotch.x() - notch.x()), top.y());
+        }
+        return new Cubic(top, top.plus(Vector.of(level, 0)), fromNotch, notch);
     }
 
     /** Moves the very last point to the origin, off which it lies by rounding. */
