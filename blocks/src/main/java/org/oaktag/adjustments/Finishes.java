@@ -67,7 +67,7 @@ public final class Finishes {
      * @throws org.oaktag.PatternException if one is out of its range
      */
     public static FrontPouch frontPouch(Length width, Length height) {
-        return new FrontPouch(width, height, Length.ZERO, Optional.empty());
+        return new FrontPouch(width, height, Length.ZERO, Optional.empty(), Optional.empty());
     }
 
     /**

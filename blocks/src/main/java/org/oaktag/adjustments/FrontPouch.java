@@ -20,14 +20,17 @@ import org.oaktag.garment.Garment;
 import org.oaktag.garment.Grainline;
 import org.oaktag.garment.Note;
 import org.oaktag.garment.Piece;
+import org.oaktag.geometry.Crossings;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
+import org.oaktag.geometry.Transform;
 import org.oaktag.geometry.Vector;
 import org.oaktag.measure.Length;
 
 /**
  * Lays a pouch on the centre of the front, cut on the fold, with a slanted opening at either side, and marks its place on
- * the front. A pouch that is there already is replaced. Immutable.
+ * the front. Its lower edge runs as the hem does, so that it can be caught in the seam of a hem band. A pouch that is there
+ * already is replaced. Immutable.
  *
  * <pre>{@code
  * Garment warmHands = top.adjust(frontPouch(cm(32), cm(19)).raisedBy(cm(2)));
@@ -38,9 +41,12 @@ import org.oaktag.measure.Length;
  * @param width how wide the whole pouch is at its lower edge, 180 to 500 mm
  * @param height how high it is, 120 to 350 mm
  * @param aboveHem how far its lower edge lies above the hem at centre front, 0 to 200 mm
+ * @param offSides how far it must stay from the side seams at the hem, 5 to 150 mm: on a narrower front it is made smaller; empty
+ *     to have it as large as asked or not at all
  * @param cloth what it is cut from, or empty for the cloth of the front
  */
-public record FrontPouch(Length width, Length height, Length aboveHem, Optional<Cloth> cloth) implements Step {
+public record FrontPouch(Length width, Length height, Length aboveHem, Optional<Length> offSides, Optional<Cloth> cloth)
+        implements Step {
 
     private static final double UPPER = 0.62;
     private static final double SIDE = 0.45;
@@ -54,11 +60,12 @@ public record FrontPouch(Length width, Length height, Length aboveHem, Optional<
         Range.check("width of the pouch", "must be", width, Length.mm(180), Length.mm(500));
         Range.check("height of the pouch", "must be", height, Length.mm(120), Length.mm(350));
         Range.check("pouch above the hem", "must be", aboveHem, Length.mm(0), Length.mm(200));
+        offSides.ifPresent(least -> Range.check("pouch off the sides", "must be", least, Length.mm(5), Length.mm(150)));
     }
 
     /** Returns the step with a pouch cut from another cloth. */
     public FrontPouch cutFrom(Cloth other) {
-        return new FrontPouch(width, height, aboveHem, Optional.of(other));
+        return new FrontPouch(width, height, aboveHem, offSides, Optional.of(other));
     }
 
     /**
@@ -67,7 +74,17 @@ public record FrontPouch(Length width, Length height, Length aboveHem, Optional<
      * @throws org.oaktag.PatternException if that is out of its range
      */
     public FrontPouch raisedBy(Length above) {
-        return new FrontPouch(width, height, above, cloth);
+        return new FrontPouch(width, height, above, offSides, cloth);
+    }
+
+    /**
+     * Returns the step with a pouch that is made smaller, in the same shape, where it would come nearer to a side seam.
+     *
+     * @param least how far its lower edge ends from the side seam at least
+     * @throws org.oaktag.PatternException if that is out of its range
+     */
+    public FrontPouch keptOffSides(Length least) {
+        return new FrontPouch(width, height, aboveHem, Optional.of(least), cloth);
     }
 
     @Override
@@ -79,6 +96,7 @@ public record FrontPouch(Length width, Length height, Length aboveHem, Optional<
     public List<Amount> amounts() {
         List<Amount> amounts = new ArrayList<>(
                 List.of(Amount.of("width", width), Amount.of("height", height), Amount.of("above the hem", aboveHem)));
+        offSides.ifPresent(least -> amounts.add(Amount.of("off the sides", least)));
         cloth.ifPresent(given -> amounts.add(Amount.of("cloth", given.description())));
         return amounts;
     }
@@ -86,37 +104,59 @@ public record FrontPouch(Length width, Length height, Length aboveHem, Optional<
     /**
      * {@inheritDoc}
      *
-     * @throws org.oaktag.PatternException if the pouch does not lie inside the front
+     * @throws org.oaktag.PatternException if the pouch does not lie inside the front, or had to be smaller than a pouch may
+     *     be to keep off the sides
      */
     @Override
     public Reshaped reshape(Garment garment) {
         Piece front = TopPieces.half(garment, TopNames.FRONT, EdgeNames.HEM, EdgeNames.CENTRE);
-        Point foot = front.corner(EdgeNames.CENTRE, End.START).plus(Vector.of(0, -aboveHem.mm()));
+        FrontPouch fitted = fitted(front);
+        List<Note> notes = new ArrayList<>(List.of(Note.rule("upper edge "
+                + fitted.width.times(UPPER).text() + " = 0.62 of " + fitted.width.text()
+                + "; its place is marked on the front, to be marked again when the front moves")));
+        if (!fitted.equals(this)) {
+            notes.add(Note.done("made smaller to keep off the sides: " + fitted.width.text() + " wide and "
+                    + fitted.height.text() + " high"));
+        }
+        return fitted.laid(garment, front, notes);
+    }
+
+    private FrontPouch fitted(Piece front) {
+        Path hem = front.edge(EdgeNames.HEM).path();
+        double half = hem.start().x() - hem.end().x() - offSides.orElse(Length.ZERO).mm();
+        return offSides.isEmpty() || width.mm() <= 2 * half
+                ? this
+                : new FrontPouch(
+                        Length.mm(2 * half), height.times(2 * half / width.mm()), aboveHem, offSides, cloth);
+    }
+
+    private Reshaped laid(Garment garment, Piece front, List<Note> notes) {
+        Path bottom = bottom(front);
+        Point foot = bottom.end();
         List<Point> at = List.of(
                 foot.plus(Vector.of(0, -height.mm())),
                 foot.plus(Vector.of(UPPER * width.mm() / 2, -height.mm())),
                 foot.plus(Vector.of(width.mm() / 2, -SIDE * height.mm())),
-                foot.plus(Vector.of(width.mm() / 2, 0)),
+                bottom.start(),
                 foot);
         Piece pouch = Piece.of(
                 FinishNames.POUCH,
                 List.of(
                         Edge.straight(EdgeNames.TOP, at.get(0), at.get(1)),
-                        Edge.straight(FinishNames.OPENING, at.get(1), at.get(2)),
+                        Edge.straight(EdgeNames.OPENING, at.get(1), at.get(2)),
                         Edge.straight(EdgeNames.SIDE, at.get(2), at.get(3)),
-                        Edge.straight(EdgeNames.BOTTOM, at.get(3), at.get(4)),
+                        new Edge(EdgeNames.BOTTOM, bottom),
                         Edge.straight(EdgeNames.CENTRE, at.get(4), at.get(0))),
                 grain(at),
                 Cut.onFold(EdgeNames.CENTRE),
                 cloth.orElse(front.cloth()));
         LaidOn laid = new LaidOn(
                 FinishNames.POUCH,
-                Path.polyline(at.get(0), at.get(1), at.get(2), at.get(3), at.get(4)),
+                Path.polyline(at.get(0), at.get(1), at.get(2), at.get(3)).then(bottom),
                 at.subList(1, 4));
         return new Reshaped(
                 Assembly.of(garment).put(laid.on(front)).put(pouch).done(),
-                List.of(Note.rule("upper edge " + width.times(UPPER).text() + " = 0.62 of " + width.text()
-                        + "; its place is marked on the front, to be marked again when the front moves")),
+                notes,
                 List.of(
                         new Dimension(TopNames.FRONT, at.get(4), at.get(0), "height " + height.text()),
                         new Dimension(
@@ -124,6 +164,18 @@ public record FrontPouch(Length width, Length height, Length aboveHem, Optional<
                                 at.get(4),
                                 at.get(3),
                                 "half width " + width.times(0.5).text())));
+    }
+
+    /** Returns the lower edge: the hem itself, so much higher, from as far from the centre as half the pouch is wide. */
+    private Path bottom(Piece front) {
+        Transform up = Transform.translation(0, -aboveHem.mm());
+        Path hem = front.edge(EdgeNames.HEM).path().transformed(up);
+        Point side = hem.end().plus(Vector.of(width.mm() / 2, 0));
+        return Crossings.pointsOnLine(hem, side, Vector.of(0, 1)).stream()
+                .map(hem::nearest)
+                .map(crossed -> hem.sub(crossed.distanceAlong(), hem.length()))
+                .findFirst()
+                .orElseGet(() -> Path.polyline(side, hem.end()));
     }
 
     private static Grainline grain(List<Point> at) {

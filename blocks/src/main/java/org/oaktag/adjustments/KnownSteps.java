@@ -120,6 +120,7 @@ public final class KnownSteps {
                         .usually("width", 280, 380)
                         .usually("height", 170, 230)
                         .usually("above hem", 0, 40)
+                        .usually("off sides", 20, 60)
                         .usually("cloth stretch", 15, 80),
                 kind(PatchPocket.class)
                         .usually("width", 90, 150)

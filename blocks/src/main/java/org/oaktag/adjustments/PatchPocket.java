@@ -94,7 +94,7 @@ public record PatchPocket(Length width, Length height, Length fromCentre, Length
         Piece pocket = Piece.of(
                 FinishNames.POCKET,
                 List.of(
-                        Edge.straight(EdgeNames.TOP, a, b),
+                        Edge.straight(EdgeNames.OPENING, a, b),
                         Edge.straight(BandNames.SIDE, b, c),
                         Edge.straight(EdgeNames.BOTTOM, c, d),
                         Edge.straight(EdgeNames.CENTRE, d, a)),

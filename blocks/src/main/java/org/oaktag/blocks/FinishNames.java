@@ -56,8 +56,5 @@ public final class FinishNames {
     /** A pocket laid on to the front. */
     public static final Name POCKET = Name.of("pocket");
 
-    /** The slanted edge of a pouch, where the hand goes in. */
-    public static final Name OPENING = Name.of("opening");
-
     private FinishNames() {}
 }

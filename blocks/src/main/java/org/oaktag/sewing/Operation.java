@@ -8,7 +8,7 @@ import org.oaktag.garment.SeamRule;
 import org.oaktag.garment.SeamSide;
 
 /**
- * One thing to be sewn: a seam, or a hem that is turned up. Immutable.
+ * One thing to be sewn: a seam, a piece laid on to another, or an edge that is turned back. Immutable.
  *
  * <pre>{@code
  * for (Operation operation : AssemblyOrder.of(hooded).operations()) {
@@ -17,12 +17,12 @@ import org.oaktag.garment.SeamSide;
  * }</pre>
  *
  * @param number its place in the order, counted from 1
- * @param name the name of the seam, or of the piece whose hem it is
+ * @param name the name of the seam, of the piece that is laid on, or of the piece and its edge that is turned back
  * @param work what is sewn
  * @param inTheRound whether it closes on itself when it is sewn
  * @param stitches the stitches suggested for the cloth, the one that holds first
  * @param seamClass the class of the seam
- * @param notches the notches that meet, in the order in which they come up
+ * @param notches the notches that meet, in the order in which they come up, or the marks that say where a piece is laid on
  */
 public record Operation(
         int number,
@@ -46,7 +46,15 @@ public record Operation(
     public record Join(SeamSide a, SeamSide b, SeamRule rule) implements Work {}
 
     /**
-     * A free edge turned up.
+     * A piece stitched on to another one along its place there, but for its openings.
+     *
+     * @param piece what is laid on
+     * @param shell on which piece
+     */
+    public record LayOn(Name piece, Name shell) implements Work {}
+
+    /**
+     * A free edge turned back: a hem, or the opening of a pouch or a pocket.
      *
      * @param edge the edge
      */

@@ -10,6 +10,8 @@ package org.oaktag.sewing;
 public enum SeamClass {
     /** Plies laid on each other, edges together, and joined. */
     SUPERIMPOSED(1, "superimposed"),
+    /** Stitched on to the face of a ply, such as a pocket (class and use from memory). */
+    DECORATIVE(5, "decorative"),
     /** The edge of one ply, turned or finished by itself. */
     EDGE_FINISHING(6, "edge finishing");
 

@@ -12,18 +12,24 @@ import org.jspecify.annotations.Nullable;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.Edge;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
+import org.oaktag.garment.InnerLine;
+import org.oaktag.garment.Mark;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
 import org.oaktag.garment.Seam;
 import org.oaktag.garment.SeamRule;
 import org.oaktag.garment.SeamSide;
+import org.oaktag.geometry.Path;
 
-/** Puts the seams of a garment in order. Used once, by one thread. */
+/** Puts the seams of a garment in order, after what is laid on and before the hems. Used once, by one thread. */
 final class Sequence {
+
+    /** How far a mark of a placement line may lie off it through rounding, mm. */
+    private static final double ON_LINE = 1e-6;
+
     private final Garment garment;
     private final Glue glue;
     private final List<Rings.Ring> rings;
@@ -43,6 +49,7 @@ final class Sequence {
     }
 
     List<Operation> operations() {
+        layOn();
         while (sewn.size() < garment.seams().size()) {
             Seam next = smallest(true)
                     .or(() -> smallest(false))
@@ -118,14 +125,13 @@ final class Sequence {
         unit.forEach(piece -> units.put(piece, unit));
         Set<Seam> closing = closing(seam);
         boolean held = seam.a().runs().stream().allMatch(run -> isSewnAgain(seam, run.edge()));
-        operations.add(new Operation(
-                operations.size() + 1,
+        add(
                 seam.name(),
                 new Operation.Join(seam.a(), seam.b(), seam.rule()),
                 !closing.isEmpty() && sewn.containsAll(closing),
                 Stitches.join(isKnit(edges(seam)), held),
                 SeamClass.SUPERIMPOSED,
-                notches(seam)));
+                notches(seam));
         sewn.add(seam);
     }
 
@@ -134,29 +140,72 @@ final class Sequence {
                 .anyMatch(other -> !other.equals(seam) && !sewn.contains(other) && other.has(edge));
     }
 
-    private void hems() {
-        for (Piece piece : garment.pieces()) {
-            EdgeRef hem = EdgeRef.of(piece.name(), EdgeNames.HEM);
-            if (piece.hasEdge(EdgeNames.HEM) && garment.seams().stream().noneMatch(seam -> seam.has(hem))) {
-                operations.add(new Operation(
-                        operations.size() + 1,
-                        piece.name().with("hem"),
-                        new Operation.Hem(hem),
-                        isClosed(piece),
-                        Stitches.hem(isKnit(Set.of(hem))),
-                        SeamClass.EDGE_FINISHING,
-                        List.of()));
+    /** Whatever has its place marked on another piece is laid on first, while that lies flat, its openings turned back before. */
+    private void layOn() {
+        for (Piece shell : garment.pieces()) {
+            for (InnerLine line : shell.lines()) {
+                if (line.use() == InnerLine.Use.PLACEMENT && garment.hasPiece(line.name())) {
+                    turnBack(line.name());
+                    add(
+                            line.name(),
+                            new Operation.LayOn(line.name(), shell.name()),
+                            false,
+                            Stitches.layOn(),
+                            SeamClass.DECORATIVE,
+                            marksOn(line.path(), shell));
+                    Set<Name> unit = units.getOrDefault(shell.name(), new HashSet<>());
+                    unit.add(line.name());
+                    units.put(line.name(), unit);
+                }
             }
         }
     }
 
-    /** At either end the hem runs on over a seam, or into its other half at the fold of the cloth. */
-    private boolean isClosed(Piece piece) {
-        return List.of(piece.before(EdgeNames.HEM), piece.after(EdgeNames.HEM)).stream()
+    private static List<Name> marksOn(Path line, Piece shell) {
+        return shell.marks().stream()
+                .filter(mark -> line.nearest(mark.point()).distance() < ON_LINE)
+                .map(Mark::name)
+                .toList();
+    }
+
+    private void hems() {
+        garment.pieces().forEach(piece -> turnBack(piece.name()));
+    }
+
+    private void turnBack(Name piece) {
+        for (EdgeRef edge : garment.turnedBack()) {
+            Operation.Hem hem = new Operation.Hem(edge);
+            if (edge.piece().equals(piece)
+                    && operations.stream().noneMatch(each -> each.work().equals(hem))) {
+                add(
+                        piece.with(edge.edge().value()),
+                        hem,
+                        isClosed(garment.piece(piece), edge.edge()),
+                        Stitches.hem(isKnit(Set.of(edge))),
+                        SeamClass.EDGE_FINISHING,
+                        List.of());
+            }
+        }
+    }
+
+    /** At either end the edge runs on over a seam, or into its other half at the fold of the cloth. */
+    private boolean isClosed(Piece piece, Name edge) {
+        return List.of(piece.before(edge), piece.after(edge)).stream()
                 .map(Edge::name)
-                .allMatch(edge ->
-                        (piece.cut() instanceof Cut.OnFold fold && fold.edge().equals(edge))
-                                || garment.seams().stream().anyMatch(seam -> seam.has(EdgeRef.of(piece.name(), edge))));
+                .allMatch(end -> (piece.cut() instanceof Cut.OnFold fold
+                                && fold.edge().equals(end))
+                        || garment.seams().stream().anyMatch(seam -> seam.has(EdgeRef.of(piece.name(), end))));
+    }
+
+    private void add(
+            Name name,
+            Operation.Work work,
+            boolean inTheRound,
+            List<Stitch> stitches,
+            SeamClass seamClass,
+            List<Name> notches) {
+        operations.add(
+                new Operation(operations.size() + 1, name, work, inTheRound, stitches, seamClass, notches));
     }
 
     private boolean isKnit(Set<EdgeRef> edges) {

@@ -20,6 +20,11 @@ final class Stitches {
         return knit ? List.of(Stitch.SAFETY_OVEREDGE) : List.of(Stitch.LOCKSTITCH, Stitch.OVEREDGE);
     }
 
+    /** Returns the stitches that hold what is laid on: nothing stretches there. */
+    static List<Stitch> layOn() {
+        return List.of(Stitch.LOCKSTITCH);
+    }
+
     /** Returns the stitches of a hem that is turned up. */
     static List<Stitch> hem(boolean knit) {
         return List.of(knit ? Stitch.COVER : Stitch.LOCKSTITCH);

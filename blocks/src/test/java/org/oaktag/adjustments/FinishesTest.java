@@ -19,6 +19,16 @@ import static org.oaktag.measure.Length.mm;
 import static org.oaktag.measure.Percent.percent;
 
 import java.util.List;
+import static org.oaktag.adjustments.Bodies.straightenSideSeams;
+import org.oaktag.garment.CutLine;
+import org.oaktag.garment.Allowances;
+import org.oaktag.garment.Allowance;
+import org.oaktag.geometry.Transform;
+import org.oaktag.geometry.Vector;
+import org.oaktag.geometry.Point;
+import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Outline;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.oaktag.PatternException;
 import org.oaktag.blocks.FinishNames;
@@ -28,6 +38,7 @@ import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
+import org.oaktag.garment.Note;
 import org.oaktag.garment.Piece;
 
 /** Facings, linings, neckbands and pockets: invariants, and numbers worked out beside the check. */
@@ -152,6 +163,53 @@ class FinishesTest {
                 .isInstanceOf(PatternException.class)
                 .hasMessageContaining("must have edge 'shoulder' for this step")
                 .hasMessageContaining("take this step before 'make a raglan sleeve'");
+    }
+
+    @Test
+    void a_pouch_follows_the_hem_and_its_opening_is_turned_back_square() {
+        Garment top = observersTop().adjust(straightenSideSeams()).adjust(frontPouch(mm(340), mm(230)));
+        Piece front = top.piece(TopNames.FRONT);
+        Piece pouch = top.piece(FinishNames.POUCH);
+        Path hem = front.edge(EdgeNames.HEM).path();
+        Path bottom = pouch.edge(EdgeNames.BOTTOM).path();
+        assertThat(bottom.bounds().height()).as("a hem that rises").isGreaterThan(0.1);
+        for (int i = 0; i <= 10; i++) {
+            Point on = bottom.pointAt(bottom.length() * i / 10);
+            assertThat(hem.nearest(on).distance()).isLessThan(1e-6);
+        }
+        assertThat(front.edge(EdgeNames.CENTRE).path().start().x() + 170)
+                .isCloseTo(bottom.start().x(), within(1e-6));
+        Allowance opening = Allowances.industryKnit(top).of(pouch, EdgeNames.OPENING);
+        assertThat(opening).isEqualTo(Allowance.foldedSquare(mm(25)));
+        // Both corners are wider than a right angle, so that what is folded back square lies on the pouch.
+        Path edge = pouch.edge(EdgeNames.OPENING).path();
+        Vector outwards = edge.endDirection().perpendicular().times(-1);
+        Outline cut = CutLine.of(pouch, Allowances.industryKnit(top)).outline();
+        List<Point> beyond = IntStream.range(0, 2000)
+                .mapToObj(i -> cut.path().pointAt(cut.path().length() * i / 2000))
+                .filter(point -> point.minus(edge.start()).dot(outwards) > 0)
+                .toList();
+        assertThat(beyond)
+                .hasSizeGreaterThan(50)
+                .allMatch(point ->
+                        cut.contains(Transform.mirror(edge.start(), edge.end()).apply(point)));
+    }
+
+    @Test
+    void a_pouch_kept_off_the_sides_is_made_smaller_in_its_shape_and_says_so() {
+        Garment top = observersTop().adjust(straightenSideSeams());
+        Path hem = top.piece(TopNames.FRONT).edge(EdgeNames.HEM).path();
+        double half = hem.start().x() - hem.end().x();
+        Garment kept = top.adjust(frontPouch(mm(500), mm(230)).keptOffSides(mm(40)));
+        Piece pouch = kept.piece(FinishNames.POUCH);
+        assertThat(pouch.edge(EdgeNames.BOTTOM).path().start().x())
+                .isCloseTo(hem.start().x() - 40, within(1e-6));
+        assertThat(pouch.outline().bounds().height()).isCloseTo(230 * (half - 40) / 250, within(1e-6));
+        assertThat(kept.history().get(kept.history().size() - 1).notes())
+                .anyMatch(note -> note.kind() == Note.Kind.DONE && note.text().startsWith("made smaller"));
+        Garment fits = top.adjust(frontPouch(mm(320), mm(200)).keptOffSides(mm(40)));
+        assertThat(fits.pieces())
+                .isEqualTo(top.adjust(frontPouch(mm(320), mm(200))).pieces());
     }
 
     private static double area(Garment garment, Name piece) {

@@ -38,7 +38,12 @@ public record Allowance(Length width, Ends ends) {
          * The mirror image, through this edge, of the piece beside it: what is folded up along the edge then lies on the
          * piece, side upon side, however the sides taper. Beside a curved edge the mirror is its tangent at the corner.
          */
-        FOLDED_BACK
+        FOLDED_BACK,
+        /**
+         * Folded back as well, but square to this edge, as {@link #SQUARED} is. At a wide corner in which no seam ends, such as
+         * that of the opening of a pouch, the mirror image would flare and add nothing but bulk.
+         */
+        FOLDED_SQUARE
     }
 
     /**
@@ -70,9 +75,24 @@ public record Allowance(Length width, Ends ends) {
         return new Allowance(width, Ends.FOLDED_BACK);
     }
 
+    /** Returns an allowance that is folded up along its edge and ends square to it. */
+    public static Allowance foldedSquare(Length width) {
+        return new Allowance(width, Ends.FOLDED_SQUARE);
+    }
+
     /** Tells whether the edge is a fold: there is something to fold up. */
     public boolean isFoldedBack() {
+        return (ends == Ends.FOLDED_BACK || ends == Ends.FOLDED_SQUARE) && width.mm() > 0;
+    }
+
+    /** Tells whether it mirrors the piece beside it. */
+    boolean isMirrored() {
         return ends == Ends.FOLDED_BACK && width.mm() > 0;
+    }
+
+    /** Tells whether it is cut square to its edge. */
+    boolean isSquared() {
+        return ends == Ends.SQUARED || ends == Ends.FOLDED_SQUARE;
     }
 
     static void check(String thing, Length width) {

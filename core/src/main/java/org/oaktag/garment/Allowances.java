@@ -38,6 +38,7 @@ public record Allowances(
     private static final Length KNIT_SEAM = Length.mm(10);
     private static final Length KNIT_NECKLINE = Length.mm(6);
     private static final Allowance KNIT_HEM = Allowance.foldedBack(Length.mm(25));
+    private static final Allowance KNIT_OPENING = Allowance.foldedSquare(Length.mm(25));
 
     /**
      * Copies the maps and checks the standard width.
@@ -62,7 +63,8 @@ public record Allowances(
     /**
      * Returns the allowances that makers of knits leave on this garment (common practice): 10 mm on seams; 6 mm on a
      * neckline, on whatever is sewn to it and on what is sewn to that; 25 mm on a hem that is turned up, its ends folded
-     * back. A hem that is sewn to a band is a seam. Interfacing is fused, and so cut without allowance.
+     * back, and on the opening of a pouch or a pocket, its ends square. A hem that is sewn to a band is a seam. Interfacing is
+     * fused, and so cut without allowance.
      */
     public static Allowances industryKnit(Garment garment) {
         List<Set<EdgeRef>> seams =
@@ -82,11 +84,10 @@ public record Allowances(
         for (EdgeRef edge : atNeckline) {
             allowances = allowances.with(edge, KNIT_NECKLINE);
         }
+        for (EdgeRef edge : garment.turnedBack()) {
+            allowances = allowances.with(edge, edge.edge().equals(EdgeNames.OPENING) ? KNIT_OPENING : KNIT_HEM);
+        }
         for (Piece piece : garment.pieces()) {
-            EdgeRef hem = EdgeRef.of(piece.name(), EdgeNames.HEM);
-            if (piece.hasEdge(EdgeNames.HEM) && !sewn.contains(hem)) {
-                allowances = allowances.with(hem, KNIT_HEM);
-            }
             if (piece.cloth().use().equals(Cloth.INTERFACING)) {
                 for (Edge edge : piece.edges()) {
                     allowances = allowances.with(EdgeRef.of(piece.name(), edge.name()), Length.ZERO);

@@ -62,7 +62,7 @@ record CutBorder(List<Stretch> stretches) {
         List<Stretch> stretches = new ArrayList<>();
         for (Edge edge : piece.edges()) {
             Allowance allowance = allowances.of(piece, edge.name());
-            if (allowance.isFoldedBack()) {
+            if (allowance.isMirrored()) {
                 stretches.addAll(turning(piece, edge, allowances));
             } else {
                 stretches.add(new Stretch(
@@ -199,10 +199,10 @@ record CutBorder(List<Stretch> stretches) {
     }
 
     private static CornerStyle corner(Allowance arriving, Allowance leaving) {
-        if (arriving.ends() == Allowance.Ends.SQUARED) {
+        if (arriving.isSquared()) {
             return CornerStyle.squaredToFirst(LIMIT);
         }
-        if (leaving.ends() == Allowance.Ends.SQUARED) {
+        if (leaving.isSquared()) {
             return CornerStyle.squaredToSecond(LIMIT);
         }
         boolean mitred = arriving.ends() == Allowance.Ends.MITRED && leaving.ends() == Allowance.Ends.MITRED;
@@ -213,7 +213,7 @@ record CutBorder(List<Stretch> stretches) {
         Edge before = piece.before(hem.name());
         Edge after = piece.after(hem.name());
         for (Edge neighbour : List.of(before, after)) {
-            if (allowances.of(piece, neighbour.name()).isFoldedBack()) {
+            if (allowances.of(piece, neighbour.name()).isMirrored()) {
                 throw PatternException.of(
                         "allowance of '" + EdgeRef.of(piece.name(), hem.name()) + "'",
                         "cannot be folded back where it meets another that is",

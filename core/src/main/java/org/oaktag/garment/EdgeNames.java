@@ -66,6 +66,9 @@ public final class EdgeNames {
     /** The lower edge of a band or of an upper panel. */
     public static final Name BOTTOM = Name.of("bottom");
 
+    /** The edge of a pouch or a pocket where the hand goes in. */
+    public static final Name OPENING = Name.of("opening");
+
     /** The upper edge of the extension of a vent, from the end of the sewn seam outwards. */
     public static final Name VENT_TOP = Name.of("vent top");
 

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiPredicate;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.oaktag.PatternException;
 import org.oaktag.measure.Length;
@@ -177,6 +178,16 @@ public final class Garment {
                         "seam of '" + title + "'",
                         name,
                         seams.stream().map(Seam::name).toList()));
+    }
+
+    /** Returns the edges that are turned back and stitched down: the hems, and the openings of pouches and pockets, that no seam takes in. */
+    public List<EdgeRef> turnedBack() {
+        return pieces.stream()
+                .flatMap(piece -> Stream.of(EdgeNames.HEM, EdgeNames.OPENING)
+                        .filter(piece::hasEdge)
+                        .map(edge -> EdgeRef.of(piece.name(), edge)))
+                .filter(edge -> seams.stream().noneMatch(seam -> seam.has(edge)))
+                .toList();
     }
 
     /**

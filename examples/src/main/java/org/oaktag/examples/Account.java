@@ -283,9 +283,7 @@ final class Account {
             table.row(
                     "" + operation.number(),
                     operation.name() + (operation.inTheRound() ? ", in the round" : ""),
-                    operation.work() instanceof Operation.Join join
-                            ? join.rule().word()
-                            : "turned up",
+                    Reports.rule(operation.work()),
                     operation.stitchText(),
                     "" + operation.seamClass().number(),
                     notches(operation));

@@ -5,6 +5,7 @@ import static org.oaktag.adjustments.Bands.hemBand;
 import static org.oaktag.adjustments.Bands.ribCuff;
 import static org.oaktag.adjustments.Bodies.lengthenBody;
 import static org.oaktag.adjustments.Bodies.straightenSideSeams;
+import static org.oaktag.adjustments.Finishes.frontPouch;
 import static org.oaktag.adjustments.Finishes.notchSeams;
 import static org.oaktag.adjustments.Hoods.hood;
 import static org.oaktag.adjustments.Hoods.lineHood;
@@ -74,6 +75,7 @@ public final class HoodedTop {
                 fitCapToArmhole(mm(6)),
                 straightenSleeve(),
                 splitSleeve(cm(14), CONTRAST),
+                frontPouch(cm(34), cm(23)).keptOffSides(cm(4)),
                 hemBand(cm(6), cm(3)).cutFrom(CONTRAST),
                 ribCuff(cm(7), RIB),
                 drawstring ? hood.withDrawstring() : hood,

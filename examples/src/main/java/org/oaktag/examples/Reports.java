@@ -113,20 +113,35 @@ final class Reports {
     }
 
     private static List<String> operation(Operation operation) {
-        Optional<Operation.Join> join =
-                operation.work() instanceof Operation.Join joined ? Optional.of(joined) : Optional.empty();
+        List<String> sides = sides(operation.work());
         return List.of(
                 String.valueOf(operation.number()),
                 operation.name().value(),
-                operation.work() instanceof Operation.Hem hem
-                        ? hem.edge().id()
-                        : join.map(each -> each.a().text()).orElse(""),
-                join.map(each -> each.b().text()).orElse(""),
-                join.map(each -> each.rule().word()).orElse("turned up"),
+                sides.get(0),
+                sides.get(1),
+                rule(operation.work()),
                 String.valueOf(operation.inTheRound()),
                 operation.stitchText(),
                 String.valueOf(operation.seamClass().number()),
                 operation.notches().stream().map(Name::hyphenated).collect(Collectors.joining(" ")));
+    }
+
+    private static List<String> sides(Operation.Work work) {
+        if (work instanceof Operation.Join join) {
+            return List.of(join.a().text(), join.b().text());
+        }
+        if (work instanceof Operation.LayOn laid) {
+            return List.of(laid.shell().value(), laid.piece().value());
+        }
+        return work instanceof Operation.Hem hem ? List.of(hem.edge().id(), "") : List.of("", "");
+    }
+
+    /** Returns the word for how one side is made to fit the other, or what else is done. */
+    static String rule(Operation.Work work) {
+        if (work instanceof Operation.Join join) {
+            return join.rule().word();
+        }
+        return work instanceof Operation.LayOn ? "laid on" : "turned back";
     }
 
     private static String mm(Optional<Length> length) {

@@ -70,7 +70,7 @@ class NightCrewTest {
                         "cut-list.csv")
                 .contains("assembly.csv", "lay-shell.svg", "lay-contrast.svg", "lay-lining.svg", "lay-rib.svg")
                 .filteredOn(name -> name.matches("steps/\\d\\d-[a-z-]+\\.svg"))
-                .hasSize(13);
+                .hasSize(14);
         List<Csv.Row> seams = Csv.rows(files.getOrDefault("seams.csv", ""));
         assertThat(seams).hasSizeGreaterThan(15).allSatisfy(seam -> {
             assertThat(seam.text("true")).as(seam.text("seam")).isEqualTo("true");

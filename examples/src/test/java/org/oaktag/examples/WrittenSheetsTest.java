@@ -197,7 +197,7 @@ class WrittenSheetsTest {
         sheet(body, "pattern.svg")
                 .paths()
                 .forEach(path -> boxes.merge(path.group(), path.shape().getBounds2D(), Rectangle2D::createUnion));
-        assertThat(boxes).hasSize(12);
+        assertThat(boxes).hasSize(13);
         List<Map.Entry<String, Rectangle2D>> groups = List.copyOf(boxes.entrySet());
         for (int i = 0; i < groups.size(); i++) {
             for (int j = i + 1; j < groups.size(); j++) {
@@ -237,7 +237,7 @@ class WrittenSheetsTest {
                 seen.add(group);
             }
         });
-        assertThat(seen).hasSize(11);
+        assertThat(seen).hasSize(12);
     }
 
     /** The edges of a piece joined to its outline. */

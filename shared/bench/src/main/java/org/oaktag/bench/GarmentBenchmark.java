@@ -18,7 +18,7 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * A whole garment on one core: the hooded top of the examples, drafted, adjusted in thirteen steps with their history, and
+ * A whole garment on one core: the hooded top of the examples, drafted, adjusted in fourteen steps with their history, and
  * walked. With {@code -prof gc}, what it allocates.
  */
 @State(Scope.Benchmark)
@@ -58,7 +58,7 @@ public class GarmentBenchmark {
         return HoodedTop.block(body);
     }
 
-    /** The thirteen steps alone, with their history. */
+    /** The fourteen steps alone, with their history. */
     @Benchmark
     public Garment adjust() {
         return HoodedTop.recipe(false).applyTo(block);

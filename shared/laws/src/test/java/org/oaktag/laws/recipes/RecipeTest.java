@@ -88,8 +88,8 @@ class RecipeTest {
                 .containsExactly(
                         "changed, step 1: widen the neckline, along 8 mm to 12 mm",
                         "moved from step 3 to step 2: lower the armhole",
-                        "added as step 13: lower the front neckline",
-                        "left out, step 12: line the hood");
+                        "added as step 14: lower the front neckline",
+                        "left out, step 13: line the hood");
     }
 
     @Test

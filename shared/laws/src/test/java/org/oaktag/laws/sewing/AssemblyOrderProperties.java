@@ -13,6 +13,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 import org.oaktag.blocks.BandNames;
+import org.oaktag.blocks.FinishNames;
 import org.oaktag.blocks.HoodNames;
 import org.oaktag.blocks.KnitTop;
 import org.oaktag.blocks.TopNames;
@@ -20,6 +21,8 @@ import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Ease;
 import org.oaktag.examples.HoodedTop;
 import org.oaktag.garment.Cloth;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Seam;
@@ -55,6 +58,7 @@ class AssemblyOrderProperties {
         Garment top = top(body);
         List<Operation> operations = AssemblyOrder.of(top).operations();
         assertThat(operations)
+                .filteredOn(each -> each.work() instanceof Operation.Join)
                 .extracting(Operation::name)
                 .containsExactlyInAnyOrderElementsOf(
                         top.seams().stream().map(Seam::name).toList());
@@ -70,7 +74,14 @@ class AssemblyOrderProperties {
         List<Set<Name>> parts = new ArrayList<>();
         top(body).pieces().forEach(piece -> parts.add(new HashSet<>(Set.of(piece.name()))));
         for (Operation operation : AssemblyOrder.of(top(body)).operations()) {
-            Operation.Join join = (Operation.Join) operation.work();
+            if (operation.work() instanceof Operation.LayOn laid) {
+                parts.removeIf(Set.of(laid.piece())::equals);
+                parts.removeIf(Set.of(laid.shell())::equals);
+                parts.add(Set.of(laid.piece(), laid.shell()));
+            }
+            if (!(operation.work() instanceof Operation.Join join)) {
+                continue;
+            }
             for (SeamSide side : List.of(join.a(), join.b())) {
                 Set<Name> pieces = new HashSet<>();
                 side.runs().forEach(run -> pieces.add(run.edge().piece()));
@@ -116,6 +127,19 @@ class AssemblyOrderProperties {
         assertThat(place(order, TopNames.SHOULDER_SEAM)).isLessThan(place(order, HoodNames.NECK_SEAM));
         assertThat(place(order, TopNames.SIDE_SEAM)).isLessThan(place(order, BandNames.FRONT_HEM_SEAM));
         assertThat(place(order, BandNames.FRONT_FOLD_SEAM)).isLessThan(place(order, BandNames.FRONT_HEM_SEAM));
+    }
+
+    /** A pouch is turned back at its openings, laid on while the front is flat, and caught in the seam of the hem band. */
+    @Property(tries = 10)
+    void the_pouch_is_laid_on_before_the_seams_and_its_openings_before_that(@ForAll BodyMeasurements body) {
+        List<Operation> operations = AssemblyOrder.of(top(body)).operations();
+        assertThat(operations.get(0).work())
+                .isEqualTo(new Operation.Hem(EdgeRef.of(FinishNames.POUCH, EdgeNames.OPENING)));
+        assertThat(operations.get(0).stitchText()).isEqualTo("406");
+        assertThat(operations.get(1).work()).isEqualTo(new Operation.LayOn(FinishNames.POUCH, TopNames.FRONT));
+        assertThat(operations.get(1).notches()).hasSize(3);
+        assertThat(operations.subList(2, operations.size()))
+                .allMatch(each -> each.work() instanceof Operation.Join);
     }
 
     @Property(tries = 10)
