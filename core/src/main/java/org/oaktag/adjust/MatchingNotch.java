@@ -1,6 +1,7 @@
 package org.oaktag.adjust;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -19,6 +20,10 @@ import org.oaktag.garment.Piece;
 record MatchingNotch(double share, int count) {
 
     private static final List<Double> SHARES = List.of(1.0 / 3, 0.25, 0.4, 0.2, 0.28, 0.37, 0.15, 0.44);
+
+    /** The greatest share that is tried. */
+    static final double FARTHEST = Collections.max(SHARES);
+
     private static final int MOST_CUTS = 3;
 
     /**

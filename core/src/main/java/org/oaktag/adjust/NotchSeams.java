@@ -43,6 +43,12 @@ public record NotchSeams() implements Step {
         return List.of();
     }
 
+    /**
+     * {@inheritDoc}
+     *
+     * @throws org.oaktag.PatternException if one edge of a seam that needs a notch is so much shorter than the other that the
+     *     notch would lie off it; the message gives both lengths and what mends the seam
+     */
     @Override
     public Reshaped reshape(Garment garment) {
         List<Note> notes = new ArrayList<>();
@@ -58,6 +64,7 @@ public record NotchSeams() implements Step {
             if (sewn.isFolded(garment)) {
                 folded.add(sewn);
             } else if (sewn.length() >= SHORTEST && !notching.isDistinct(sewn)) {
+                sewn.checkAlike(garment);
                 Optional<MatchingNotch> choice = notching.choice(sewn, cuts(seam));
                 if (choice.isPresent()) {
                     notching.set(sewn, choice.get());
@@ -67,7 +74,10 @@ public record NotchSeams() implements Step {
                 }
             }
         }
-        folded.forEach(notching::carry);
+        for (SewnPair sewn : folded) {
+            sewn.checkAlike(notching.notched());
+            notching.carry(sewn);
+        }
         notes.add(
                 0,
                 Note.rule("edges within " + Length.mm(EdgePattern.ALIKE_LENGTH).text()

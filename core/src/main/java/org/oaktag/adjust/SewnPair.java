@@ -2,6 +2,7 @@ package org.oaktag.adjust;
 
 import java.util.List;
 import java.util.Optional;
+import org.oaktag.PatternException;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
@@ -12,6 +13,7 @@ import org.oaktag.garment.Piece;
 import org.oaktag.garment.Seam;
 import org.oaktag.garment.SeamRule;
 import org.oaktag.garment.SeamSide;
+import org.oaktag.measure.Length;
 
 /**
  * Both edges of a seam that one notch can match.
@@ -53,6 +55,32 @@ record SewnPair(Seam seam, SeamSide.Run a, SeamSide.Run b, End from, double leng
         Name edge = run.edge().edge();
         Name beside = (run.cornerAt(end) == End.START ? piece.before(edge) : piece.after(edge)).name();
         return piece.cut() instanceof Cut.OnFold fold && fold.edge().equals(beside);
+    }
+
+    /**
+     * Checks that every notch that is set on the one edge lies on the other too.
+     *
+     * @throws PatternException if the other is shorter than that
+     */
+    void checkAlike(Garment garment) {
+        double other = garment.edge(b.edge()).path().length();
+        double farthest = isFolded(garment) ? farthestNotch(garment) : MatchingNotch.FARTHEST * length;
+        if (farthest > other) {
+            throw PatternException.of(
+                    "seam '" + seam.name() + "'",
+                    "must have two edges of like length for a notch to match them",
+                    a.edge() + " " + Length.mm(length).text() + " and " + b.edge() + " "
+                            + Length.mm(other).text(),
+                    seam.refit());
+        }
+    }
+
+    private double farthestNotch(Garment garment) {
+        return garment.piece(a.edge().piece()).notches().stream()
+                .filter(notch -> notch.edge().equals(a.edge().edge()))
+                .mapToDouble(Notch::distance)
+                .max()
+                .orElse(0);
     }
 
     /** Tells whether the seam closes a band folded along its middle, both edges of which are then sewn on together. */

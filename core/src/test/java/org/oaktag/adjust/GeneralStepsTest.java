@@ -22,9 +22,12 @@ import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
+import org.oaktag.garment.Seam;
+import org.oaktag.garment.SeamSide;
 import org.oaktag.garment.Wearer;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
+import org.oaktag.geometry.Transform;
 import org.oaktag.measure.Angle;
 import org.oaktag.measure.Percent;
 
@@ -50,6 +53,32 @@ class GeneralStepsTest {
         assertThat(spread.added(LOWER).mm()).isCloseTo(200, within(1e-9));
         assertThat(spread.added(UPPER).mm()).isZero();
         assertThat(spread.addedArea()).isCloseTo(10000 * Math.sqrt(3), within(1e-6));
+    }
+
+    @Test
+    void a_seam_of_which_one_edge_is_much_shorter_is_not_notched_but_named_with_both_lengths_and_what_mends_it() {
+        Piece other = SQUARE.renamed(Name.of("other"));
+        Piece small = SQUARE.transformed(Transform.scale(0.3)).renamed(Name.of("small"));
+        Garment sewn = Garment.of(
+                "squares",
+                Wearer.of("nobody", false, Map.of()),
+                List.of(SQUARE, other, small),
+                List.of(
+                        Seam.flat(
+                                Name.of("side"),
+                                SeamSide.along(NAME, RIGHT),
+                                SeamSide.along(small.name(), LEFT),
+                                "cut the small square anew"),
+                        Seam.flat(
+                                Name.of("foot"),
+                                SeamSide.along(NAME, LOWER),
+                                SeamSide.along(other.name(), UPPER),
+                                "")),
+                List.of());
+        assertThatThrownBy(() -> sewn.adjust(new NotchSeams()))
+                .isInstanceOf(PatternException.class)
+                .hasMessage("seam 'side': must have two edges of like length for a notch to match them; got " + NAME
+                        + ".right 200.0 mm and small.left 60.0 mm; cut the small square anew");
     }
 
     @Test
