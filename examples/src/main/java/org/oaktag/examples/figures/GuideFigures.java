@@ -20,6 +20,7 @@ public final class GuideFigures {
         Map<String, SvgSheet> all = new LinkedHashMap<>();
         all.putAll(CapFigures.of(block));
         AdjustmentFigures.of(block).forEach((name, sheet) -> all.put("step-" + name, sheet));
+        all.putAll(GussetFigure.of(block));
         GlossaryFigures.of(block).forEach((name, sheet) -> all.put("term-" + name, sheet));
         return all;
     }
