@@ -2,6 +2,7 @@ package org.oaktag.adjustments;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
@@ -39,6 +40,12 @@ public record BoatNeckline(Length shoulder, Length depth) implements Step {
 
     /** How deep the back lies, as a share of the front (our own choice). */
     private static final double BACK_SHARE = 0.7;
+
+    /** Refuses null. */
+    public BoatNeckline {
+        Objects.requireNonNull(shoulder, "shoulder");
+        Objects.requireNonNull(depth, "depth");
+    }
 
     @Override
     public String name() {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
@@ -36,6 +37,11 @@ public record CurveHem(Length rise) implements Step {
     private static final double LEAST_SIDE = 50;
 
     private static final double MOST_DOWN = 300;
+
+    /** Refuses null. */
+    public CurveHem {
+        Objects.requireNonNull(rise, "rise");
+    }
 
     @Override
     public String name() {

@@ -3,6 +3,7 @@ package org.oaktag.adjustments;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.LineAcross;
@@ -51,6 +52,7 @@ public record CutSleeve(double share, Length further) implements Step {
      * @throws PatternException if it is not 0 to 1
      */
     public CutSleeve {
+        Objects.requireNonNull(further, "further");
         if (!(share >= 0 && share <= 1)) {
             throw PatternException.of("length of a cut sleeve", "its share must be 0 to 1", "" + share, "");
         }

@@ -2,6 +2,7 @@ package org.oaktag.adjustments;
 
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Range;
@@ -43,6 +44,7 @@ public record CutVent(Length height, Length width) implements Step {
      * @throws org.oaktag.PatternException if it is not 10 to 80 mm
      */
     public CutVent {
+        Objects.requireNonNull(height, "height");
         Range.check("extension of a vent", "must be as wide as", width, Length.mm(LEAST_WIDTH), Length.mm(MOST_WIDTH));
     }
 

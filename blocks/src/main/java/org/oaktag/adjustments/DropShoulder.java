@@ -3,6 +3,7 @@ package org.oaktag.adjustments;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
@@ -53,6 +54,7 @@ public record DropShoulder(Length by, Angle bend, boolean sleeveFollows) impleme
      * @throws PatternException if the bend is not 0 to 45 degrees
      */
     public DropShoulder {
+        Objects.requireNonNull(by, "by");
         Range.check("bend of a dropped shoulder", "must be", bend, Angle.degrees(0), MOST_BEND);
     }
 

@@ -3,6 +3,7 @@ package org.oaktag.adjustments;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.KeptNotches;
@@ -36,6 +37,10 @@ import org.oaktag.measure.Length;
  * @param sleeveFollows whether the cap is fitted to the new armhole in the same step
  */
 public record ExtendShoulder(Length by, boolean sleeveFollows) implements Step {
+    /** Refuses null. */
+    public ExtendShoulder {
+        Objects.requireNonNull(by, "by");
+    }
 
     /** Returns the step with a cap that is fitted to the new armhole, with the ease that it has. */
     public ExtendShoulder withSleeve() {

@@ -2,6 +2,7 @@ package org.oaktag.adjustments;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
@@ -56,6 +57,7 @@ public record FaceNeckline(Length width, Cloth cloth) implements Step {
      * @throws org.oaktag.PatternException if it is out of its range
      */
     public FaceNeckline {
+        Objects.requireNonNull(cloth, "cloth");
         Range.check("facing of the neckline", "must have a width of", width, Length.mm(LEAST), Length.mm(MOST));
     }
 

@@ -2,6 +2,7 @@ package org.oaktag.adjustments;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
@@ -47,6 +48,7 @@ public record FitCap(Length ease, Optional<Length> height) implements Step {
      * @throws PatternException if it is not -10 to 60 mm
      */
     public FitCap {
+        Objects.requireNonNull(height, "height");
         if (ease.mm() < LEAST_EASE || ease.mm() > MOST_EASE) {
             throw PatternException.of(
                     "cap ease", "must be -10 to 60 mm (knits 0 to 20, tailored wovens 25 to 40)", ease.text(), "");

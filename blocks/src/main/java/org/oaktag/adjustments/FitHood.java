@@ -2,6 +2,7 @@ package org.oaktag.adjustments;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
@@ -48,6 +49,7 @@ public record FitHood(HoodShape shape, Length lap, boolean drawstring) implement
      * @throws PatternException if the lap is negative
      */
     public FitHood {
+        Objects.requireNonNull(shape, "shape");
         if (lap.mm() < 0) {
             throw PatternException.of("lap of the hood", "must be 0 mm or more", lap.text(), "");
         }

@@ -2,6 +2,7 @@ package org.oaktag.adjustments;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
@@ -57,6 +58,10 @@ public record FrontPouch(Length width, Length height, Length aboveHem, Optional<
      * @throws org.oaktag.PatternException if one is out of its range
      */
     public FrontPouch {
+        Objects.requireNonNull(width, "width");
+        Objects.requireNonNull(height, "height");
+        Objects.requireNonNull(aboveHem, "aboveHem");
+        Objects.requireNonNull(cloth, "cloth");
         Range.check("width of the pouch", "must be", width, Length.mm(180), Length.mm(500));
         Range.check("height of the pouch", "must be", height, Length.mm(120), Length.mm(350));
         Range.check("pouch above the hem", "must be", aboveHem, Length.mm(0), Length.mm(200));

@@ -2,6 +2,7 @@ package org.oaktag.adjustments;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -57,6 +58,7 @@ public record GrowSleeve(Length below, Angle bend, Optional<Length> gusset) impl
      * @throws PatternException if the bend is not 0 to 40 degrees or the gusset's side not 40 to 160 mm
      */
     public GrowSleeve {
+        Objects.requireNonNull(below, "below");
         Range.check("bend of a sleeve grown on", "must be", bend, Angle.degrees(0), MOST_BEND);
         gusset.ifPresent(Gusset::check);
     }

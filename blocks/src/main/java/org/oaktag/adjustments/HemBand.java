@@ -2,6 +2,7 @@ package org.oaktag.adjustments;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Range;
@@ -55,6 +56,7 @@ public record HemBand(Length depth, Length lap, Optional<Cloth> cloth) implement
      * @throws PatternException if one is out of its range
      */
     public HemBand {
+        Objects.requireNonNull(cloth, "cloth");
         FoldedBand.checkDepth("hem band", depth);
         Range.check("lap of the hem band", "must be", lap, Length.ZERO, MOST_LAP);
     }

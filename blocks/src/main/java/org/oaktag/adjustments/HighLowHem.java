@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
@@ -36,6 +37,12 @@ public record HighLowHem(Length frontUp, Length backDown) implements Step {
 
     private static final double LEAST_BELOW_UNDERARM = 40;
     private static final double MOST = 600;
+
+    /** Refuses null. */
+    public HighLowHem {
+        Objects.requireNonNull(frontUp, "frontUp");
+        Objects.requireNonNull(backDown, "backDown");
+    }
 
     @Override
     public String name() {

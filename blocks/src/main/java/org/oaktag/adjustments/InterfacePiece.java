@@ -1,6 +1,7 @@
 package org.oaktag.adjustments;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
@@ -31,6 +32,7 @@ public record InterfacePiece(Name piece, Cloth cloth) implements Step {
 
     /** Takes the cloth as interfacing. */
     public InterfacePiece {
+        Objects.requireNonNull(piece, "piece");
         cloth = cloth.as(Cloth.INTERFACING);
     }
 

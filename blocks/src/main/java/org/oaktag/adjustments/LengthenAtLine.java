@@ -2,6 +2,7 @@ package org.oaktag.adjustments;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.BodyLine;
@@ -32,6 +33,11 @@ import org.oaktag.measure.Length;
  * @param sleeveFollows whether the cap is fitted to the new armhole in the same step
  */
 public record LengthenAtLine(BodyLine line, Length by, boolean sleeveFollows) implements Step {
+    /** Refuses null. */
+    public LengthenAtLine {
+        Objects.requireNonNull(line, "line");
+        Objects.requireNonNull(by, "by");
+    }
 
     /** Returns the step with a cap that is fitted to the new armhole, with the ease that it has. */
     public LengthenAtLine withSleeve() {

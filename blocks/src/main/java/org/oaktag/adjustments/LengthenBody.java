@@ -3,6 +3,7 @@ package org.oaktag.adjustments;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
@@ -42,6 +43,11 @@ public record LengthenBody(Length by) implements Step {
     private static final double LEAST_SIDE = 30;
 
     private static final double MOST = 1200;
+
+    /** Refuses null. */
+    public LengthenBody {
+        Objects.requireNonNull(by, "by");
+    }
 
     @Override
     public String name() {

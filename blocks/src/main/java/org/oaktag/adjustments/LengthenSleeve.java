@@ -1,6 +1,7 @@
 package org.oaktag.adjustments;
 
 import java.util.List;
+import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
@@ -32,6 +33,11 @@ import org.oaktag.measure.Length;
 public record LengthenSleeve(Length by) implements Step {
 
     private static final double MOST = 1000;
+
+    /** Refuses null. */
+    public LengthenSleeve {
+        Objects.requireNonNull(by, "by");
+    }
 
     @Override
     public String name() {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
@@ -42,6 +43,11 @@ public record LowerArmhole(Length by, boolean sleeveFollows) implements Step {
 
     /** How much of a side seam, in millimetres, must be left above its first joint. */
     private static final double LEAST_SIDE = 30;
+
+    /** Refuses null. */
+    public LowerArmhole {
+        Objects.requireNonNull(by, "by");
+    }
 
     /** Returns the step with a cap that is fitted to the new armhole, with the ease that it has. */
     public LowerArmhole withSleeve() {

@@ -1,6 +1,7 @@
 package org.oaktag.adjustments;
 
 import java.util.List;
+import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
@@ -46,6 +47,8 @@ public record LowerNeckline(Name piece, Length by) implements Step {
      * @throws PatternException if it is neither the front nor the back
      */
     public LowerNeckline {
+        Objects.requireNonNull(piece, "piece");
+        Objects.requireNonNull(by, "by");
         Halves.check("neckline to lower", piece);
     }
 

@@ -2,6 +2,7 @@ package org.oaktag.adjustments;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
@@ -32,6 +33,10 @@ import org.oaktag.measure.Length;
  * @param forward how far, square to the seam; negative to move it back
  */
 public record MoveShoulderSeam(Length forward) implements Step {
+    /** Refuses null. */
+    public MoveShoulderSeam {
+        Objects.requireNonNull(forward, "forward");
+    }
 
     @Override
     public String name() {

@@ -2,6 +2,7 @@ package org.oaktag.adjustments;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
@@ -48,6 +49,11 @@ public record PatchPocket(Length width, Length height, Length fromCentre, Length
      * @throws org.oaktag.PatternException if one is out of its range
      */
     public PatchPocket {
+        Objects.requireNonNull(width, "width");
+        Objects.requireNonNull(height, "height");
+        Objects.requireNonNull(fromCentre, "fromCentre");
+        Objects.requireNonNull(belowSideNeck, "belowSideNeck");
+        Objects.requireNonNull(cloth, "cloth");
         Range.check("width of the pocket", "must be", width, Length.mm(50), Length.mm(250));
         Range.check("height of the pocket", "must be", height, Length.mm(50), Length.mm(300));
         Range.check("pocket from centre front", "must be", fromCentre, Length.mm(0), Length.mm(300));

@@ -3,6 +3,7 @@ package org.oaktag.adjustments;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
@@ -44,6 +45,7 @@ public record PuffCap(double ratio, Optional<Length> height) implements Step {
      * @throws PatternException if it is not 1.05 to 3
      */
     public PuffCap {
+        Objects.requireNonNull(height, "height");
         if (!(ratio >= LEAST && ratio <= MOST)) {
             throw PatternException.of("gathered cap", "must be 1.05 to 3 times as long as the armhole", "" + ratio, "");
         }

@@ -3,6 +3,7 @@ package org.oaktag.adjustments;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
@@ -30,6 +31,7 @@ public record PuffHem(double ratio, RibCuff cuff) implements Step {
      * @throws PatternException if it is not 1 to 5
      */
     public PuffHem {
+        Objects.requireNonNull(cuff, "cuff");
         if (!(ratio >= 1 && ratio <= 5)) {
             throw PatternException.of("gathered hem of a sleeve", "must be 1 to 5 times its cuff", "" + ratio, "");
         }

@@ -5,6 +5,7 @@ import static org.oaktag.garment.FinishedMeasure.times;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -63,6 +64,8 @@ public record Raglan(Length onFront, Length onBack, Optional<Length> gusset) imp
      * @throws PatternException if its side is not 40 to 160 mm
      */
     public Raglan {
+        Objects.requireNonNull(onFront, "onFront");
+        Objects.requireNonNull(onBack, "onBack");
         gusset.ifPresent(Gusset::check);
     }
 

@@ -1,6 +1,7 @@
 package org.oaktag.adjustments;
 
 import java.util.List;
+import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
@@ -28,6 +29,10 @@ import org.oaktag.measure.Length;
  * @param by how much higher the cap becomes; negative to lower it
  */
 public record RaiseCap(Length by) implements Step {
+    /** Refuses null. */
+    public RaiseCap {
+        Objects.requireNonNull(by, "by");
+    }
 
     @Override
     public String name() {

@@ -1,6 +1,7 @@
 package org.oaktag.adjustments;
 
 import java.util.List;
+import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
@@ -37,6 +38,8 @@ public record ReshapeNeckline(Name piece, NeckStyle style) implements Step {
      * @throws PatternException if it is neither the front nor the back
      */
     public ReshapeNeckline {
+        Objects.requireNonNull(piece, "piece");
+        Objects.requireNonNull(style, "style");
         Halves.check("neckline to reshape", piece);
     }
 

@@ -3,6 +3,7 @@ package org.oaktag.adjustments;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
@@ -58,6 +59,7 @@ public record RibNeckband(Length depth, Cloth rib) implements Step {
      * @throws PatternException if it is out of its range
      */
     public RibNeckband {
+        Objects.requireNonNull(rib, "rib");
         FoldedBand.checkDepth("neckband", depth);
     }
 

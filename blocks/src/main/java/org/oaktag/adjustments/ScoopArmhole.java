@@ -2,6 +2,7 @@ package org.oaktag.adjustments;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
@@ -33,6 +34,11 @@ public record ScoopArmhole(Length by, boolean sleeveFollows) implements Step {
 
     /** How far outside the side neck point, in millimetres, the pitch point must stay. */
     private static final double OUTSIDE_NECK = 15;
+
+    /** Refuses null. */
+    public ScoopArmhole {
+        Objects.requireNonNull(by, "by");
+    }
 
     /** Returns the step with a cap that is fitted to the new armhole, with the ease that it has. */
     public ScoopArmhole withSleeve() {

@@ -2,6 +2,7 @@ package org.oaktag.adjustments;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Range;
@@ -42,6 +43,8 @@ public record ShapeSleeveHem(Length hem, Optional<Length> flareFrom) implements 
      * @throws PatternException if it is not 50 to 2000 mm
      */
     public ShapeSleeveHem {
+        Objects.requireNonNull(hem, "hem");
+        Objects.requireNonNull(flareFrom, "flareFrom");
         Range.check("hem of the sleeve", "its length must be", hem, Length.mm(LEAST), Length.mm(MOST));
     }
 

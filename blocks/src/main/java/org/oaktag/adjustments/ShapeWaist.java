@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
@@ -36,6 +37,11 @@ public record ShapeWaist(Length in) implements Step {
 
     private static final double LEAST_HALF_WAIST = 80;
     private static final double MOST_OUT = 200;
+
+    /** Refuses null. */
+    public ShapeWaist {
+        Objects.requireNonNull(in, "in");
+    }
 
     @Override
     public String name() {

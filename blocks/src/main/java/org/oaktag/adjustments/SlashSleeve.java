@@ -2,6 +2,7 @@ package org.oaktag.adjustments;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.oaktag.PatternException;
@@ -78,6 +79,9 @@ public record SlashSleeve(Length by, Hinge hinge, Place onCap, Optional<Place> o
      * @throws PatternException if it is not 0 to 400 mm
      */
     public SlashSleeve {
+        Objects.requireNonNull(hinge, "hinge");
+        Objects.requireNonNull(onCap, "onCap");
+        Objects.requireNonNull(onHem, "onHem");
         Range.check("slash of the sleeve", "it can be opened by", by, Length.mm(0), Length.mm(MOST));
     }
 

@@ -1,6 +1,7 @@
 package org.oaktag.adjustments;
 
 import java.util.List;
+import java.util.Objects;
 import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
@@ -25,6 +26,10 @@ import org.oaktag.measure.Length;
  * @param sleeveFollows whether the cap is fitted to the new armhole in the same step
  */
 public record SlopeShoulder(Length down, boolean sleeveFollows) implements Step {
+    /** Refuses null. */
+    public SlopeShoulder {
+        Objects.requireNonNull(down, "down");
+    }
 
     /** Returns the step with a cap that is fitted to the new armhole, with the ease that it has. */
     public SlopeShoulder withSleeve() {

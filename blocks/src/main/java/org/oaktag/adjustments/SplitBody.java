@@ -2,6 +2,7 @@ package org.oaktag.adjustments;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.oaktag.adjust.LineAcross;
 import org.oaktag.adjust.Part;
 import org.oaktag.adjust.Place;
@@ -39,6 +40,12 @@ import org.oaktag.measure.Length;
 public record SplitBody(Length aboveHem, Cloth below) implements Step {
 
     private static final double LEAST_PART = 20;
+
+    /** Refuses null. */
+    public SplitBody {
+        Objects.requireNonNull(aboveHem, "aboveHem");
+        Objects.requireNonNull(below, "below");
+    }
 
     @Override
     public String name() {

@@ -2,6 +2,7 @@ package org.oaktag.adjustments;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.LineAcross;
@@ -47,6 +48,12 @@ import org.oaktag.measure.Length;
 public record SplitSleeve(Length aboveHem, Cloth below) implements Step {
 
     private static final double LEAST_PART = 20;
+
+    /** Refuses null. */
+    public SplitSleeve {
+        Objects.requireNonNull(aboveHem, "aboveHem");
+        Objects.requireNonNull(below, "below");
+    }
 
     @Override
     public String name() {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
@@ -39,6 +40,11 @@ public record WidenArmhole(Length out, boolean sleeveFollows) implements Step {
     private static final double LEAST_RUN = 25;
 
     private static final double MOST = 150;
+
+    /** Refuses null. */
+    public WidenArmhole {
+        Objects.requireNonNull(out, "out");
+    }
 
     /** Returns the step with a cap that is fitted to the new armhole, with the ease that it has. */
     public WidenArmhole withSleeve() {

@@ -2,6 +2,7 @@ package org.oaktag.adjustments;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
@@ -39,6 +40,11 @@ public record WidenNeckline(Length along) implements Step {
 
     /** A neckline less deep than this, in millimetres, would dip beside the centre. */
     private static final double LEAST_DEPTH = 3;
+
+    /** Refuses null. */
+    public WidenNeckline {
+        Objects.requireNonNull(along, "along");
+    }
 
     @Override
     public String name() {

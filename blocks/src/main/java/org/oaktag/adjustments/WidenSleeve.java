@@ -1,6 +1,7 @@
 package org.oaktag.adjustments;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
@@ -28,6 +29,10 @@ import org.oaktag.measure.Length;
  * @param by how much wider the sleeve becomes at its underarm points; negative for narrower
  */
 public record WidenSleeve(Length by) implements Step {
+    /** Refuses null. */
+    public WidenSleeve {
+        Objects.requireNonNull(by, "by");
+    }
 
     @Override
     public String name() {

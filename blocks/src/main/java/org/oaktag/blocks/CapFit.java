@@ -1,5 +1,6 @@
 package org.oaktag.blocks;
 
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.oaktag.PatternException;
@@ -22,6 +23,11 @@ import org.oaktag.measure.Length;
  * @param backLength the length that the back half must have
  */
 public record CapFit(CapHalf front, CapHalf back, double frontLength, double backLength) {
+    /** Refuses null. */
+    public CapFit {
+        Objects.requireNonNull(front, "front");
+        Objects.requireNonNull(back, "back");
+    }
 
     /**
      * A cap of a height that reaches round its armhole.

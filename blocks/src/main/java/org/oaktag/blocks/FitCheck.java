@@ -1,5 +1,6 @@
 package org.oaktag.blocks;
 
+import java.util.Objects;
 import org.oaktag.measure.Length;
 import org.oaktag.measure.Percent;
 
@@ -23,6 +24,15 @@ public record FitCheck(String name, Length opening, String body, Length mustPass
 
     /** In hundredths of stretch, so that an opening made just as large as advised passes. */
     private static final double ROUNDING = 1e-9;
+
+    /** Refuses null. */
+    public FitCheck {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(opening, "opening");
+        Objects.requireNonNull(body, "body");
+        Objects.requireNonNull(mustPass, "mustPass");
+        Objects.requireNonNull(clothStretch, "clothStretch");
+    }
 
     /** Returns how far the opening must stretch, (stretched - rest) / rest; 0 where it is wide enough at rest. */
     public Percent neededStretch() {

@@ -2,6 +2,7 @@ package org.oaktag.blocks;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
@@ -42,6 +43,12 @@ public record GrownSleeve(Piece piece, double length, double bend, double below,
 
     /** How far from the corner the slash for a gusset begins: room for two seam allowances at its point. */
     private static final double SLASH_MOUTH = 6;
+
+    /** Refuses null. */
+    public GrownSleeve {
+        Objects.requireNonNull(piece, "piece");
+        Objects.requireNonNull(gusset, "gusset");
+    }
 
     /**
      * Half the hem: how long it is across the arm, and how far its underarm end lies further down the arm than its upper

@@ -2,6 +2,7 @@ package org.oaktag.blocks;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Piece;
@@ -33,6 +34,11 @@ public record GrownStand(Path seam, double along) {
     private static final double ALONG_SHARE = 0.6;
     private static final double MOST_OF_SHOULDER = 0.4;
     private static final double HANDLE = 2.0 / 3;
+
+    /** Refuses null. */
+    public GrownStand {
+        Objects.requireNonNull(seam, "seam");
+    }
 
     /**
      * Draws the seam edge of a stand on a front.

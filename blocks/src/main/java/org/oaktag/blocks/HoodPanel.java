@@ -1,6 +1,7 @@
 package org.oaktag.blocks;
 
 import java.util.List;
+import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.geometry.Cubic;
 import org.oaktag.geometry.Line;
@@ -55,6 +56,9 @@ public record HoodPanel(
 
     /** Copies the list. */
     public HoodPanel {
+        Objects.requireNonNull(face, "face");
+        Objects.requireNonNull(crown, "crown");
+        Objects.requireNonNull(neck, "neck");
         rules = List.copyOf(rules);
     }
 

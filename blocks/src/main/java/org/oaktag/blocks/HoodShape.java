@@ -1,5 +1,6 @@
 package org.oaktag.blocks;
 
+import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.measure.Length;
@@ -35,6 +36,8 @@ public record HoodShape(Length stripWidth, Optional<Length> height, Optional<Len
      * @throws PatternException if the strip or the rise is out of its range
      */
     public HoodShape {
+        Objects.requireNonNull(height, "height");
+        Objects.requireNonNull(depth, "depth");
         if (!stripWidth.equals(Length.ZERO)) {
             check("strip of the hood", stripWidth, LEAST_STRIP, MOST_STRIP);
         }

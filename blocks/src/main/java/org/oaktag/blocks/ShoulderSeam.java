@@ -1,6 +1,7 @@
 package org.oaktag.blocks;
 
 import java.util.List;
+import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Name;
 import org.oaktag.geometry.Curve;
@@ -37,6 +38,7 @@ public final class ShoulderSeam {
      * @throws PatternException if less than 20 mm of the seam would be left
      */
     public static Path extended(Name piece, Path shoulder, Length by, Angle bend) {
+        Objects.requireNonNull(piece, "piece");
         double least = LEAST - shoulder.length();
         if (by.mm() < least) {
             throw PatternException.of(

@@ -3,6 +3,7 @@ package org.oaktag.blocks;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Piece;
@@ -34,6 +35,11 @@ public record ShoulderStrip(Piece giver, double width, double alongNeckline, dou
 
     private static final double STRAIGHT = 1e-6;
     private static final double LEFT_OF_UPPER = 10;
+
+    /** Refuses null. */
+    public ShoulderStrip {
+        Objects.requireNonNull(giver, "giver");
+    }
 
     /**
      * Cuts a strip of a width along the shoulder of a piece.

@@ -2,6 +2,7 @@ package org.oaktag.blocks;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Edge;
@@ -33,6 +34,11 @@ public record SleeveCap(Piece sleeve) {
 
     /** A direction that falls by no more than this on a length of 1 is level. */
     private static final double LEVEL = 1e-9;
+
+    /** Refuses null. */
+    public SleeveCap {
+        Objects.requireNonNull(sleeve, "sleeve");
+    }
 
     /** Returns the cap of a sleeve. */
     public static SleeveCap of(Piece sleeve) {

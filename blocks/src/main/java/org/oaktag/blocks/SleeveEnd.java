@@ -2,6 +2,7 @@ package org.oaktag.blocks;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Edge;
@@ -37,6 +38,11 @@ public record SleeveEnd(Piece part) {
 
     /** A direction that leads aside by no more than this on a length of 1 is upright. */
     private static final double UPRIGHT = 1e-9;
+
+    /** Refuses null. */
+    public SleeveEnd {
+        Objects.requireNonNull(part, "part");
+    }
 
     /** Returns the lower end of a sleeve or of a part of it. */
     public static SleeveEnd of(Piece part) {

@@ -1,6 +1,7 @@
 package org.oaktag.blocks;
 
 import java.util.List;
+import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Recipe;
 import org.oaktag.body.BodyMeasurements;
@@ -24,6 +25,13 @@ import org.oaktag.garment.Garment;
  * @param recipe the steps; its name becomes the title of the garment
  */
 public record Style(BlockKind block, Ease ease, Cloth cloth, Recipe recipe) {
+    /** Refuses null. */
+    public Style {
+        Objects.requireNonNull(block, "block");
+        Objects.requireNonNull(ease, "ease");
+        Objects.requireNonNull(cloth, "cloth");
+        Objects.requireNonNull(recipe, "recipe");
+    }
 
     /** Returns what it makes. */
     public String title() {

@@ -52,7 +52,7 @@ public final class BodyBuilder {
 
     /** Gives any measure. */
     public BodyBuilder measure(BodyMeasure measure, Length length) {
-        taken.put(measure, Objects.requireNonNull(length));
+        taken.put(measure, Objects.requireNonNull(length, "length"));
         return this;
     }
 

@@ -134,7 +134,7 @@ public final class BodyMeasurements {
 
     /** Returns a measure, or empty where it was neither taken nor derived. */
     public Optional<Length> find(BodyMeasure wanted) {
-        return Optional.ofNullable(measures.get(wanted));
+        return Optional.ofNullable(measures.get(Objects.requireNonNull(wanted, "wanted")));
     }
 
     /** Returns every measure that is known, in the order of {@link BodyMeasure}. */

@@ -1,5 +1,6 @@
 package org.oaktag.body;
 
+import java.util.Objects;
 import org.oaktag.measure.Length;
 
 /**
@@ -21,6 +22,14 @@ public record Derived(BodyMeasure measure, Length value, String rule, Length spr
     /** Where every rule comes from. */
     public static final String SOURCE = "computed from the published means, standard deviations and correlations of the"
             + " 2012 US Army survey (Gordon et al., NATICK/TR-15/007)";
+
+    /** Refuses null. */
+    public Derived {
+        Objects.requireNonNull(measure, "measure");
+        Objects.requireNonNull(value, "value");
+        Objects.requireNonNull(rule, "rule");
+        Objects.requireNonNull(spread, "spread");
+    }
 
     /** Returns the whole of it in one line. */
     public String text() {

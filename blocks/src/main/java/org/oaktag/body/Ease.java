@@ -125,8 +125,8 @@ public record Ease(
      *     EaseCategory#VERY_CLOSE}, or lacks more than a tenth of the body's girth, or more than the cloth stretches
      */
     public Ease check(BodyMeasurements body, Cloth cloth) {
-        Objects.requireNonNull(body);
-        Objects.requireNonNull(cloth);
+        Objects.requireNonNull(body, "body");
+        Objects.requireNonNull(cloth, "cloth");
         checkGirth(BodyMeasure.BUST_GIRTH, bust, body, cloth);
         checkGirth(BodyMeasure.WAIST_GIRTH, waist, body, cloth);
         checkGirth(BodyMeasure.HIP_GIRTH, hip, body, cloth);

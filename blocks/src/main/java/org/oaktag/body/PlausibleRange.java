@@ -35,6 +35,12 @@ public record PlausibleRange(Length least, Length greatest) {
     private static final double CHILD_LEAST = 0.50;
     private static final double CHILD_GREATEST = 1.00;
 
+    /** Refuses null. */
+    public PlausibleRange {
+        Objects.requireNonNull(least, "least");
+        Objects.requireNonNull(greatest, "greatest");
+    }
+
     /** Returns the range of a measure for a figure. */
     public static PlausibleRange of(BodyMeasure measure, Figure figure) {
         PlausibleRange surveyed = surveyed(measure);
@@ -96,7 +102,7 @@ public record PlausibleRange(Length least, Length greatest) {
     }
 
     private Length check(String thing, Length length, LengthUnit spoken, List<LengthUnit> readAs) {
-        Objects.requireNonNull(thing);
+        Objects.requireNonNull(thing, "thing");
         if (!includes(length)) {
             throw PatternException.of(
                     thing, "must be " + text(spoken), spoken.text(length), UnitSlip.explaining(length, this, readAs));

@@ -2,6 +2,7 @@ package org.oaktag.body;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.oaktag.PatternException;
@@ -24,6 +25,13 @@ public record SizeRange(String standard, Length heightStep, Length bustStep) {
 
     /** GB/T 1335, series 5.4: 5 cm of height and 4 cm of bust girth from size to size. */
     public static final SizeRange GB_T_1335 = new SizeRange("GB/T 1335", Length.cm(5), Length.cm(4));
+
+    /** Refuses null. */
+    public SizeRange {
+        Objects.requireNonNull(standard, "standard");
+        Objects.requireNonNull(heightStep, "heightStep");
+        Objects.requireNonNull(bustStep, "bustStep");
+    }
 
     /**
      * Returns the body that lies so many sizes above another, or below for a negative count.

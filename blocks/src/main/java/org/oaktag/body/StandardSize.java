@@ -3,6 +3,7 @@ package org.oaktag.body;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 import org.oaktag.measure.Length;
 
 /**
@@ -43,6 +44,9 @@ public record StandardSize(String standard, String designation, Figure figure, M
 
     /** Copies the measures. */
     public StandardSize {
+        Objects.requireNonNull(standard, "standard");
+        Objects.requireNonNull(designation, "designation");
+        Objects.requireNonNull(figure, "figure");
         measures = Collections.unmodifiableMap(new EnumMap<>(measures));
     }
 

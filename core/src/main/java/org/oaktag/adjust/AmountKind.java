@@ -1,6 +1,7 @@
 package org.oaktag.adjust;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.adjust.data.AmountField.Sort;
 
@@ -52,6 +53,11 @@ public record AmountKind(
 
     /** Copies the choices. */
     public AmountKind {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(field, "field");
+        Objects.requireNonNull(unit, "unit");
+        Objects.requireNonNull(sort, "sort");
+        Objects.requireNonNull(usual, "usual");
         choices = List.copyOf(choices);
     }
 

@@ -1,5 +1,6 @@
 package org.oaktag.adjust;
 
+import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.geometry.Fit;
 import org.oaktag.geometry.Path;
@@ -24,7 +25,14 @@ public sealed interface Closing {
      * @param gap what is drawn anew
      * @param after what is left of the edge after it
      */
-    record Bridged(Path before, Path gap, Path after) {}
+    record Bridged(Path before, Path gap, Path after) {
+        /** Refuses null. */
+        public Bridged {
+            Objects.requireNonNull(before, "before");
+            Objects.requireNonNull(gap, "gap");
+            Objects.requireNonNull(after, "after");
+        }
+    }
 
     /**
      * Closes the gap.

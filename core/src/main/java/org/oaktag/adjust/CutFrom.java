@@ -1,6 +1,7 @@
 package org.oaktag.adjust;
 
 import java.util.List;
+import java.util.Objects;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Garment;
@@ -19,6 +20,11 @@ import org.oaktag.garment.Piece;
  * @param cloth what it is cut from
  */
 public record CutFrom(Name piece, Cloth cloth) implements Step {
+    /** Refuses null. */
+    public CutFrom {
+        Objects.requireNonNull(piece, "piece");
+        Objects.requireNonNull(cloth, "cloth");
+    }
 
     @Override
     public String name() {

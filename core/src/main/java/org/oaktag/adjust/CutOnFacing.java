@@ -2,6 +2,7 @@ package org.oaktag.adjust;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cut;
@@ -37,6 +38,11 @@ import org.oaktag.measure.Length;
  * @param width how wide the facing is
  */
 public record CutOnFacing(EdgeRef edge, Length width) implements Step {
+    /** Refuses null. */
+    public CutOnFacing {
+        Objects.requireNonNull(edge, "edge");
+        Objects.requireNonNull(width, "width");
+    }
 
     @Override
     public String name() {

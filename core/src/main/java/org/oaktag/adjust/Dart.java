@@ -1,6 +1,7 @@
 package org.oaktag.adjust;
 
 import java.util.List;
+import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.Name;
@@ -41,6 +42,10 @@ public record Dart(Name name, Point mouthA, Point apex, Point mouthB) {
      * @throws PatternException if their lengths differ by more than 0.01 mm, or they lie on each other
      */
     public Dart {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(mouthA, "mouthA");
+        Objects.requireNonNull(apex, "apex");
+        Objects.requireNonNull(mouthB, "mouthB");
         double a = mouthA.distanceTo(apex);
         double b = mouthB.distanceTo(apex);
         if (Math.abs(a - b) > WalkedSeam.TOLERANCE.mm()) {

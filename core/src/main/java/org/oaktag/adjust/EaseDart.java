@@ -2,6 +2,7 @@ package org.oaktag.adjust;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Edge;
@@ -28,6 +29,12 @@ import org.oaktag.measure.Length;
  * @param closing how the mouth is closed
  */
 public record EaseDart(Name piece, Name dart, Closing closing) implements Step {
+    /** Refuses null. */
+    public EaseDart {
+        Objects.requireNonNull(piece, "piece");
+        Objects.requireNonNull(dart, "dart");
+        Objects.requireNonNull(closing, "closing");
+    }
 
     @Override
     public String name() {

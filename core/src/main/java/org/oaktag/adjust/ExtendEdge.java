@@ -2,6 +2,7 @@ package org.oaktag.adjust;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cut;
@@ -26,6 +27,11 @@ import org.oaktag.measure.Length;
  * @param by the width, square to the edge
  */
 public record ExtendEdge(EdgeRef edge, Length by) implements Step {
+    /** Refuses null. */
+    public ExtendEdge {
+        Objects.requireNonNull(edge, "edge");
+        Objects.requireNonNull(by, "by");
+    }
 
     @Override
     public String name() {

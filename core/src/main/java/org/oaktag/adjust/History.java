@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Change;
@@ -38,7 +39,13 @@ public record History(List<Change> changes) {
      * @param step the step's phrase
      * @param sentence the rule in one sentence, its numbers filled in
      */
-    public record Reason(String step, String sentence) {}
+    public record Reason(String step, String sentence) {
+        /** Refuses null. */
+        public Reason {
+            Objects.requireNonNull(step, "step");
+            Objects.requireNonNull(sentence, "sentence");
+        }
+    }
 
     /** Copies the list. */
     public History {

@@ -3,6 +3,7 @@ package org.oaktag.adjust;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Amount;
@@ -56,6 +57,9 @@ public record JoinPieces(EdgeRef first, EdgeRef second, Name joined) implements 
      * @throws PatternException if both are edges of one piece
      */
     public JoinPieces {
+        Objects.requireNonNull(first, "first");
+        Objects.requireNonNull(second, "second");
+        Objects.requireNonNull(joined, "joined");
         if (first.piece().equals(second.piece())) {
             throw PatternException.of(
                     "pieces to join", "must be two", "'" + first + "' and '" + second + "'", "sew the edges instead");

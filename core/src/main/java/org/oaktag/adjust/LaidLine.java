@@ -1,5 +1,6 @@
 package org.oaktag.adjust;
 
+import java.util.Objects;
 import org.oaktag.geometry.Path;
 
 /**
@@ -14,4 +15,11 @@ import org.oaktag.geometry.Path;
  * @param from the place at which it begins
  * @param to the place at which it ends
  */
-public record LaidLine(Path path, Place from, Place to) {}
+public record LaidLine(Path path, Place from, Place to) {
+    /** Refuses null. */
+    public LaidLine {
+        Objects.requireNonNull(path, "path");
+        Objects.requireNonNull(from, "from");
+        Objects.requireNonNull(to, "to");
+    }
+}

@@ -2,6 +2,7 @@ package org.oaktag.adjust;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.End;
@@ -60,6 +61,12 @@ public sealed interface LineAcross {
      * @param to where it ends
      */
     record Straight(Place from, Place to) implements LineAcross {
+        /** Refuses null. */
+        public Straight {
+            Objects.requireNonNull(from, "from");
+            Objects.requireNonNull(to, "to");
+        }
+
         @Override
         public LaidLine on(Piece piece) {
             return new LaidLine(Path.polyline(from.on(piece), to.on(piece)), from, to);
@@ -77,6 +84,13 @@ public sealed interface LineAcross {
 
         /** The controls of a cubic lie 4/3 as far off the chord as its middle does. */
         private static final double CONTROL = 4.0 / 3;
+
+        /** Refuses null. */
+        public Bowed {
+            Objects.requireNonNull(from, "from");
+            Objects.requireNonNull(to, "to");
+            Objects.requireNonNull(bow, "bow");
+        }
 
         @Override
         public LaidLine on(Piece piece) {
@@ -102,6 +116,12 @@ public sealed interface LineAcross {
     record Square(Place from, Place to) implements LineAcross {
 
         private static final double STRAIGHT = 1e-12;
+
+        /** Refuses null. */
+        public Square {
+            Objects.requireNonNull(from, "from");
+            Objects.requireNonNull(to, "to");
+        }
 
         @Override
         public LaidLine on(Piece piece) {
@@ -134,6 +154,11 @@ public sealed interface LineAcross {
     record Drawn(Path path) implements LineAcross {
 
         private static final double SHORTEST = 1e-3;
+
+        /** Refuses null. */
+        public Drawn {
+            Objects.requireNonNull(path, "path");
+        }
 
         private record Hit(double along, Place place) {}
 

@@ -1,6 +1,7 @@
 package org.oaktag.adjust;
 
 import java.util.List;
+import java.util.Objects;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
@@ -19,6 +20,10 @@ import org.oaktag.measure.Length;
  * @param piece the piece
  */
 public record MirrorPiece(Name piece) implements Step {
+    /** Refuses null. */
+    public MirrorPiece {
+        Objects.requireNonNull(piece, "piece");
+    }
 
     @Override
     public String name() {

@@ -3,6 +3,7 @@ package org.oaktag.adjust;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
@@ -39,6 +40,10 @@ public record MoveDart(Name piece, Name dart, Place to, double share, Name opene
      * @throws PatternException if it is not above 0 and up to 1, or two darts would have one name
      */
     public MoveDart {
+        Objects.requireNonNull(piece, "piece");
+        Objects.requireNonNull(dart, "dart");
+        Objects.requireNonNull(to, "to");
+        Objects.requireNonNull(opened, "opened");
         if (!(share > 0 && share <= 1)) {
             throw PatternException.of("share of dart '" + dart + "'", "must be above 0 and at most 1", "" + share, "");
         }

@@ -3,6 +3,7 @@ package org.oaktag.adjust;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
@@ -32,6 +33,15 @@ import org.oaktag.measure.Length;
 public record MovePoint(Name piece, Place place, Length right, Length down, Length reach) implements Step {
 
     private static final double AT_CORNER = 1e-6;
+
+    /** Refuses null. */
+    public MovePoint {
+        Objects.requireNonNull(piece, "piece");
+        Objects.requireNonNull(place, "place");
+        Objects.requireNonNull(right, "right");
+        Objects.requireNonNull(down, "down");
+        Objects.requireNonNull(reach, "reach");
+    }
 
     @Override
     public String name() {

@@ -2,6 +2,7 @@ package org.oaktag.adjust;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cut;
@@ -36,6 +37,15 @@ import org.oaktag.measure.Length;
 public record OpenDart(Name piece, Place place, Length width, Length depth, Name dart) implements Step {
 
     private static final double ROUNDING = 1e-6;
+
+    /** Refuses null. */
+    public OpenDart {
+        Objects.requireNonNull(piece, "piece");
+        Objects.requireNonNull(place, "place");
+        Objects.requireNonNull(width, "width");
+        Objects.requireNonNull(depth, "depth");
+        Objects.requireNonNull(dart, "dart");
+    }
 
     @Override
     public String name() {

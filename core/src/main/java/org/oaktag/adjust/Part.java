@@ -1,5 +1,6 @@
 package org.oaktag.adjust;
 
+import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Name;
@@ -16,6 +17,12 @@ import org.oaktag.garment.Name;
  * @param cloth what it is cut from, or empty for the cloth of the whole
  */
 public record Part(Name piece, Name edge, Optional<Cloth> cloth) {
+    /** Refuses null. */
+    public Part {
+        Objects.requireNonNull(piece, "piece");
+        Objects.requireNonNull(edge, "edge");
+        Objects.requireNonNull(cloth, "cloth");
+    }
 
     /** Returns a part cut from the cloth of the whole. */
     public static Part of(Name piece, Name edge) {

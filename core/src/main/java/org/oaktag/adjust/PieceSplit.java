@@ -1,5 +1,6 @@
 package org.oaktag.adjust;
 
+import java.util.Objects;
 import org.oaktag.garment.Piece;
 
 /**
@@ -19,4 +20,10 @@ import org.oaktag.garment.Piece;
  * @param left the part on the left of the line, as it runs
  * @param right the part on its right
  */
-public record PieceSplit(Piece left, Piece right) {}
+public record PieceSplit(Piece left, Piece right) {
+    /** Refuses null. */
+    public PieceSplit {
+        Objects.requireNonNull(left, "left");
+        Objects.requireNonNull(right, "right");
+    }
+}

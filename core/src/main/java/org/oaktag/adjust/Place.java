@@ -1,6 +1,7 @@
 package org.oaktag.adjust;
 
 import java.util.Locale;
+import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Name;
@@ -37,6 +38,9 @@ public record Place(Name edge, End from, double share, Length further) {
      * @throws PatternException if it is not 0 to 1
      */
     public Place {
+        Objects.requireNonNull(edge, "edge");
+        Objects.requireNonNull(from, "from");
+        Objects.requireNonNull(further, "further");
         if (!(share >= 0 && share <= 1)) {
             throw PatternException.of("place on edge '" + edge + "'", "share must be 0 to 1", "" + share, "");
         }

@@ -1,6 +1,7 @@
 package org.oaktag.adjust;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Function;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Piece;
@@ -33,7 +34,14 @@ public final class Range {
      * @param least the least that works
      * @param most the most
      */
-    public record Limits(String rule, Length least, Length most) {}
+    public record Limits(String rule, Length least, Length most) {
+        /** Refuses null. */
+        public Limits {
+            Objects.requireNonNull(rule, "rule");
+            Objects.requireNonNull(least, "least");
+            Objects.requireNonNull(most, "most");
+        }
+    }
 
     /**
      * Checks that an amount can be done.
@@ -46,6 +54,8 @@ public final class Range {
      * @throws PatternException if the amount is out of the range by more than a millionth of a millimetre
      */
     public static void check(String thing, String rule, Length by, Length least, Length most) {
+        Objects.requireNonNull(thing, "thing");
+        Objects.requireNonNull(rule, "rule");
         if (isOutside(by.mm(), least.mm(), most.mm())) {
             throw PatternException.of(
                     thing,
@@ -67,6 +77,8 @@ public final class Range {
      * @throws PatternException if it is out of the range by more than a millionth of a degree
      */
     public static void check(String thing, String rule, Angle by, Angle least, Angle most) {
+        Objects.requireNonNull(thing, "thing");
+        Objects.requireNonNull(rule, "rule");
         if (isOutside(by.degrees(), least.degrees(), most.degrees())) {
             throw PatternException.of(
                     thing,

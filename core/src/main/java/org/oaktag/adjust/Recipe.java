@@ -2,6 +2,7 @@ package org.oaktag.adjust;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.data.Datum;
 import org.oaktag.garment.Adjustment;
@@ -34,10 +35,18 @@ public record Recipe(String name, List<Step> steps) implements Adjustment {
      * @param before the garment before it
      * @param after the garment after it
      */
-    public record Played(Step step, Garment before, Garment after) {}
+    public record Played(Step step, Garment before, Garment after) {
+        /** Refuses null. */
+        public Played {
+            Objects.requireNonNull(step, "step");
+            Objects.requireNonNull(before, "before");
+            Objects.requireNonNull(after, "after");
+        }
+    }
 
     /** Copies the list. */
     public Recipe {
+        Objects.requireNonNull(name, "name");
         steps = List.copyOf(steps);
     }
 

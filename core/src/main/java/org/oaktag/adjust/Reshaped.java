@@ -1,6 +1,7 @@
 package org.oaktag.adjust;
 
 import java.util.List;
+import java.util.Objects;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Note;
@@ -23,6 +24,7 @@ public record Reshaped(Garment garment, List<Note> notes, List<Dimension> dimens
 
     /** Copies the lists. */
     public Reshaped {
+        Objects.requireNonNull(garment, "garment");
         notes = List.copyOf(notes);
         dimensions = List.copyOf(dimensions);
     }

@@ -2,6 +2,7 @@ package org.oaktag.adjust;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cloth;
@@ -34,6 +35,13 @@ import org.oaktag.measure.Length;
  * @param cloth what it is cut from
  */
 public record SeparateFacing(EdgeRef edge, Length width, Name facing, Cloth cloth) implements Step {
+    /** Refuses null. */
+    public SeparateFacing {
+        Objects.requireNonNull(edge, "edge");
+        Objects.requireNonNull(width, "width");
+        Objects.requireNonNull(facing, "facing");
+        Objects.requireNonNull(cloth, "cloth");
+    }
 
     @Override
     public String name() {

@@ -1,5 +1,7 @@
 package org.oaktag.adjust;
 
+import java.util.Objects;
+
 /**
  * A cut into a piece and how far it is opened. Immutable.
  *
@@ -12,6 +14,11 @@ package org.oaktag.adjust;
  * @param spread how far it is opened
  */
 public record Slash(LineAcross line, Spread spread) {
+    /** Refuses null. */
+    public Slash {
+        Objects.requireNonNull(line, "line");
+        Objects.requireNonNull(spread, "spread");
+    }
 
     /** Returns the slash along a line, opened so far. */
     public static Slash of(LineAcross line, Spread spread) {

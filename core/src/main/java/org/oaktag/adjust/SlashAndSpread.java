@@ -3,6 +3,7 @@ package org.oaktag.adjust;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
@@ -45,6 +46,8 @@ public record SlashAndSpread(Name piece, List<Slash> slashes, Closing closing) i
      * @throws PatternException if there is no slash
      */
     public SlashAndSpread {
+        Objects.requireNonNull(piece, "piece");
+        Objects.requireNonNull(closing, "closing");
         slashes = List.copyOf(slashes);
         if (slashes.isEmpty()) {
             throw PatternException.of("slash and spread", "must have at least one slash", "none", "");

@@ -2,6 +2,7 @@ package org.oaktag.adjust;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
@@ -56,6 +57,11 @@ public record SplitPiece(Name piece, LineAcross line, Part left, Part right, Nam
      * @throws PatternException if both parts have one name
      */
     public SplitPiece {
+        Objects.requireNonNull(piece, "piece");
+        Objects.requireNonNull(line, "line");
+        Objects.requireNonNull(left, "left");
+        Objects.requireNonNull(right, "right");
+        Objects.requireNonNull(seam, "seam");
         if (left.piece().equals(right.piece())) {
             throw PatternException.of(
                     "parts of piece '" + piece + "'", "must have two names", "'" + left.piece() + "' twice", "");

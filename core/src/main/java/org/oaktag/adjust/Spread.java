@@ -1,5 +1,6 @@
 package org.oaktag.adjust;
 
+import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.garment.End;
 import org.oaktag.geometry.Path;
@@ -102,6 +103,7 @@ public sealed interface Spread {
          * @throws PatternException if it is not 0 to 90 degrees
          */
         public Hinged {
+            Objects.requireNonNull(hinge, "hinge");
             Range.check("hinged spread", "must be", angle, Angle.degrees(0), MOST);
         }
 
@@ -133,6 +135,7 @@ public sealed interface Spread {
          * @throws PatternException if it is negative
          */
         public Opened {
+            Objects.requireNonNull(hinge, "hinge");
             if (opening.mm() < 0) {
                 throw PatternException.of("opening of a slash", "must be 0 mm or more", opening.text(), "");
             }

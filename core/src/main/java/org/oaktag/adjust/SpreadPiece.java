@@ -36,10 +36,17 @@ public record SpreadPiece(Piece piece, List<Added> added, double addedArea) {
      * @param edge the edge
      * @param by by how much; zero where it is as long as it was
      */
-    public record Added(Name edge, Length by) {}
+    public record Added(Name edge, Length by) {
+        /** Refuses null. */
+        public Added {
+            Objects.requireNonNull(edge, "edge");
+            Objects.requireNonNull(by, "by");
+        }
+    }
 
     /** Copies the list. */
     public SpreadPiece {
+        Objects.requireNonNull(piece, "piece");
         added = List.copyOf(added);
     }
 
@@ -55,7 +62,7 @@ public record SpreadPiece(Piece piece, List<Added> added, double addedArea) {
 
     /** Returns by how much an edge is longer; zero for one that does not exist. */
     public Length added(Name edge) {
-        Objects.requireNonNull(edge);
+        Objects.requireNonNull(edge, "edge");
         return added.stream()
                 .filter(each -> each.edge().equals(edge))
                 .map(Added::by)

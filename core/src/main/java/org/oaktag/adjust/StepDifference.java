@@ -1,6 +1,7 @@
 package org.oaktag.adjust;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -17,6 +18,11 @@ public sealed interface StepDifference {
 
     /** A step that only the second has. */
     record Added(int place, Step step) implements StepDifference {
+        /** Refuses null. */
+        public Added {
+            Objects.requireNonNull(step, "step");
+        }
+
         @Override
         public String toString() {
             return "added as step " + (place + 1) + ": " + step.name();
@@ -25,6 +31,11 @@ public sealed interface StepDifference {
 
     /** A step that only the first has. */
     record Removed(int place, Step step) implements StepDifference {
+        /** Refuses null. */
+        public Removed {
+            Objects.requireNonNull(step, "step");
+        }
+
         @Override
         public String toString() {
             return "left out, step " + (place + 1) + ": " + step.name();
@@ -33,6 +44,11 @@ public sealed interface StepDifference {
 
     /** A step that the second does at another point among those that both have. */
     record MovedTo(int from, int to, Step step) implements StepDifference {
+        /** Refuses null. */
+        public MovedTo {
+            Objects.requireNonNull(step, "step");
+        }
+
         @Override
         public String toString() {
             return "moved from step " + (from + 1) + " to step " + (to + 1) + ": " + step.name();
@@ -51,6 +67,8 @@ public sealed interface StepDifference {
     record Changed(int from, int to, Step before, Step after, List<ChangedAmount> amounts) implements StepDifference {
         /** Copies the list. */
         public Changed {
+            Objects.requireNonNull(before, "before");
+            Objects.requireNonNull(after, "after");
             amounts = List.copyOf(amounts);
         }
 
@@ -69,6 +87,13 @@ public sealed interface StepDifference {
      * @param after what it is in the second
      */
     record ChangedAmount(String name, Optional<String> before, Optional<String> after) {
+        /** Refuses null. */
+        public ChangedAmount {
+            Objects.requireNonNull(name, "name");
+            Objects.requireNonNull(before, "before");
+            Objects.requireNonNull(after, "after");
+        }
+
         @Override
         public String toString() {
             return name + " " + before.orElse("not given") + " to " + after.orElse("not given");

@@ -3,6 +3,7 @@ package org.oaktag.adjust;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
@@ -36,6 +37,13 @@ public record TrueCorner(Name seam, End end, Length reach) implements Step {
 
     private static final double SMOOTH = 1e-12;
     private static final double MOST = Math.toRadians(60);
+
+    /** Refuses null. */
+    public TrueCorner {
+        Objects.requireNonNull(seam, "seam");
+        Objects.requireNonNull(end, "end");
+        Objects.requireNonNull(reach, "reach");
+    }
 
     @Override
     public String name() {

@@ -2,6 +2,7 @@ package org.oaktag.adjust;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
@@ -29,6 +30,12 @@ import org.oaktag.measure.Length;
  * @param towards the leg towards which the cloth is laid: leg a at the start, leg b at the end
  */
 public record TrueDartFold(Name piece, Name dart, End towards) implements Step {
+    /** Refuses null. */
+    public TrueDartFold {
+        Objects.requireNonNull(piece, "piece");
+        Objects.requireNonNull(dart, "dart");
+        Objects.requireNonNull(towards, "towards");
+    }
 
     @Override
     public String name() {

@@ -2,6 +2,7 @@ package org.oaktag.adjust;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cut;
@@ -34,6 +35,11 @@ import org.oaktag.geometry.Transform;
 public record UnfoldPiece(Name piece) implements Step {
 
     private static final double ON_FOLD = 1e-6;
+
+    /** Refuses null. */
+    public UnfoldPiece {
+        Objects.requireNonNull(piece, "piece");
+    }
 
     @Override
     public String name() {

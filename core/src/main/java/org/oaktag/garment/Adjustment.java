@@ -1,5 +1,7 @@
 package org.oaktag.garment;
 
+import java.util.Objects;
+
 /**
  * A way to make one garment into another: {@code garment.adjust(lowerArmhole(mm(18)))}.
  *
@@ -23,6 +25,7 @@ public interface Adjustment {
 
     /** Returns this adjustment followed by another. */
     default Adjustment then(Adjustment next) {
+        Objects.requireNonNull(next, "next");
         return garment -> next.applyTo(applyTo(garment));
     }
 

@@ -1,5 +1,7 @@
 package org.oaktag.garment;
 
+import java.util.Objects;
+
 /**
  * An amount that a step was asked for, as the maker reads it. Immutable.
  *
@@ -11,6 +13,11 @@ package org.oaktag.garment;
  * @param text its value with its unit, such as {@code "10.0 mm"}
  */
 public record Amount(String name, String text) {
+    /** Refuses null. */
+    public Amount {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(text, "text");
+    }
 
     /** Returns a length as an amount. */
     public static Amount of(String name, org.oaktag.measure.Length length) {

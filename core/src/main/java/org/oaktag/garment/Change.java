@@ -1,6 +1,7 @@
 package org.oaktag.garment;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Collectors;
 
 /**
@@ -32,6 +33,7 @@ public record Change(
 
     /** Copies the lists. */
     public Change {
+        Objects.requireNonNull(step, "step");
         amounts = List.copyOf(amounts);
         notes = List.copyOf(notes);
         dimensions = List.copyOf(dimensions);

@@ -1,5 +1,6 @@
 package org.oaktag.garment;
 
+import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.measure.Percent;
 
@@ -42,6 +43,8 @@ public record Cloth(Name use, String description, Percent stretch) {
      * @throws PatternException if the stretch is not 0 to 200 percent
      */
     public Cloth {
+        Objects.requireNonNull(use, "use");
+        Objects.requireNonNull(description, "description");
         if (!(stretch.percent() >= 0 && stretch.percent() <= MOST_STRETCH)) {
             throw PatternException.of(
                     "stretch of '" + description + "'",

@@ -1,5 +1,6 @@
 package org.oaktag.garment;
 
+import java.util.Objects;
 import org.oaktag.PatternException;
 
 /**
@@ -93,6 +94,7 @@ public sealed interface Cut {
          * @throws PatternException if it is less than one
          */
         public OnFold {
+            Objects.requireNonNull(edge, "edge");
             atLeastOne(count);
         }
 

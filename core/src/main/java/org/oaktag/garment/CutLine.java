@@ -3,6 +3,7 @@ package org.oaktag.garment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.geometry.OffsetPart;
 import org.oaktag.geometry.Outline;
@@ -30,6 +31,7 @@ public record CutLine(Outline outline, List<Path> runs, List<Snip> snips) {
 
     /** Copies the lists. */
     public CutLine {
+        Objects.requireNonNull(outline, "outline");
         runs = List.copyOf(runs);
         snips = List.copyOf(snips);
     }

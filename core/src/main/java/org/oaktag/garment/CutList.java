@@ -2,6 +2,7 @@ package org.oaktag.garment;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.oaktag.PatternException;
 
 /**
@@ -30,6 +31,10 @@ public record CutList(List<Item> items) {
      * @param piece the piece
      */
     public record Item(int number, int of, Piece piece) {
+        /** Refuses null. */
+        public Item {
+            Objects.requireNonNull(piece, "piece");
+        }
 
         /** Returns the number as it stands on the piece, {@code "3 of 14"}. */
         public String numberText() {
@@ -78,6 +83,7 @@ public record CutList(List<Item> items) {
 
     /** Returns what is cut from one cloth, in order; none where it is not in the list. */
     public List<Item> from(Cloth cloth) {
+        Objects.requireNonNull(cloth, "cloth");
         return items.stream().filter(item -> item.piece().cloth().equals(cloth)).toList();
     }
 

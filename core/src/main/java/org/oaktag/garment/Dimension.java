@@ -1,5 +1,6 @@
 package org.oaktag.garment;
 
+import java.util.Objects;
 import org.oaktag.geometry.Point;
 
 /**
@@ -17,4 +18,12 @@ import org.oaktag.geometry.Point;
  * @param to the other end
  * @param text what is written on it, such as {@code "10.0 mm"}
  */
-public record Dimension(Name piece, Point from, Point to, String text) {}
+public record Dimension(Name piece, Point from, Point to, String text) {
+    /** Refuses null. */
+    public Dimension {
+        Objects.requireNonNull(piece, "piece");
+        Objects.requireNonNull(from, "from");
+        Objects.requireNonNull(to, "to");
+        Objects.requireNonNull(text, "text");
+    }
+}

@@ -1,5 +1,6 @@
 package org.oaktag.garment;
 
+import java.util.Objects;
 import org.oaktag.geometry.Line;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
@@ -19,6 +20,11 @@ import org.oaktag.measure.Length;
  * @param path where it runs, in millimetres, clockwise round the piece
  */
 public record Edge(Name name, Path path) {
+    /** Refuses null. */
+    public Edge {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(path, "path");
+    }
 
     /** Returns an edge that runs straight from one point to another. */
     public static Edge straight(Name name, Point from, Point to) {

@@ -1,5 +1,7 @@
 package org.oaktag.garment;
 
+import java.util.Objects;
+
 /**
  * Says which edge of which piece, written {@code "front.neckline"}. Immutable.
  *
@@ -13,6 +15,11 @@ package org.oaktag.garment;
  * @param edge the edge's name
  */
 public record EdgeRef(Name piece, Name edge) implements Comparable<EdgeRef> {
+    /** Refuses null. */
+    public EdgeRef {
+        Objects.requireNonNull(piece, "piece");
+        Objects.requireNonNull(edge, "edge");
+    }
 
     /** Returns the reference to an edge of a piece. */
     public static EdgeRef of(Name piece, Name edge) {

@@ -1,6 +1,7 @@
 package org.oaktag.garment;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.oaktag.PatternException;
@@ -28,7 +29,12 @@ public record FinishedMeasure(Name name, List<Term> terms, Optional<Name> body) 
      * @param times the factor
      * @param quantity what is measured
      */
-    public record Term(double times, Quantity quantity) {}
+    public record Term(double times, Quantity quantity) {
+        /** Refuses null. */
+        public Term {
+            Objects.requireNonNull(quantity, "quantity");
+        }
+    }
 
     /**
      * Copies the terms.
@@ -36,6 +42,8 @@ public record FinishedMeasure(Name name, List<Term> terms, Optional<Name> body) 
      * @throws PatternException if there is none
      */
     public FinishedMeasure {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(body, "body");
         terms = List.copyOf(terms);
         if (terms.isEmpty()) {
             throw PatternException.of("finished measure '" + name + "'", "must measure something", "no terms", "");

@@ -1,5 +1,6 @@
 package org.oaktag.garment;
 
+import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Transform;
@@ -23,6 +24,8 @@ public record Grainline(Point top, Point bottom) {
      * @throws PatternException if both ends are the same point
      */
     public Grainline {
+        Objects.requireNonNull(top, "top");
+        Objects.requireNonNull(bottom, "bottom");
         if (top.equals(bottom)) {
             throw PatternException.of("grainline", "must have two ends apart", "both at " + top, "");
         }

@@ -1,5 +1,6 @@
 package org.oaktag.garment;
 
+import java.util.Objects;
 import org.oaktag.geometry.Path;
 
 /**
@@ -16,6 +17,12 @@ import org.oaktag.geometry.Path;
  * @param path where it runs, in the piece's own millimetres
  */
 public record InnerLine(Name name, Use use, Path path) {
+    /** Refuses null. */
+    public InnerLine {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(use, "use");
+        Objects.requireNonNull(path, "path");
+    }
 
     /** What the maker does at an inner line. */
     public enum Use {

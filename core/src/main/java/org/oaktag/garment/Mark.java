@@ -1,5 +1,6 @@
 package org.oaktag.garment;
 
+import java.util.Objects;
 import org.oaktag.geometry.Point;
 
 /**
@@ -15,6 +16,12 @@ import org.oaktag.geometry.Point;
  * @param point where, in the piece's own millimetres
  */
 public record Mark(Name name, Use use, Point point) {
+    /** Refuses null. */
+    public Mark {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(use, "use");
+        Objects.requireNonNull(point, "point");
+    }
 
     /** What the maker does at a mark. */
     public enum Use {

@@ -1,5 +1,6 @@
 package org.oaktag.garment;
 
+import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.measure.Length;
 
@@ -18,6 +19,12 @@ import org.oaktag.measure.Length;
  * @param after its value after the step, or empty where it no longer exists
  */
 public record Moved(String quantity, Optional<Length> before, Optional<Length> after) {
+    /** Refuses null. */
+    public Moved {
+        Objects.requireNonNull(quantity, "quantity");
+        Objects.requireNonNull(before, "before");
+        Objects.requireNonNull(after, "after");
+    }
 
     /** Returns by how much it grew, or empty where there is nothing to compare. */
     public Optional<Length> by() {

@@ -56,7 +56,7 @@ public record Name(String value) implements Comparable<Name> {
 
     /** Returns this name with more words behind it. */
     public Name with(String words) {
-        return new Name(value + " " + Objects.requireNonNull(words));
+        return new Name(value + " " + Objects.requireNonNull(words, "words"));
     }
 
     /**

@@ -1,5 +1,6 @@
 package org.oaktag.garment;
 
+import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.measure.Length;
 
@@ -29,6 +30,9 @@ public record Notch(Name name, Name edge, End from, double distance, int count) 
      * @throws PatternException if the distance is negative or not a number, or the count is not 1 to 3
      */
     public Notch {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(edge, "edge");
+        Objects.requireNonNull(from, "from");
         if (!(distance >= 0) || !Double.isFinite(distance)) {
             throw PatternException.of(
                     "notch '" + name + "'", "must lie at 0 mm or more from the end of its edge", distance + " mm", "");

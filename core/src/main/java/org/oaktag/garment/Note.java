@@ -1,5 +1,7 @@
 package org.oaktag.garment;
 
+import java.util.Objects;
+
 /**
  * A sentence that a step has to say. Immutable.
  *
@@ -11,6 +13,11 @@ package org.oaktag.garment;
  * @param text the sentence, with its numbers filled in
  */
 public record Note(Kind kind, String text) {
+    /** Refuses null. */
+    public Note {
+        Objects.requireNonNull(kind, "kind");
+        Objects.requireNonNull(text, "text");
+    }
 
     /** What sort of sentence a note is. */
     public enum Kind {

@@ -1,5 +1,6 @@
 package org.oaktag.garment;
 
+import java.util.Objects;
 import java.util.Set;
 
 /**
@@ -27,6 +28,11 @@ public record Seam(Name name, SeamSide a, SeamSide b, SeamRule rule, Set<End> sm
 
     /** Copies the set. */
     public Seam {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(a, "a");
+        Objects.requireNonNull(b, "b");
+        Objects.requireNonNull(rule, "rule");
+        Objects.requireNonNull(refit, "refit");
         smoothAt = Set.copyOf(smoothAt);
     }
 
@@ -62,6 +68,7 @@ public record Seam(Name name, SeamSide a, SeamSide b, SeamRule rule, Set<End> sm
 
     /** Tells whether the edge is part of this seam. */
     public boolean has(EdgeRef edge) {
+        Objects.requireNonNull(edge, "edge");
         return a.has(edge) || b.has(edge);
     }
 }

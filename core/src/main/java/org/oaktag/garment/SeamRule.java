@@ -1,6 +1,7 @@
 package org.oaktag.garment;
 
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.measure.Length;
@@ -71,6 +72,11 @@ public sealed interface SeamRule {
      * @param to the notch at which it ends, or empty for the end of the seam
      */
     record Span(Optional<Name> from, Optional<Name> to) {
+        /** Refuses null. */
+        public Span {
+            Objects.requireNonNull(from, "from");
+            Objects.requireNonNull(to, "to");
+        }
 
         /** Returns the part from the start of the seam to a notch. */
         public static Span upTo(Name notch) {
@@ -120,6 +126,7 @@ public sealed interface SeamRule {
          * @throws PatternException if the least is more than the most
          */
         public Eased {
+            Objects.requireNonNull(within, "within");
             if (least.compareTo(most) > 0) {
                 throw PatternException.of(
                         "eased seam", "least ease must not exceed the most, " + most.text(), least.text(), "");

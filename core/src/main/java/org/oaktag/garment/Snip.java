@@ -3,6 +3,7 @@ package org.oaktag.garment;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import org.oaktag.geometry.Crossing;
 import org.oaktag.geometry.Crossings;
 import org.oaktag.geometry.Path;
@@ -44,6 +45,13 @@ public record Snip(Point seam, Point cut, Path path) {
 
     /** Below this a point of the cut line lies on the seam line, mm. */
     private static final double NOTHING = 1e-3;
+
+    /** Refuses null. */
+    public Snip {
+        Objects.requireNonNull(seam, "seam");
+        Objects.requireNonNull(cut, "cut");
+        Objects.requireNonNull(path, "path");
+    }
 
     /** Returns every cut of every notch of a piece, in their order, then those of the ends of a fold: the centre points. */
     static List<Snip> of(Piece piece, Allowances allowances, CutLine cutLine) {

@@ -2,6 +2,7 @@ package org.oaktag.garment;
 
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.PatternException;
 
@@ -26,6 +27,7 @@ public final class Spelling {
      * @return the nearest, the first in alphabetical order among equals, or empty where none is near
      */
     public static Optional<String> nearest(String typed, Collection<String> known) {
+        Objects.requireNonNull(typed, "typed");
         return known.stream()
                 .filter(word -> distance(typed, word) * 3 <= Math.max(typed.length(), word.length()))
                 .min(Comparator.<String>comparingInt(word -> distance(typed, word))

@@ -1,5 +1,6 @@
 package org.oaktag.garment;
 
+import java.util.Objects;
 import org.oaktag.measure.Length;
 
 /**
@@ -19,6 +20,13 @@ import org.oaktag.measure.Length;
  * @param isTrue whether the part obeys the rule of the seam
  */
 public record WalkedSpan(String from, String to, Length lengthA, Length lengthB, boolean eased, boolean isTrue) {
+    /** Refuses null. */
+    public WalkedSpan {
+        Objects.requireNonNull(from, "from");
+        Objects.requireNonNull(to, "to");
+        Objects.requireNonNull(lengthA, "lengthA");
+        Objects.requireNonNull(lengthB, "lengthB");
+    }
 
     /** Returns by how much side b is longer than side a here. */
     public Length difference() {

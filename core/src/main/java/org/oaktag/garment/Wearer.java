@@ -2,6 +2,7 @@ package org.oaktag.garment;
 
 import java.util.Collections;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.oaktag.PatternException;
@@ -26,6 +27,7 @@ public record Wearer(String name, boolean child, SortedMap<Name, Length> measure
 
     /** Copies the measures. */
     public Wearer {
+        Objects.requireNonNull(name, "name");
         measures = Collections.unmodifiableSortedMap(new TreeMap<>(measures));
     }
 

@@ -1,5 +1,7 @@
 package org.oaktag.geometry;
 
+import java.util.Objects;
+
 /**
  * A place where two paths meet: a single point, or a stretch that they share.
  *
@@ -16,6 +18,13 @@ package org.oaktag.geometry;
  * @param to the same as {@code from} for a point, else the end of the shared stretch
  */
 public record Crossing(Kind kind, Place from, Place to) {
+    /** Refuses null. */
+    public Crossing {
+        Objects.requireNonNull(kind, "kind");
+        Objects.requireNonNull(from, "from");
+        Objects.requireNonNull(to, "to");
+    }
+
     /** How two paths meet. */
     public enum Kind {
         /** The second path passes from one side of the first to the other. */
@@ -33,7 +42,12 @@ public record Crossing(Kind kind, Place from, Place to) {
      * @param first its distance along the first path, mm
      * @param second its distance along the second path, mm
      */
-    public record Place(Point point, double first, double second) {}
+    public record Place(Point point, double first, double second) {
+        /** Refuses null. */
+        public Place {
+            Objects.requireNonNull(point, "point");
+        }
+    }
 
     /** Returns where the paths meet, or start to run along each other. */
     public Point point() {

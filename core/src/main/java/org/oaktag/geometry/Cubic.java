@@ -1,6 +1,7 @@
 package org.oaktag.geometry;
 
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A cubic Bézier, {@code r(t) = (1-t)³ start + 3 (1-t)² t control1 + 3 (1-t) t² control2 + t³ end}. Controls may coincide, the curve
@@ -37,6 +38,14 @@ import java.util.List;
  * @param end where it ends
  */
 public record Cubic(Point start, Point control1, Point control2, Point end) implements Curve {
+    /** Refuses null. */
+    public Cubic {
+        Objects.requireNonNull(start, "start");
+        Objects.requireNonNull(control1, "control1");
+        Objects.requireNonNull(control2, "control2");
+        Objects.requireNonNull(end, "end");
+    }
+
     public static Cubic of(Point start, Point control1, Point control2, Point end) {
         return new Cubic(start, control1, control2, end);
     }

@@ -1,5 +1,7 @@
 package org.oaktag.geometry;
 
+import java.util.Objects;
+
 /**
  * A straight segment, {@code r(t) = (1-t) start + t end}; it may be a single point. All that is said of a {@link Curve} holds.
  * Immutable and thread-safe.
@@ -14,6 +16,12 @@ package org.oaktag.geometry;
  * {@code t = distance / length}.
  */
 public record Line(Point start, Point end) implements Curve {
+    /** Refuses null. */
+    public Line {
+        Objects.requireNonNull(start, "start");
+        Objects.requireNonNull(end, "end");
+    }
+
     public static Line of(Point start, Point end) {
         return new Line(start, end);
     }

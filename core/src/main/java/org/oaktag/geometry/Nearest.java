@@ -1,5 +1,7 @@
 package org.oaktag.geometry;
 
+import java.util.Objects;
+
 /**
  * The point of a curve that lies nearest to a given point.
  *
@@ -16,4 +18,9 @@ package org.oaktag.geometry;
  * @param point the point on the curve
  * @param distance from the given point, mm
  */
-public record Nearest(double t, Point point, double distance) {}
+public record Nearest(double t, Point point, double distance) {
+    /** Refuses null. */
+    public Nearest {
+        Objects.requireNonNull(point, "point");
+    }
+}

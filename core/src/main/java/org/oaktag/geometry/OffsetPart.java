@@ -1,5 +1,7 @@
 package org.oaktag.geometry;
 
+import java.util.Objects;
+
 /**
  * A part of an offset outline and where it comes from.
  *
@@ -15,6 +17,10 @@ package org.oaktag.geometry;
  * @param corner true if it joins the parallels of this edge and the next round their corner
  */
 public record OffsetPart(Path path, int edge, boolean corner) {
+    /** Refuses null. */
+    public OffsetPart {
+        Objects.requireNonNull(path, "path");
+    }
 
     /** Returns the same part along another path, as when it is cut off. */
     public OffsetPart along(Path other) {

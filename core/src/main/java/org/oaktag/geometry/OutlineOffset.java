@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import org.oaktag.PatternException;
 
 /**
@@ -43,6 +44,7 @@ public record OutlineOffset(List<OffsetPart> parts, Outline outline) {
     private static final int PLACES = 7;
 
     public OutlineOffset {
+        Objects.requireNonNull(outline, "outline");
         parts = List.copyOf(parts);
     }
 

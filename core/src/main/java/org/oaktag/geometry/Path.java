@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -63,7 +64,13 @@ public final class Path {
      * @param before from the start to the cut
      * @param after from the cut to the end
      */
-    public record Split(Path before, Path after) {}
+    public record Split(Path before, Path after) {
+        /** Refuses null. */
+        public Split {
+            Objects.requireNonNull(before, "before");
+            Objects.requireNonNull(after, "after");
+        }
+    }
 
     /**
      * Returns the path of these curves.

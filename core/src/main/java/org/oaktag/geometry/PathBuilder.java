@@ -25,17 +25,20 @@ public final class PathBuilder {
     private Point pen;
 
     PathBuilder(Point start) {
-        this.start = start;
+        this.start = Objects.requireNonNull(start, "start");
         this.pen = start;
     }
 
     public PathBuilder lineTo(Point end) {
-        return add(new Line(pen, Objects.requireNonNull(end)));
+        return add(new Line(pen, Objects.requireNonNull(end, "end")));
     }
 
     public PathBuilder curveTo(Point control1, Point control2, Point end) {
         return add(new Cubic(
-                pen, Objects.requireNonNull(control1), Objects.requireNonNull(control2), Objects.requireNonNull(end)));
+                pen,
+                Objects.requireNonNull(control1, "control1"),
+                Objects.requireNonNull(control2, "control2"),
+                Objects.requireNonNull(end, "end")));
     }
 
     /**

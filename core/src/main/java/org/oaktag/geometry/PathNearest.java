@@ -1,5 +1,7 @@
 package org.oaktag.geometry;
 
+import java.util.Objects;
+
 /**
  * The point of a path that lies nearest to a given point; see {@link Nearest} for how exact it is.
  *
@@ -12,4 +14,9 @@ package org.oaktag.geometry;
  * @param point the point on the path
  * @param distance from the given point, mm
  */
-public record PathNearest(double distanceAlong, Point point, double distance) {}
+public record PathNearest(double distanceAlong, Point point, double distance) {
+    /** Refuses null. */
+    public PathNearest {
+        Objects.requireNonNull(point, "point");
+    }
+}

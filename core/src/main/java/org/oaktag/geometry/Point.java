@@ -59,7 +59,7 @@ public record Point(double x, double y) {
     /** Returns the point the share {@code t} of the way to the other: exactly this at 0, exactly the other at 1; t is not limited. */
     public Point lerp(Point other, double t) {
         if (t == 1) {
-            return Objects.requireNonNull(other);
+            return Objects.requireNonNull(other, "other");
         }
         return new Point(x + t * (other.x - x), y + t * (other.y - y));
     }

@@ -2,6 +2,7 @@ package org.oaktag.adjust.data;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A single value within the fields of a record.
@@ -35,6 +36,10 @@ public record AmountField(String words, String field, String unit, Sort sort, bo
 
     /** Copies the choices. */
     public AmountField {
+        Objects.requireNonNull(words, "words");
+        Objects.requireNonNull(field, "field");
+        Objects.requireNonNull(unit, "unit");
+        Objects.requireNonNull(sort, "sort");
         choices = List.copyOf(choices);
     }
 

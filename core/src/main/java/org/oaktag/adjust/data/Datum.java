@@ -48,6 +48,11 @@ public sealed interface Datum {
 
     /** Words. */
     record Text(String value) implements Datum {
+        /** Refuses null. */
+        public Text {
+            Objects.requireNonNull(value, "value");
+        }
+
         @Override
         public String sort() {
             return "text";
@@ -99,6 +104,8 @@ public sealed interface Datum {
 
         /** Returns these fields with another before them. */
         public Fields after(String name, Datum value) {
+            Objects.requireNonNull(name, "name");
+            Objects.requireNonNull(value, "value");
             Map<String, Datum> all = new LinkedHashMap<>();
             all.put(name, value);
             all.putAll(values);
@@ -111,6 +118,7 @@ public sealed interface Datum {
          * @param field its name; that of a field within a field after a dot, {@code "shape.rise_mm"}
          */
         public Fields with(String field, Datum value) {
+            Objects.requireNonNull(value, "value");
             Map<String, Datum> all = new LinkedHashMap<>(values);
             int dot = field.indexOf('.');
             if (dot < 0) {
@@ -126,7 +134,7 @@ public sealed interface Datum {
         /** Returns these fields without one. */
         public Fields without(String name) {
             Map<String, Datum> all = new LinkedHashMap<>(values);
-            all.remove(Objects.requireNonNull(name));
+            all.remove(Objects.requireNonNull(name, "name"));
             return new Fields(all);
         }
 

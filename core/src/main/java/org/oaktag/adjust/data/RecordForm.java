@@ -101,7 +101,7 @@ public final class RecordForm implements Form {
     /** {@inheritDoc} */
     @Override
     public Datum.Fields write(Object value) {
-        if (!constructor.getDeclaringClass().isInstance(Objects.requireNonNull(value))) {
+        if (!constructor.getDeclaringClass().isInstance(Objects.requireNonNull(value, "value"))) {
             throw new IllegalArgumentException("what is written must be a "
                     + constructor.getDeclaringClass().getSimpleName() + ", got " + value);
         }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * Descriptions of data in the words of JSON Schema (draft 2020-12), themselves data. What can be said of the sort of a
@@ -37,7 +38,7 @@ public final class Schema {
 
     /** Returns the description of a list. */
     public static Datum.Fields list(Datum.Fields item) {
-        return type("array").with("items", item);
+        return type("array").with("items", Objects.requireNonNull(item, "item"));
     }
 
     /** Returns the description of fields in braces, of which there may be no others. */

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * Data as a maker reads it, amount by amount: {@code "above hem"} is {@code "140 mm"}.
@@ -26,7 +27,7 @@ public final class Written {
      */
     public static Map<String, String> amounts(Datum.Fields fields) {
         Map<String, String> amounts = new LinkedHashMap<>();
-        add("", fields, amounts);
+        add("", Objects.requireNonNull(fields, "fields"), amounts);
         return amounts;
     }
 

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.oaktag.export.drawing.ClothPaint;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Garment;
@@ -66,7 +67,7 @@ public record Cloths(Map<Cloth, ClothPaint> paints) {
      * @throws IllegalArgumentException if it is none of the garment's
      */
     public ClothPaint of(Cloth cloth) {
-        ClothPaint paint = paints.get(cloth);
+        ClothPaint paint = paints.get(Objects.requireNonNull(cloth, "cloth"));
         if (paint == null) {
             throw new IllegalArgumentException("cloth must be one of " + paints.keySet() + ", got " + cloth);
         }

@@ -2,6 +2,7 @@ package org.oaktag.export.sheet;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.oaktag.PatternException;
@@ -35,7 +36,13 @@ public record Nest(List<Size> sizes) {
      * @param name what the size is called; free text
      * @param garment the garment
      */
-    public record Size(String name, Garment garment) {}
+    public record Size(String name, Garment garment) {
+        /** Refuses null. */
+        public Size {
+            Objects.requireNonNull(name, "name");
+            Objects.requireNonNull(garment, "garment");
+        }
+    }
 
     /** The line types of the cut lines, in the order of the sizes. */
     private static final List<LineType> LINES = List.of(

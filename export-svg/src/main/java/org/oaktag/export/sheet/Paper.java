@@ -2,6 +2,7 @@ package org.oaktag.export.sheet;
 
 import static org.oaktag.measure.Length.mm;
 
+import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.measure.Length;
@@ -47,6 +48,7 @@ public record Paper(String name, Length width, Optional<Length> height) {
      * @throws PatternException if a side is not greater than zero, or longer than {@link #LONGEST}
      */
     public Paper {
+        Objects.requireNonNull(name, "name");
         check(name, "width", width);
         height.ifPresent(each -> check(name, "height", each));
     }

@@ -1,6 +1,7 @@
 package org.oaktag.export.sheet;
 
 import java.util.List;
+import java.util.Objects;
 
 /**
  * One sheet of paper with what is printed on it.
@@ -20,6 +21,7 @@ public record PaperSheet(String title, double width, double height, List<Placeme
 
     /** Copies the list. */
     public PaperSheet {
+        Objects.requireNonNull(title, "title");
         placements = List.copyOf(placements);
     }
 }

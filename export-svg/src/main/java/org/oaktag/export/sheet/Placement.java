@@ -1,5 +1,6 @@
 package org.oaktag.export.sheet;
 
+import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.export.drawing.Figure;
 import org.oaktag.geometry.Bounds;
@@ -30,6 +31,14 @@ public record Placement(
         double dy,
         Optional<Bounds> window,
         Optional<String> layer) {
+    /** Refuses null. */
+    public Placement {
+        Objects.requireNonNull(id, "id");
+        Objects.requireNonNull(title, "title");
+        Objects.requireNonNull(figure, "figure");
+        Objects.requireNonNull(window, "window");
+        Objects.requireNonNull(layer, "layer");
+    }
 
     static Placement of(String id, Figure figure, double dx, double dy) {
         return new Placement(id, Optional.empty(), figure, dx, dy, Optional.empty(), Optional.empty());

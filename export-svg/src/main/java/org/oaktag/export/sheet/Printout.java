@@ -2,6 +2,7 @@ package org.oaktag.export.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.export.drawing.ClothPaint;
 import org.oaktag.export.drawing.Figure;
@@ -27,6 +28,8 @@ public record Printout(String title, String description, List<PaperSheet> sheets
 
     /** Copies the lists. */
     public Printout {
+        Objects.requireNonNull(title, "title");
+        Objects.requireNonNull(description, "description");
         sheets = List.copyOf(sheets);
         paints = List.copyOf(paints);
     }

@@ -2,6 +2,7 @@ package org.oaktag.export.sheet;
 
 import static org.oaktag.measure.Length.mm;
 
+import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.measure.Length;
 
@@ -36,6 +37,9 @@ public record Tiling(Paper paper, Length margin, Length overlap) {
      *     180 mm by 180 mm, or the overlap takes more than half of its shorter side
      */
     public Tiling {
+        Objects.requireNonNull(paper, "paper");
+        Objects.requireNonNull(margin, "margin");
+        Objects.requireNonNull(overlap, "overlap");
         if (paper.height().isEmpty()) {
             throw PatternException.of(
                     "paper", "must come in sheets", "a " + paper.name(), "print whole pieces on a roll");

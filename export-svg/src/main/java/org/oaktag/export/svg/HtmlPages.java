@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.export.drawing.Figure;
 import org.oaktag.export.drawing.Font;
@@ -26,6 +27,10 @@ import org.oaktag.geometry.Bounds;
  * @param text the page, to be stored as UTF-8; it is well-formed XML as well
  */
 public record HtmlPages(String text) {
+    /** Refuses null. */
+    public HtmlPages {
+        Objects.requireNonNull(text, "text");
+    }
 
     /** Writes a printout, whose sheets must all be of one size. */
     public static HtmlPages of(Printout printout) {

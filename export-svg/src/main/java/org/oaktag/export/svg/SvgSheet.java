@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import org.oaktag.adjust.Recipe;
 import org.oaktag.export.drawing.Figure;
 import org.oaktag.garment.Allowances;
@@ -25,6 +26,11 @@ public record SvgSheet(String text) {
 
     /** The paper round a figure, mm. */
     private static final double FIGURE_MARGIN = 4;
+
+    /** Refuses null. */
+    public SvgSheet {
+        Objects.requireNonNull(text, "text");
+    }
 
     /**
      * Draws every piece of a garment at true scale, its user unit the millimetre.

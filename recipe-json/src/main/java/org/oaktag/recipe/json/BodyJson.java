@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.oaktag.PatternException;
@@ -44,7 +45,14 @@ public final class BodyJson {
      * @param figure whose body it is
      * @param ageYears the age in whole years, or empty
      */
-    public record Head(String name, Figure figure, Optional<Integer> ageYears) {}
+    public record Head(String name, Figure figure, Optional<Integer> ageYears) {
+        /** Refuses null. */
+        public Head {
+            Objects.requireNonNull(name, "name");
+            Objects.requireNonNull(figure, "figure");
+            Objects.requireNonNull(ageYears, "ageYears");
+        }
+    }
 
     /**
      * Returns the JSON Schema (draft 2020-12) of what {@link #write} writes. Its ranges are those of a child or a grown
@@ -90,7 +98,7 @@ public final class BodyJson {
      *     the wrong sort, or a measure is no measure of a body; the message says which body, and what would do
      */
     public static List<BodyMeasurements> read(String json) {
-        Datum.Fields content = FORMAT.content(JsonData.fields("bodies", json));
+        Datum.Fields content = FORMAT.content(JsonData.fields("bodies", Objects.requireNonNull(json, "json")));
         if (!(content.values().get(BODIES) instanceof Datum.Items items)
                 || content.values().size() > 1) {
             throw PatternException.of(

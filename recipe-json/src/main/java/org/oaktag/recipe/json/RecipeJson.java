@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Recipe;
 import org.oaktag.adjust.Step;
@@ -34,6 +35,11 @@ public record RecipeJson(StepCatalogue catalogue) {
     private static final Format FORMAT = new Format("oaktag recipe", 1);
     private static final String STEPS = "steps";
 
+    /** Refuses null. */
+    public RecipeJson {
+        Objects.requireNonNull(catalogue, "catalogue");
+    }
+
     /**
      * What stands before the steps.
      *
@@ -42,7 +48,15 @@ public record RecipeJson(StepCatalogue catalogue) {
      * @param ease how much larger it is than the body
      * @param cloth what it is made of
      */
-    public record Head(String title, BlockKind block, Ease ease, Cloth cloth) {}
+    public record Head(String title, BlockKind block, Ease ease, Cloth cloth) {
+        /** Refuses null. */
+        public Head {
+            Objects.requireNonNull(title, "title");
+            Objects.requireNonNull(block, "block");
+            Objects.requireNonNull(ease, "ease");
+            Objects.requireNonNull(cloth, "cloth");
+        }
+    }
 
     /** Returns what reads and writes every step of the library; for your own as well, give a catalogue that has them. */
     public static RecipeJson standard() {
@@ -81,7 +95,7 @@ public record RecipeJson(StepCatalogue catalogue) {
      *     the wrong sort, a step is unknown, or an amount breaks a rule; the message says where, and what would do
      */
     public Style read(String json) {
-        Datum.Fields content = FORMAT.content(JsonData.fields("recipe", json));
+        Datum.Fields content = FORMAT.content(JsonData.fields("recipe", Objects.requireNonNull(json, "json")));
         if (!(content.values().get(STEPS) instanceof Datum.Items items)) {
             throw PatternException.of("recipe", "must have its steps in a list '" + STEPS + "'", content.text(), "");
         }
