@@ -16,7 +16,6 @@ import org.oaktag.garment.Cut;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
-import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Grainline;
 import org.oaktag.garment.Note;
@@ -128,11 +127,11 @@ public record FrontPouch(Length width, Length height, Length aboveHem, Optional<
 
     private FrontPouch fitted(Piece front) {
         Path hem = front.edge(EdgeNames.HEM).path();
-        double half = hem.start().x() - hem.end().x() - offSides.orElse(Length.ZERO).mm();
+        double half =
+                hem.start().x() - hem.end().x() - offSides.orElse(Length.ZERO).mm();
         return offSides.isEmpty() || width.mm() <= 2 * half
                 ? this
-                : new FrontPouch(
-                        Length.mm(2 * half), height.times(2 * half / width.mm()), aboveHem, offSides, cloth);
+                : new FrontPouch(Length.mm(2 * half), height.times(2 * half / width.mm()), aboveHem, offSides, cloth);
     }
 
     private Reshaped laid(Garment garment, Piece front, List<Note> notes) {

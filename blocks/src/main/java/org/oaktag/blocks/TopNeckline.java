@@ -110,8 +110,8 @@ public final class TopNeckline {
     private static Piece endingAt(Piece piece, Path neckline, double along) {
         Path shoulder = piece.path(EdgeNames.SHOULDER);
         Path left = shoulder.sub(along, shoulder.length());
-        Point onCentre =
-                Point.of(piece.path(EdgeNames.NECKLINE).start().x(), neckline.start().y());
+        Point onCentre = Point.of(
+                piece.path(EdgeNames.NECKLINE).start().x(), neckline.start().y());
         return with(piece, Redraw.between(neckline, onCentre, left.start()), left);
     }
 

@@ -192,9 +192,9 @@ final class Sequence {
     private boolean isClosed(Piece piece, Name edge) {
         return List.of(piece.before(edge), piece.after(edge)).stream()
                 .map(Edge::name)
-                .allMatch(end -> (piece.cut() instanceof Cut.OnFold fold
-                                && fold.edge().equals(end))
-                        || garment.seams().stream().anyMatch(seam -> seam.has(EdgeRef.of(piece.name(), end))));
+                .allMatch(end ->
+                        (piece.cut() instanceof Cut.OnFold fold && fold.edge().equals(end))
+                                || garment.seams().stream().anyMatch(seam -> seam.has(EdgeRef.of(piece.name(), end))));
     }
 
     private void add(
@@ -204,8 +204,7 @@ final class Sequence {
             List<Stitch> stitches,
             SeamClass seamClass,
             List<Name> notches) {
-        operations.add(
-                new Operation(operations.size() + 1, name, work, inTheRound, stitches, seamClass, notches));
+        operations.add(new Operation(operations.size() + 1, name, work, inTheRound, stitches, seamClass, notches));
     }
 
     private boolean isKnit(Set<EdgeRef> edges) {

@@ -3,6 +3,7 @@ package org.oaktag.adjustments;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.oaktag.adjustments.Bodies.straightenSideSeams;
 import static org.oaktag.adjustments.Finishes.faceNeckline;
 import static org.oaktag.adjustments.Finishes.frontPouch;
 import static org.oaktag.adjustments.Finishes.interfacePiece;
@@ -19,27 +20,26 @@ import static org.oaktag.measure.Length.mm;
 import static org.oaktag.measure.Percent.percent;
 
 import java.util.List;
-import static org.oaktag.adjustments.Bodies.straightenSideSeams;
-import org.oaktag.garment.CutLine;
-import org.oaktag.garment.Allowances;
-import org.oaktag.garment.Allowance;
-import org.oaktag.geometry.Transform;
-import org.oaktag.geometry.Vector;
-import org.oaktag.geometry.Point;
-import org.oaktag.geometry.Path;
-import org.oaktag.geometry.Outline;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.oaktag.PatternException;
 import org.oaktag.blocks.FinishNames;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.garment.Allowance;
+import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Cloth;
+import org.oaktag.garment.CutLine;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Note;
 import org.oaktag.garment.Piece;
+import org.oaktag.geometry.Outline;
+import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
+import org.oaktag.geometry.Transform;
+import org.oaktag.geometry.Vector;
 
 /** Facings, linings, neckbands and pockets: invariants, and numbers worked out beside the check. */
 class FinishesTest {

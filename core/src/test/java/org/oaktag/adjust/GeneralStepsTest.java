@@ -70,10 +70,7 @@ class GeneralStepsTest {
                                 SeamSide.along(small.name(), LEFT),
                                 "cut the small square anew"),
                         Seam.flat(
-                                Name.of("foot"),
-                                SeamSide.along(NAME, LOWER),
-                                SeamSide.along(other.name(), UPPER),
-                                "")),
+                                Name.of("foot"), SeamSide.along(NAME, LOWER), SeamSide.along(other.name(), UPPER), "")),
                 List.of());
         assertThatThrownBy(() -> sewn.adjust(new NotchSeams()))
                 .isInstanceOf(PatternException.class)

@@ -161,7 +161,8 @@ class EverythingOnceTest {
                 }
             }
         }
-        // A line that runs over the edge of its tile is read as far as it goes; the next tile has it whole, at the same place.
+        // A line that runs over the edge of its tile is read as far as it goes; the next tile has it whole, at the same
+        // place.
         for (String cut : Set.copyOf(places.keySet())) {
             List<String> whole = numbersAsListed().stream()
                     .filter(number -> !number.equals(cut) && number.startsWith(cut) && places.containsKey(number))

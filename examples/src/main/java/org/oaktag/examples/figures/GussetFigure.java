@@ -66,7 +66,11 @@ final class GussetFigure {
         Point back = gusset.edges().get(2).path().end();
         sketch.dimension(upper, front, "s = " + SIDE.text(), DIMENSION)
                 .dimension(upper, lower, "s", 0)
-                .dimension(front, back, Length.mm(front.distanceTo(back)).text(), DIMENSION + box.height() / 2 / REDUCTION);
+                .dimension(
+                        front,
+                        back,
+                        Length.mm(front.distanceTo(back)).text(),
+                        DIMENSION + box.height() / 2 / REDUCTION);
         return under(box, "gusset", right);
     }
 

@@ -43,10 +43,8 @@ class CapShapeProperties {
         assertFalls(fitted);
         Path front = fitted.piece(TopNames.SLEEVE).path(EdgeNames.CAP_FRONT);
         Path back = fitted.piece(TopNames.SLEEVE).path(EdgeNames.CAP_BACK);
-        assertThat(front.length())
-                .isCloseTo(armhole(fitted, TopNames.FRONT).length() + ease / 2, within(0.01));
-        assertThat(back.length())
-                .isCloseTo(armhole(fitted, TopNames.BACK).length() + ease / 2, within(0.01));
+        assertThat(front.length()).isCloseTo(armhole(fitted, TopNames.FRONT).length() + ease / 2, within(0.01));
+        assertThat(back.length()).isCloseTo(armhole(fitted, TopNames.BACK).length() + ease / 2, within(0.01));
         assertThat(front.end().y() - front.start().y()).isCloseTo(height, within(ROUNDING));
         assertFalls(lowered.adjust(puffCap(1.3).atHeight(mm(height))));
     }

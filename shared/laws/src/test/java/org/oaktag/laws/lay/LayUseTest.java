@@ -83,7 +83,8 @@ class LayUseTest {
 
     @Test
     void two_tops_in_one_lay_use_more_of_the_cloth_than_one() {
-        assertThat(lay(2, true).use().percent()).isGreaterThan(lay(1, true).use().percent());
+        assertThat(lay(2, true).use().percent())
+                .isGreaterThan(lay(1, true).use().percent());
     }
 
     /** Of three rectangles, 600 wide on cloth 1000 wide, every two share upright lines, so that they lie one above the other. */

@@ -138,8 +138,7 @@ class AssemblyOrderProperties {
         assertThat(operations.get(0).stitchText()).isEqualTo("406");
         assertThat(operations.get(1).work()).isEqualTo(new Operation.LayOn(FinishNames.POUCH, TopNames.FRONT));
         assertThat(operations.get(1).notches()).hasSize(3);
-        assertThat(operations.subList(2, operations.size()))
-                .allMatch(each -> each.work() instanceof Operation.Join);
+        assertThat(operations.subList(2, operations.size())).allMatch(each -> each.work() instanceof Operation.Join);
     }
 
     @Property(tries = 10)
