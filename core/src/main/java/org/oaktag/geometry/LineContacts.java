@@ -93,8 +93,8 @@ final class LineContacts {
         if (within) {
             return new double[0];
         }
-        double[] roots = Polynomials.roots(distances);
         double[] extrema = Polynomials.stationary(distances);
+        double[] roots = Polynomials.roots(distances, extrema);
         double[] all = new double[roots.length + extrema.length];
         System.arraycopy(roots, 0, all, 0, roots.length);
         int count = roots.length;

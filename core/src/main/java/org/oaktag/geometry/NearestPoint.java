@@ -16,10 +16,11 @@ final class NearestPoint {
     static Nearest of(Cubic cubic, Point point) {
         double[] quintic = quintic(cubic, point);
         Nearest best = at(cubic, 0, point);
-        for (double t : Polynomials.roots(quintic)) {
+        double[] stationary = Polynomials.stationary(quintic);
+        for (double t : Polynomials.roots(quintic, stationary)) {
             best = nearer(best, at(cubic, t, point));
         }
-        for (double t : Polynomials.stationary(quintic)) {
+        for (double t : stationary) {
             best = nearer(best, at(cubic, t, point));
         }
         return nearer(best, at(cubic, 1, point));

@@ -75,7 +75,8 @@ final class Polynomials {
         return inside(t) ? new double[] {t} : NONE;
     }
 
-    private static double[] roots(double[] bernstein, double[] cuts) {
+    /** Returns the roots as the other does, where what {@link #stationary} returns is known already. */
+    static double[] roots(double[] bernstein, double[] cuts) {
         double[] found = new double[bernstein.length + 1];
         int count = 0;
         double from = 0;
@@ -111,6 +112,7 @@ final class Polynomials {
         double low = from;
         double high = to;
         double t = 0.5 * (low + high);
+        double[] slope = derivative(bernstein);
         double last = Double.POSITIVE_INFINITY;
         while (true) {
             double value = value(bernstein, t);
@@ -122,7 +124,7 @@ final class Polynomials {
             } else {
                 high = t;
             }
-            double step = value / derivative(bernstein, t);
+            double step = value / slopeAt(slope, t);
             double next = t - step;
             if (!(next > low && next < high) || Math.abs(step) > 0.5 * last) {
                 next = 0.5 * (low + high);
@@ -154,11 +156,20 @@ final class Polynomials {
     }
 
     static double derivative(double[] bernstein, double t) {
+        return slopeAt(derivative(bernstein), t);
+    }
+
+    private static double[] derivative(double[] bernstein) {
         int n = bernstein.length - 1;
-        double[] differences = new double[n];
+        double[] derivative = new double[n];
         for (int i = 0; i < n; i++) {
-            differences[i] = n * (bernstein[i + 1] - bernstein[i]);
+            derivative[i] = n * (bernstein[i + 1] - bernstein[i]);
         }
-        return n == 1 ? differences[0] : value(differences, t);
+        return derivative;
+    }
+
+    /** The value of a derivative, which is constant where the polynomial is a line. */
+    private static double slopeAt(double[] derivative, double t) {
+        return derivative.length == 1 ? derivative[0] : value(derivative, t);
     }
 }
