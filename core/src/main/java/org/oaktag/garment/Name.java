@@ -2,7 +2,6 @@ package org.oaktag.garment;
 
 import java.util.List;
 import java.util.Objects;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.oaktag.PatternException;
 
@@ -24,8 +23,6 @@ import org.oaktag.PatternException;
 public record Name(String value) implements Comparable<Name> {
 
     private static final int LONGEST = 60;
-    private static final Pattern WORDS =
-            Pattern.compile("[\\p{Ll}\\p{Lo}\\p{Mn}\\p{Mc}\\p{Nd}]+( [\\p{Ll}\\p{Lo}\\p{Mn}\\p{Mc}\\p{Nd}]+)*");
 
     /**
      * Checks the words.
@@ -34,7 +31,7 @@ public record Name(String value) implements Comparable<Name> {
      *     spaces, 1 to 60 characters in all
      */
     public Name {
-        if (value.length() > LONGEST || !WORDS.matcher(value).matches()) {
+        if (value.length() > LONGEST || !isMadeOfWords(value)) {
             throw PatternException.of(
                     "name",
                     "must be lower-case words of letters and digits with single spaces, 1 to " + LONGEST
@@ -42,6 +39,33 @@ public record Name(String value) implements Comparable<Name> {
                     "'" + value + "'",
                     "write it like 'cap front'");
         }
+    }
+
+    /** Tells whether every space stands between two letters or digits, and whether there is nothing else. */
+    private static boolean isMadeOfWords(String value) {
+        boolean inWord = false;
+        int i = 0;
+        while (i < value.length()) {
+            int character = value.codePointAt(i);
+            boolean letter = isOfWord(character);
+            if (!letter && !(inWord && character == ' ')) {
+                return false;
+            }
+            inWord = letter;
+            i += Character.charCount(character);
+        }
+        return inWord;
+    }
+
+    private static boolean isOfWord(int character) {
+        return switch (Character.getType(character)) {
+            case Character.LOWERCASE_LETTER,
+                    Character.OTHER_LETTER,
+                    Character.NON_SPACING_MARK,
+                    Character.COMBINING_SPACING_MARK,
+                    Character.DECIMAL_DIGIT_NUMBER -> true;
+            default -> false;
+        };
     }
 
     /** Returns the name made of these words. */
