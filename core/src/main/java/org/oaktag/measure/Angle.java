@@ -1,6 +1,5 @@
 package org.oaktag.measure;
 
-import java.util.Locale;
 
 /**
  * An angle, kept in degrees, as a maker reads it from a set square. The geometry below reckons in radians.
@@ -60,6 +59,6 @@ public record Angle(double degrees) implements Comparable<Angle> {
 
     /** Returns the angle to a tenth of a degree, with a dot, whatever the locale: {@code "92.5°"}. */
     public String text() {
-        return String.format(Locale.ROOT, "%.1f°", Math.round(degrees * 10) / 10.0 + 0.0);
+        return Tenths.text(degrees) + "°";
     }
 }

@@ -129,7 +129,7 @@ public record Length(double mm) implements Comparable<Length> {
      * Returns the length as a maker writes it: millimetres to a tenth, with a dot, whatever the locale: {@code "7.5 mm"}.
      */
     public String text() {
-        return tenths(mm) + " mm";
+        return Tenths.text(mm) + " mm";
     }
 
     /**
@@ -150,13 +150,6 @@ public record Length(double mm) implements Comparable<Length> {
         String fraction = part == 0 ? "" : part + "/" + over;
         String between = whole > 0 && part > 0 ? " " : "";
         return sign + (whole > 0 || part == 0 ? whole : "") + between + fraction + " in";
-    }
-
-    /** Written out by hand, as a history holds hundreds of lengths and a formatter takes a microsecond for each. */
-    private static String tenths(double value) {
-        long rounded = Math.round(value * 10);
-        long size = Math.abs(rounded);
-        return (rounded < 0 ? "-" : "") + size / 10 + "." + size % 10;
     }
 
     /** Returns the exact value in millimetres, such as {@code "7.5 mm"}. */

@@ -1,6 +1,5 @@
 package org.oaktag.measure;
 
-import java.util.Locale;
 
 /**
  * A share in hundredths: the stretch of a cloth, a gathering ratio.
@@ -50,6 +49,6 @@ public record Percent(double percent) implements Comparable<Percent> {
 
     /** Returns the share to a tenth, with a dot, whatever the locale: {@code "19.5 %"}. */
     public String text() {
-        return String.format(Locale.ROOT, "%.1f %%", Math.round(percent * 10) / 10.0 + 0.0);
+        return Tenths.text(percent) + " %";
     }
 }
