@@ -15,6 +15,7 @@ import org.oaktag.garment.Garment;
 import org.oaktag.garment.Moved;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
+import org.oaktag.garment.SeamWalk;
 import org.oaktag.garment.TakenMeasure;
 import org.oaktag.garment.WalkedSeam;
 import org.oaktag.measure.Length;
@@ -52,8 +53,17 @@ public final class Comparison {
         /** Adds what is not the same. What was not taken anew is the very same thing and needs no look. */
         void compare(List<T> before, List<T> after, List<Moved> moved) {
             Map<Name, T> gone = new LinkedHashMap<>();
-            before.forEach(old -> gone.put(name.apply(old), old));
-            for (T now : after) {
+            for (int i = 0; i < before.size(); i++) {
+                T old = before.get(i);
+                if (!isAt(after, i, old)) {
+                    gone.put(name.apply(old), old);
+                }
+            }
+            for (int i = 0; i < after.size(); i++) {
+                T now = after.get(i);
+                if (isAt(before, i, now)) {
+                    continue;
+                }
                 Optional<Length> length = this.length.apply(now);
                 if (length.isPresent()) {
                     @Nullable T old = gone.remove(name.apply(now));
@@ -63,6 +73,10 @@ public final class Comparison {
                 }
             }
             gone.values().forEach(old -> add(old, length.apply(old), Optional.empty(), moved));
+        }
+
+        private static <T> boolean isAt(List<T> all, int place, T thing) {
+            return place < all.size() && all.get(place) == thing;
         }
 
         private void add(T thing, Optional<Length> before, Optional<Length> after, List<Moved> moved) {
@@ -92,10 +106,7 @@ public final class Comparison {
                 reshaped.dimensions(),
                 moved(before, after),
                 redrawn(before, after),
-                after.walkSeamsSince(before).seams().stream()
-                        .filter(seam -> !seam.isTrue())
-                        .map(seam -> seam.seam().name() + ": " + seam.mend().orElse(""))
-                        .toList());
+                untrue(after.walkSeamsSince(before)));
     }
 
     /**
@@ -117,26 +128,43 @@ public final class Comparison {
         return change(step, amounts, nothing, made);
     }
 
-    /** Compares the edges of those pieces that are not the same in both garments. */
+    /** Compares the edges of those pieces whose outlines are not the same in both garments. */
     private static void addEdges(Garment before, Garment after, List<Moved> moved) {
         for (Piece piece : after.pieces()) {
-            Optional<Piece> old = before.findPiece(piece.name());
-            if (!old.equals(Optional.of(piece))) {
+            List<Edge> old = edges(before, piece.name());
+            if (!old.equals(piece.edges())) {
                 for (Edge edge : piece.edges()) {
-                    add(piece, edge, old.flatMap(each -> length(each, edge.name())), length(edge), moved);
-                }
-            }
-        }
-        for (Piece piece : before.pieces()) {
-            Optional<Piece> now = after.findPiece(piece.name());
-            if (!now.equals(Optional.of(piece))) {
-                for (Edge edge : piece.edges()) {
-                    if (now.filter(each -> each.hasEdge(edge.name())).isEmpty()) {
-                        add(piece, edge, length(edge), Optional.empty(), moved);
+                    Optional<Edge> was = find(old, edge.name());
+                    if (was.isEmpty() || !was.get().equals(edge)) {
+                        add(piece, edge, was.map(Edge::length), Optional.of(edge.length()), moved);
                     }
                 }
             }
         }
+        for (Piece piece : before.pieces()) {
+            List<Edge> now = edges(after, piece.name());
+            if (!now.equals(piece.edges())) {
+                for (Edge edge : piece.edges()) {
+                    if (find(now, edge.name()).isEmpty()) {
+                        add(piece, edge, Optional.of(edge.length()), Optional.empty(), moved);
+                    }
+                }
+            }
+        }
+    }
+
+    /** The edges of a piece; none where the garment lacks it. */
+    private static List<Edge> edges(Garment garment, Name piece) {
+        return garment.findPiece(piece).map(Piece::edges).orElse(List.of());
+    }
+
+    private static Optional<Edge> find(List<Edge> edges, Name name) {
+        for (Edge edge : edges) {
+            if (edge.name().equals(name)) {
+                return Optional.of(edge);
+            }
+        }
+        return Optional.empty();
     }
 
     private static void add(
@@ -144,14 +172,6 @@ public final class Comparison {
         if (isMoved(before, after)) {
             moved.add(new Moved(EdgeRef.of(piece.name(), edge.name()).id(), before, after));
         }
-    }
-
-    private static Optional<Length> length(Edge edge) {
-        return Optional.of(edge.length());
-    }
-
-    private static Optional<Length> length(Piece piece, Name edge) {
-        return piece.hasEdge(edge) ? length(piece.edge(edge)) : Optional.empty();
     }
 
     private static boolean isMoved(Optional<Length> before, Optional<Length> after) {
@@ -166,13 +186,22 @@ public final class Comparison {
     }
 
     private static List<Name> redrawn(Garment before, Garment after) {
-        return after.pieces().stream()
-                .filter(piece -> !isPieceOf(before, piece))
-                .map(Piece::name)
-                .toList();
+        List<Name> redrawn = new ArrayList<>();
+        for (Piece piece : after.pieces()) {
+            if (!before.findPiece(piece.name()).equals(Optional.of(piece))) {
+                redrawn.add(piece.name());
+            }
+        }
+        return redrawn;
     }
 
-    private static boolean isPieceOf(Garment garment, Piece piece) {
-        return garment.findPiece(piece.name()).equals(Optional.of(piece));
+    private static List<String> untrue(SeamWalk walk) {
+        List<String> untrue = new ArrayList<>();
+        for (WalkedSeam seam : walk.seams()) {
+            if (!seam.isTrue()) {
+                untrue.add(seam.seam().name() + ": " + seam.mend().orElse(""));
+            }
+        }
+        return untrue;
     }
 }

@@ -14,6 +14,8 @@ final class LevelWidth {
     /** Places nearer to each other than this are one. */
     private static final double SAME = 1e-6;
 
+    private static final double[] NONE = {};
+
     private final Point centre;
     private final Vector outward;
 
@@ -44,7 +46,10 @@ final class LevelWidth {
 
     /** How much of the level from the centre to a place lies in the pieces. */
     private double inside(Garment garment, Quantity.Across across, double end) {
-        List<Piece> pieces = across.pieces().stream().map(garment::piece).toList();
+        List<Piece> pieces = new ArrayList<>(across.pieces().size());
+        for (Name name : across.pieces()) {
+            pieces.add(garment.piece(name));
+        }
         List<Double> between = new ArrayList<>();
         for (Piece piece : pieces) {
             for (Edge edge : piece.edges()) {
@@ -66,12 +71,20 @@ final class LevelWidth {
         for (int i = 1; i < between.size(); i++) {
             double stretch = between.get(i) - between.get(i - 1);
             Point middle = at(end * (between.get(i) + between.get(i - 1)) / 2);
-            if (stretch * Math.abs(end) > SAME
-                    && pieces.stream().anyMatch(piece -> piece.outline().contains(middle))) {
+            if (stretch * Math.abs(end) > SAME && lieIn(pieces, middle)) {
                 inside += stretch;
             }
         }
         return inside * Math.abs(end);
+    }
+
+    private static boolean lieIn(List<Piece> pieces, Point point) {
+        for (Piece piece : pieces) {
+            if (piece.outline().contains(point)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private Point at(double place) {
@@ -79,8 +92,11 @@ final class LevelWidth {
     }
 
     private double[] places(Path path) {
-        return Crossings.pointsOnLine(path, centre, outward).stream()
-                .mapToDouble(point -> point.minus(centre).dot(outward))
-                .toArray();
+        List<Point> points = Crossings.pointsOnLine(path, centre, outward);
+        double[] places = points.isEmpty() ? NONE : new double[points.size()];
+        for (int i = 0; i < places.length; i++) {
+            places[i] = points.get(i).minus(centre).dot(outward);
+        }
+        return places;
     }
 }

@@ -11,6 +11,8 @@ record MeasuredSide(double length, List<Place> places) {
 
     private static final Name START = Name.of("start");
     private static final Name END = Name.of("end");
+    private static final Comparator<Place> ALONG =
+            Comparator.comparingDouble(Place::at).thenComparing(Place::notch);
 
     /** A notch and how far it lies from the start of the side, in millimetres. */
     record Place(Name notch, double at) {}
@@ -29,7 +31,7 @@ record MeasuredSide(double length, List<Place> places) {
             }
             sewn += length;
         }
-        places.sort(Comparator.comparingDouble(Place::at).thenComparing(Place::notch));
+        places.sort(ALONG);
         return new MeasuredSide(sewn, places);
     }
 
@@ -37,7 +39,7 @@ record MeasuredSide(double length, List<Place> places) {
     static List<WalkedSpan> spans(SeamRule rule, MeasuredSide a, MeasuredSide b) {
         List<WalkedSpan> spans = new ArrayList<>();
         Optional<SeamRule.Span> eased = rule instanceof SeamRule.Eased ease ? ease.within() : Optional.empty();
-        boolean inside = eased.map(within -> within.from().isEmpty()).orElse(rule instanceof SeamRule.Eased);
+        boolean inside = eased.isPresent() ? eased.get().from().isEmpty() : rule instanceof SeamRule.Eased;
         Place before = new Place(START, 0);
         Place beforeB = before;
         for (Place place : a.places) {

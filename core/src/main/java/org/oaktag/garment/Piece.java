@@ -1,12 +1,10 @@
 package org.oaktag.garment;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.oaktag.PatternException;
 import org.oaktag.geometry.Curve;
@@ -101,6 +99,19 @@ public record Piece(
         return false;
     }
 
+    /** Tells whether the piece has an edge of every name that the other has one of. */
+    boolean hasEdgesOf(Piece other) {
+        if (edges == other.edges) {
+            return true;
+        }
+        for (Edge edge : other.edges) {
+            if (!hasEdge(edge.name())) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** Returns where the named edge runs. */
     public Path path(Name edge) {
         return edge(edge).path();
@@ -146,6 +157,17 @@ public record Piece(
         return notches.stream()
                 .filter(each -> each.edge().equals(edge) && each.name().equals(notch))
                 .findFirst();
+    }
+
+    /** Returns the notches on an edge, in the order in which the piece has them. */
+    List<Notch> notchesOn(Name edge) {
+        List<Notch> on = new ArrayList<>();
+        for (Notch notch : notches) {
+            if (notch.edge().equals(edge)) {
+                on.add(notch);
+            }
+        }
+        return on;
     }
 
     /** Returns the point of a notch on the seam line. */
@@ -322,10 +344,10 @@ public record Piece(
         if (edges.size() < 2) {
             throw PatternException.of("piece '" + piece + "'", "must have at least two edges", "" + edges.size(), "");
         }
-        Set<Name> names = new HashSet<>();
         Edge last = edges.get(edges.size() - 1);
-        for (Edge edge : edges) {
-            if (!names.add(edge.name())) {
+        for (int i = 0; i < edges.size(); i++) {
+            Edge edge = edges.get(i);
+            if (find(piece, edges, edge.name()) != edge) {
                 throw PatternException.of(
                         "piece '" + piece + "'",
                         "must not have two edges of one name",

@@ -46,12 +46,9 @@ public sealed interface Quantity {
     /** Returns the edges that it is measured along or to. */
     List<EdgeRef> edges();
 
-    /** Returns the pieces whose outlines it depends on, one perhaps more than once. */
-    default List<Name> measuredOn() {
-        List<Name> all = new ArrayList<>();
-        corners().forEach(corner -> all.add(corner.piece()));
-        edges().forEach(edge -> all.add(edge.piece()));
-        return all;
+    /** Returns the pieces whose whole outlines it depends on; none where corners and edges tell. */
+    default List<Name> outlines() {
+        return List.of();
     }
 
     /**
@@ -248,12 +245,10 @@ public sealed interface Quantity {
             return List.of(from, to);
         }
 
-        /** Returns the pieces that it goes across too. */
+        /** Returns the pieces that it goes across. */
         @Override
-        public List<Name> measuredOn() {
-            List<Name> all = new ArrayList<>(pieces);
-            all.addAll(Quantity.super.measuredOn());
-            return all;
+        public List<Name> outlines() {
+            return pieces;
         }
 
         @Override

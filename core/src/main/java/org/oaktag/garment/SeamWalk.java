@@ -1,11 +1,8 @@
 package org.oaktag.garment;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
-import java.util.Set;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.oaktag.PatternException;
 
@@ -38,37 +35,42 @@ public record SeamWalk(List<WalkedSeam> seams) {
     }
 
     /**
-     * Walks every seam of a garment that was made from an earlier one. A seam that is the same as before, between pieces
-     * that are the same, need not be walked again; a step redraws few pieces, so that most are of that kind.
+     * Walks every seam of a garment that was made from an earlier one. A seam that is the same as before, between edges
+     * that are the same, need not be walked again; a step redraws few edges, so that most are of that kind.
      */
     static SeamWalk since(Garment earlier, Garment garment) {
-        Set<Name> same = garment.shared(earlier, Objects::equals);
-        Map<Name, WalkedSeam> before = new HashMap<>();
-        for (WalkedSeam walked : earlier.walkSeams().seams) {
-            before.put(walked.seam().name(), walked);
-        }
-        List<WalkedSeam> seams = new ArrayList<>();
+        Kept kept = Kept.of(earlier, garment);
+        List<WalkedSeam> before = earlier.walkSeams().seams;
+        List<WalkedSeam> seams = new ArrayList<>(garment.seams().size());
         for (Seam seam : garment.seams()) {
-            WalkedSeam known = before.get(seam.name());
-            boolean stands =
-                    known != null && known.seam().equals(seam) && joins(seam.a(), same) && joins(seam.b(), same);
-            seams.add(stands ? known : WalkedSeam.of(garment, seam));
+            Optional<WalkedSeam> known = find(before, seam.name(), seams.size());
+            boolean stands = known.isPresent() && known.get().seam().equals(seam) && kept.has(seam);
+            seams.add(stands ? known.get() : WalkedSeam.of(garment, seam));
         }
         return new SeamWalk(seams);
     }
 
-    private static boolean joins(SeamSide side, Set<Name> pieces) {
-        for (SeamSide.Run run : side.runs()) {
-            if (!pieces.contains(run.edge().piece())) {
-                return false;
+    /** Most seams stand where they stood, so that is where a seam is looked for first. */
+    private static Optional<WalkedSeam> find(List<WalkedSeam> walked, Name seam, int place) {
+        if (place < walked.size() && walked.get(place).seam().name().equals(seam)) {
+            return Optional.of(walked.get(place));
+        }
+        for (WalkedSeam each : walked) {
+            if (each.seam().name().equals(seam)) {
+                return Optional.of(each);
             }
         }
-        return true;
+        return Optional.empty();
     }
 
     /** Tells whether every seam is true. */
     public boolean isTrue() {
-        return seams.stream().allMatch(WalkedSeam::isTrue);
+        for (WalkedSeam seam : seams) {
+            if (!seam.isTrue()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Returns {@link WalkedSeam#text} of every seam, a line each. */

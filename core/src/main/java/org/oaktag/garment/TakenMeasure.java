@@ -2,9 +2,7 @@ package org.oaktag.garment;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 import org.oaktag.measure.Length;
 
 /**
@@ -30,35 +28,30 @@ public record TakenMeasure(FinishedMeasure measure, Optional<Length> length) {
     }
 
     /**
-     * Takes the measures of a garment that was made from an earlier one. One that is the same as before, on outlines that
+     * Takes the measures of a garment that was made from an earlier one. One that is the same as before, on edges that
      * are the same, need not be taken again.
      */
     static List<TakenMeasure> since(Garment earlier, Garment garment) {
-        Set<Name> same = garment.shared(earlier, (old, now) -> old.edges().equals(now.edges()));
+        Kept kept = Kept.of(earlier, garment);
         List<TakenMeasure> before = earlier.takeMeasures();
-        List<TakenMeasure> all = new ArrayList<>();
+        List<TakenMeasure> all = new ArrayList<>(garment.measures().size());
         for (FinishedMeasure measure : garment.measures()) {
-            Optional<TakenMeasure> known = find(before, measure.name());
-            boolean stands = known.isPresent() && Objects.equals(known.get().measure, measure) && isOn(same, measure);
+            Optional<TakenMeasure> known = find(before, measure.name(), all.size());
+            boolean stands = known.isPresent() && known.get().measure.equals(measure) && kept.has(measure);
             all.add(stands ? known.get() : of(measure, garment));
         }
         return List.copyOf(all);
-    }
-
-    private static boolean isOn(Set<Name> pieces, FinishedMeasure measure) {
-        for (FinishedMeasure.Term term : measure.terms()) {
-            if (!pieces.containsAll(term.quantity().measuredOn())) {
-                return false;
-            }
-        }
-        return true;
     }
 
     private static TakenMeasure of(FinishedMeasure measure, Garment garment) {
         return new TakenMeasure(measure, measure.taken(garment));
     }
 
-    private static Optional<TakenMeasure> find(List<TakenMeasure> all, Name name) {
+    /** Most measures stand where they stood, so that is where one is looked for first. */
+    private static Optional<TakenMeasure> find(List<TakenMeasure> all, Name name, int place) {
+        if (place < all.size() && all.get(place).measure.name().equals(name)) {
+            return Optional.of(all.get(place));
+        }
         for (TakenMeasure taken : all) {
             if (taken.measure.name().equals(name)) {
                 return Optional.of(taken);
