@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.BiPredicate;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -68,9 +67,28 @@ public final class Garment {
         checkUnique("piece", this.pieces, Piece::name);
         checkUnique("seam", this.seams, Seam::name);
         checkUnique("finished measure", this.measures, FinishedMeasure::name);
-        for (Seam seam : this.seams) {
-            checkSewn(seam.a());
-            checkSewn(seam.b());
+        checkSewn();
+    }
+
+    /** The same garment but for its pieces, seams and measures; only what is another list than before is checked. */
+    private Garment(Garment same, List<Piece> pieces, List<Seam> seams, List<FinishedMeasure> measures) {
+        this.title = same.title;
+        this.wearer = same.wearer;
+        this.pieces = List.copyOf(pieces);
+        this.seams = List.copyOf(seams);
+        this.measures = List.copyOf(measures);
+        this.history = same.history;
+        if (this.pieces != same.pieces) {
+            checkUnique("piece", this.pieces, Piece::name);
+        }
+        if (this.seams != same.seams) {
+            checkUnique("seam", this.seams, Seam::name);
+        }
+        if (this.measures != same.measures) {
+            checkUnique("finished measure", this.measures, FinishedMeasure::name);
+        }
+        if (this.seams != same.seams || !hasEdgesOf(same)) {
+            checkSewn();
         }
     }
 
@@ -278,7 +296,7 @@ public final class Garment {
 
     /** Returns the garment with other pieces. */
     public Garment withPieces(List<Piece> other) {
-        return new Garment(title, wearer, other, seams, measures, history);
+        return new Garment(this, other, seams, measures);
     }
 
     /**
@@ -290,22 +308,23 @@ public final class Garment {
 
     /** Returns the garment with other seams. */
     public Garment withSeams(List<Seam> other) {
-        return new Garment(title, wearer, pieces, other, measures, history);
+        return new Garment(this, pieces, other, measures);
     }
 
     /** Returns the garment with other finished measures. */
     public Garment withMeasures(List<FinishedMeasure> other) {
-        return new Garment(title, wearer, pieces, seams, other, history);
+        return new Garment(this, pieces, seams, other);
     }
 
     /** Returns the garment with other pieces, seams and finished measures all at once, as when a piece is parted. */
     public Garment with(List<Piece> otherPieces, List<Seam> otherSeams, List<FinishedMeasure> otherMeasures) {
-        return new Garment(title, wearer, otherPieces, otherSeams, otherMeasures, history);
+        return new Garment(this, otherPieces, otherSeams, otherMeasures);
     }
 
     /** Returns the garment with one more entry in its history. */
     public Garment recording(Change change) {
-        List<Change> all = new ArrayList<>(history);
+        List<Change> all = new ArrayList<>(history.size() + 1);
+        all.addAll(history);
         all.add(change);
         return new Garment(this, title, all);
     }
@@ -333,19 +352,6 @@ public final class Garment {
                 + history.size() + " steps";
     }
 
-    /** Returns the names of those pieces that are in this respect the same as in an earlier garment. */
-    Set<Name> shared(Garment earlier, BiPredicate<Piece, Piece> same) {
-        Set<Name> shared = new HashSet<>();
-        for (Piece piece : pieces) {
-            if (earlier.findPiece(piece.name())
-                    .filter(old -> same.test(old, piece))
-                    .isPresent()) {
-                shared.add(piece.name());
-            }
-        }
-        return shared;
-    }
-
     private List<Piece> replaced(Piece piece) {
         List<Piece> all = new ArrayList<>(pieces);
         for (int i = 0; i < all.size(); i++) {
@@ -367,9 +373,27 @@ public final class Garment {
         throw Name.unknown("piece", name, pieces.stream().map(Piece::name).toList());
     }
 
+    /** Tells whether every piece of the other garment is here with all its edges, so that what sews that sews this. */
+    private boolean hasEdgesOf(Garment other) {
+        for (Piece piece : other.pieces) {
+            Optional<Piece> own = findPiece(piece.name());
+            if (own.isEmpty() || !own.get().hasEdgesOf(piece)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private void checkSewn() {
+        for (Seam seam : seams) {
+            checkSewn(seam.a());
+            checkSewn(seam.b());
+        }
+    }
+
     private void checkSewn(SeamSide side) {
         for (SeamSide.Run run : side.runs()) {
-            piece(run.edge().piece()).edge(run.edge().edge());
+            edge(run.edge());
         }
     }
 
