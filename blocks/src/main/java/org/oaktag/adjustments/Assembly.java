@@ -105,6 +105,11 @@ final class Assembly {
     }
 
     private static boolean joins(SeamSide side, Set<Name> names) {
-        return side.runs().stream().anyMatch(run -> names.contains(run.edge().piece()));
+        for (SeamSide.Run run : side.runs()) {
+            if (names.contains(run.edge().piece())) {
+                return true;
+            }
+        }
+        return false;
     }
 }

@@ -37,11 +37,13 @@ public final class CapHalf {
     private final Path lower;
     private final double lowerLength;
     private final Vector rise;
+    private final Vector atNotch;
 
     private CapHalf(Path lower) {
         this.lower = lower;
         this.lowerLength = lower.length();
         this.rise = lower.start().minus(Point.of(0, 0));
+        this.atNotch = lower.startDirection();
     }
 
     /**
@@ -98,7 +100,7 @@ public final class CapHalf {
     }
 
     private Cubic crown(double width, double height) {
-        return crown(Point.of(0, 0), Point.of(width, height).plus(rise), lower.startDirection());
+        return crown(Point.of(0, 0), Point.of(width, height).plus(rise), atNotch);
     }
 
     /**

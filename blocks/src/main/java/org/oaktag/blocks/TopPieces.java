@@ -232,13 +232,13 @@ public final class TopPieces {
 
     /** Tells whether those edges that the piece has come in their order, from wherever its outline begins. */
     private static boolean runsRound(Piece piece, List<Name> round) {
-        List<Integer> places = piece.edges().stream()
-                .map(edge -> round.indexOf(edge.name()))
+        int[] places = piece.edges().stream()
+                .mapToInt(edge -> round.indexOf(edge.name()))
                 .filter(place -> place >= 0)
-                .toList();
+                .toArray();
         int falls = 0;
-        for (int i = 0; i < places.size(); i++) {
-            if (places.get((i + 1) % places.size()) < places.get(i)) {
+        for (int i = 0; i < places.length; i++) {
+            if (places[(i + 1) % places.length] < places[i]) {
                 falls++;
             }
         }

@@ -120,9 +120,12 @@ final class EdgeChanges {
     }
 
     private boolean isUntouched(SeamSide side) {
-        return side.runs().stream()
-                .noneMatch(run -> runs.containsKey(run.edge())
-                        || turned.contains(run.edge().piece()));
+        for (SeamSide.Run run : side.runs()) {
+            if (runs.containsKey(run.edge()) || turned.contains(run.edge().piece())) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private SeamSide on(SeamSide side) {

@@ -5,7 +5,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.IntStream;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Piece;
@@ -49,12 +48,16 @@ record MatchingNotch(double share, int count) {
      * @param count how many cuts side by side are tried first
      */
     static Optional<MatchingNotch> first(int count, Predicate<MatchingNotch> distinct) {
-        return IntStream.range(0, MOST_CUTS)
-                .map(more -> (count - 1 + more) % MOST_CUTS + 1)
-                .boxed()
-                .flatMap(cuts -> SHARES.stream().map(share -> new MatchingNotch(share, cuts)))
-                .filter(distinct)
-                .findFirst();
+        for (int more = 0; more < MOST_CUTS; more++) {
+            int cuts = (count - 1 + more) % MOST_CUTS + 1;
+            for (double share : SHARES) {
+                MatchingNotch choice = new MatchingNotch(share, cuts);
+                if (distinct.test(choice)) {
+                    return Optional.of(choice);
+                }
+            }
+        }
+        return Optional.empty();
     }
 
     private EdgePattern on(double length) {
@@ -62,6 +65,11 @@ record MatchingNotch(double share, int count) {
     }
 
     static boolean fitsNone(EdgePattern edge, List<EdgePattern> others) {
-        return others.stream().noneMatch(edge::fits);
+        for (EdgePattern other : others) {
+            if (edge.fits(other)) {
+                return false;
+            }
+        }
+        return true;
     }
 }
