@@ -114,10 +114,6 @@ final class CurveContacts {
         if (!hull(curve).expanded(tolerance).contains(point)) {
             return List.of();
         }
-        Nearest on = curve.nearest(point);
-        if (on.distance() > tolerance) {
-            return List.of();
-        }
         List<Double> candidates = new ArrayList<>(List.of(0.0, 1.0));
         if (curve instanceof Cubic cubic) {
             for (Contact knot : SelfContacts.of(cubic)) {
@@ -125,7 +121,14 @@ final class CurveContacts {
                 candidates.add(knot.u0());
             }
         }
-        candidates.add(on.t());
+        // At a very end nothing is nearer than it, and neighbours on a path meet there.
+        if (!point.equals(curve.start()) && !point.equals(curve.end())) {
+            Nearest on = curve.nearest(point);
+            if (on.distance() > tolerance) {
+                return List.of();
+            }
+            candidates.add(on.t());
+        }
         List<Double> places = new ArrayList<>();
         for (double t : candidates) {
             if (curve.pointAt(t).isCloseTo(point, tolerance)
