@@ -1,5 +1,7 @@
 package org.oaktag.adjustments;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -217,8 +219,8 @@ public record RibCuff(Length depth, Cloth rib, Optional<Length> girth, boolean b
                         ? "cuff = " + around.text() + ", as given"
                         : "cuff = wrist girth " + around.minus(EASE).text() + " + ease " + EASE.text() + " = "
                                 + around.text() + " (common practice)"));
-        notes.add(Note.rule(String.format(
-                Locale.ROOT, "the sleeve's hem of %s is gathered onto the cuff, %.2f to 1", hem.text(), ratio)));
+        notes.add(Note.rule("the sleeve's hem of " + hem.text() + " is gathered onto the cuff, "
+                + BigDecimal.valueOf(ratio).setScale(2, RoundingMode.HALF_UP).toPlainString() + " to 1"));
         String reach = "side neck to wrist "
                 + (below ? "is now " : "stays ")
                 + cuffed.finished(TopNames.NECK_TO_WRIST).text();

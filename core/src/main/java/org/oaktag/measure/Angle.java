@@ -59,6 +59,6 @@ public record Angle(double degrees) implements Comparable<Angle> {
 
     /** Returns the angle to a tenth of a degree, with a dot, whatever the locale: {@code "92.5°"}. */
     public String text() {
-        return Tenths.text(degrees) + "°";
+        return Tenths.text(degrees, "°");
     }
 }

@@ -129,7 +129,7 @@ public record Length(double mm) implements Comparable<Length> {
      * Returns the length as a maker writes it: millimetres to a tenth, with a dot, whatever the locale: {@code "7.5 mm"}.
      */
     public String text() {
-        return Tenths.text(mm) + " mm";
+        return Tenths.text(mm, " mm");
     }
 
     /**

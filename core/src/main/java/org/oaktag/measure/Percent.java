@@ -49,6 +49,6 @@ public record Percent(double percent) implements Comparable<Percent> {
 
     /** Returns the share to a tenth, with a dot, whatever the locale: {@code "19.5 %"}. */
     public String text() {
-        return Tenths.text(percent) + " %";
+        return Tenths.text(percent, " %");
     }
 }
