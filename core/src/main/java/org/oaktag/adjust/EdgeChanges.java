@@ -2,6 +2,7 @@ package org.oaktag.adjust;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -148,10 +149,33 @@ final class EdgeChanges {
 
     /** The finished measures that can still be taken. */
     List<FinishedMeasure> on(List<FinishedMeasure> measures) {
-        return measures.stream()
-                .filter(measure -> measure.terms().stream().noneMatch(this::ends))
-                .map(this::on)
-                .toList();
+        Set<Name> touched = touched();
+        List<FinishedMeasure> all = new ArrayList<>();
+        for (FinishedMeasure measure : measures) {
+            if (measure.terms().stream().noneMatch(term -> isOn(touched, term.quantity()))) {
+                all.add(measure);
+            } else if (measure.terms().stream().noneMatch(this::ends)) {
+                all.add(on(measure));
+            }
+        }
+        return all;
+    }
+
+    /** The pieces of which anything is no longer what it was. */
+    private Set<Name> touched() {
+        Set<Name> touched = new HashSet<>(turned);
+        touched.addAll(laid.keySet());
+        runs.keySet().forEach(edge -> touched.add(edge.piece()));
+        corners.keySet().forEach(corner -> touched.add(corner.edge().piece()));
+        lowest.keySet().forEach(edge -> touched.add(edge.piece()));
+        return touched;
+    }
+
+    private static boolean isOn(Set<Name> pieces, Quantity quantity) {
+        return quantity.corners().stream()
+                        .anyMatch(corner -> pieces.contains(corner.edge().piece()))
+                || quantity.edges().stream().anyMatch(edge -> pieces.contains(edge.piece()))
+                || quantity.outlines().stream().anyMatch(pieces::contains);
     }
 
     /** Tells whether a width has lost the edges at which it ended. */
