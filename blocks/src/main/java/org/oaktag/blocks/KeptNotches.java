@@ -1,5 +1,7 @@
 package org.oaktag.blocks;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import org.oaktag.PatternException;
 import org.oaktag.garment.End;
@@ -34,12 +36,13 @@ public final class KeptNotches {
         double length = edges.getOrDefault(edge, piece.path(edge)).length();
         double more = length - piece.path(edge).length();
         Piece redrawn = piece.withoutNotchesOn(edge).redrawn(edges);
+        List<Notch> notches = new ArrayList<>(redrawn.notches());
         for (Notch notch : piece.notches()) {
             if (notch.edge().equals(edge)) {
-                redrawn = redrawn.withNotch(kept(piece, notch, notch.from() == still ? 0 : more, length));
+                notches.add(kept(piece, notch, notch.from() == still ? 0 : more, length));
             }
         }
-        return redrawn;
+        return redrawn.withNotches(notches);
     }
 
     private static Notch kept(Piece piece, Notch notch, double more, double length) {

@@ -103,7 +103,8 @@ record Divided(Piece piece, LaidLine line, Path cut, List<Fragment> left, List<F
     }
 
     private void requireInside() {
-        for (Crossing crossing : Crossings.between(cut, piece.outline().path())) {
+        Outline outline = piece.outline();
+        for (Crossing crossing : Crossings.between(cut, outline.path())) {
             boolean runsAlong = !crossing.from().point().isCloseTo(crossing.to().point(), AT_END);
             if (runsAlong
                     || !isAtEnd(crossing.from().point())
@@ -116,7 +117,7 @@ record Divided(Piece piece, LaidLine line, Path cut, List<Fragment> left, List<F
                         "choose other ends, or a line that runs inside the piece");
             }
         }
-        if (!piece.outline().contains(cut.pointAt(cut.length() / 2))) {
+        if (!outline.contains(cut.pointAt(cut.length() / 2))) {
             throw PatternException.of(
                     thing(piece), "must run inside the piece", "a line outside it", "choose other ends");
         }

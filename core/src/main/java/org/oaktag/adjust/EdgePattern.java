@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.Notch;
-import org.oaktag.garment.Piece;
 
 /**
  * What whoever pins an edge goes by: how long it is and where its notches lie.
@@ -32,10 +31,11 @@ record EdgePattern(double length, List<Mark> marks) {
         marks = List.copyOf(marks);
     }
 
-    static EdgePattern of(Piece piece, Edge edge) {
+    /** The pattern of an edge of a piece that has these notches, on this edge and on others. */
+    static EdgePattern of(Edge edge, List<Notch> notches) {
         double length = edge.path().length();
         List<Mark> marks = new ArrayList<>();
-        for (Notch notch : piece.notches()) {
+        for (Notch notch : notches) {
             if (notch.edge().equals(edge.name())) {
                 marks.add(new Mark(notch.fromStart(length), notch.count()));
             }

@@ -36,7 +36,7 @@ record MatchingNotch(double share, int count) {
         List<EdgePattern> others = new ArrayList<>();
         for (Piece piece : garment.pieces()) {
             for (Edge edge : piece.edges()) {
-                others.add(EdgePattern.of(piece, edge));
+                others.add(EdgePattern.of(edge, piece.notches()));
             }
         }
         return first(1, choice -> fitsNone(choice.on(length), others)).orElse(new MatchingNotch(SHARES.get(0), 1));

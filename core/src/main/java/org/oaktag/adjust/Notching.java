@@ -46,7 +46,7 @@ final class Notching {
             seam.b().runs().forEach(run -> sewn.add(run.edge()));
             for (EdgeRef edge : sewn) {
                 partners.computeIfAbsent(edge, each -> new HashSet<>()).addAll(sewn);
-                patterns.computeIfAbsent(edge, each -> EdgePattern.of(piece(each.piece()), garment.edge(each)));
+                patterns.computeIfAbsent(edge, each -> patternOf(each));
             }
         }
     }
@@ -61,22 +61,24 @@ final class Notching {
 
         /** Leaves out what notches of this name there are: the one that is sought takes their place. */
         Side(SeamSide.Run run, Name notch) {
-            Piece whole = piece(run.edge().piece());
             this.run = run;
-            this.piece = whole.withNotches(whole.notches().stream()
-                    .filter(each -> !each.name().equals(notch))
-                    .toList());
-            this.pattern = EdgePattern.of(piece, edge());
-            this.taken = piece.notches().stream().map(piece::pointOf).toList();
+            this.piece = piece(run.edge().piece());
+            List<Notch> others = new ArrayList<>(piece.notches());
+            others.removeIf(each -> each.name().equals(notch));
+            this.pattern = EdgePattern.of(edge(), others);
+            this.taken = others.stream().map(piece::pointOf).toList();
         }
 
         /** Tells whether the notch lies off the others of the piece and makes the edge distinct. */
         boolean suits(Notch notch) {
             Point at = piece.pointOf(notch);
-            return taken.stream().allMatch(other -> other.distanceTo(at) >= CLEAR)
-                    && isDistinct(
-                            run.edge(),
-                            pattern.with(new EdgePattern.Mark(notch.fromStart(pattern.length()), notch.count())));
+            for (Point other : taken) {
+                if (other.distanceTo(at) < CLEAR) {
+                    return false;
+                }
+            }
+            return isDistinct(
+                    run.edge(), pattern.with(new EdgePattern.Mark(notch.fromStart(pattern.length()), notch.count())));
         }
 
         private Edge edge() {
@@ -112,7 +114,7 @@ final class Notching {
             EdgeRef edge = run.edge();
             Piece notched = piece(edge.piece()).withNotch(sewn.notch(run, choice));
             pieces.put(edge.piece(), notched);
-            patterns.put(edge, EdgePattern.of(notched, notched.edge(edge.edge())));
+            patterns.put(edge, patternOf(edge));
         }
     }
 
@@ -135,6 +137,11 @@ final class Notching {
             }
         }
         return true;
+    }
+
+    private EdgePattern patternOf(EdgeRef edge) {
+        Piece piece = piece(edge.piece());
+        return EdgePattern.of(piece.edge(edge.edge()), piece.notches());
     }
 
     private Piece piece(Name name) {

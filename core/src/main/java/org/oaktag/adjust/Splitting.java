@@ -14,7 +14,6 @@ import org.oaktag.garment.Mark;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Notch;
 import org.oaktag.garment.Piece;
-import org.oaktag.geometry.Outline;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 
@@ -83,11 +82,15 @@ final class Splitting {
                 .toList();
         Piece made = Piece.of(
                 part.piece(), edges, whole.grainline(), cut(chain), part.cloth().orElse(whole.cloth()));
-        Outline outline = made.outline();
-        return made.withGrainline(PartGrain.of(whole.grainline(), outline))
-                .withLines(lines)
-                .withMarks(marks)
-                .withNotches(CarriedNotches.on(notches, edges, edge -> List.of(edge, edge.with("beyond"))));
+        return new Piece(
+                made.name(),
+                made.edges(),
+                lines,
+                marks,
+                CarriedNotches.on(notches, edges, edge -> List.of(edge, edge.with("beyond"))),
+                PartGrain.of(whole.grainline(), made.outline()),
+                made.cut(),
+                made.cloth());
     }
 
     /** A part that is not on the fold comes out twice, once on either side of it. */

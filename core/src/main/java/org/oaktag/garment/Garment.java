@@ -155,23 +155,25 @@ public final class Garment {
      * @throws PatternException if there is none; the message lists those that exist
      */
     public Piece piece(Name name) {
-        return find(pieces, name);
+        int place = place(name);
+        if (place < 0) {
+            throw Name.unknown(
+                    "piece", name, pieces.stream().map(Piece::name).toList());
+        }
+        return pieces.get(place);
     }
 
     /** Tells whether there is a piece of that name. */
     public boolean hasPiece(Name name) {
-        return findPiece(name).isPresent();
+        Objects.requireNonNull(name, "name");
+        return place(name) >= 0;
     }
 
     /** Returns the piece of that name, or empty where there is none. */
     public Optional<Piece> findPiece(Name name) {
         Objects.requireNonNull(name, "name");
-        for (Piece piece : pieces) {
-            if (piece.name().equals(name)) {
-                return Optional.of(piece);
-            }
-        }
-        return Optional.empty();
+        int place = place(name);
+        return place < 0 ? Optional.empty() : Optional.of(pieces.get(place));
     }
 
     /**
@@ -354,23 +356,23 @@ public final class Garment {
 
     private List<Piece> replaced(Piece piece) {
         List<Piece> all = new ArrayList<>(pieces);
-        for (int i = 0; i < all.size(); i++) {
-            if (all.get(i).name().equals(piece.name())) {
-                all.set(i, piece);
-                return all;
-            }
+        int place = place(piece.name());
+        if (place < 0) {
+            all.add(piece);
+        } else {
+            all.set(place, piece);
         }
-        all.add(piece);
         return all;
     }
 
-    private static Piece find(List<Piece> pieces, Name name) {
-        for (Piece piece : pieces) {
-            if (piece.name().equals(name)) {
-                return piece;
+    /** The place of a piece among the others, -1 where there is none; asked so often that an iterator would tell. */
+    private int place(Name name) {
+        for (int i = 0; i < pieces.size(); i++) {
+            if (pieces.get(i).name().equals(name)) {
+                return i;
             }
         }
-        throw Name.unknown("piece", name, pieces.stream().map(Piece::name).toList());
+        return -1;
     }
 
     /** Tells whether every piece of the other garment is here with all its edges, so that what sews that sews this. */

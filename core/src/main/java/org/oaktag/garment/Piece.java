@@ -91,21 +91,15 @@ public record Piece(
 
     /** Tells whether the piece has an edge of that name. */
     public boolean hasEdge(Name edge) {
-        for (Edge each : edges) {
-            if (each.name().equals(edge)) {
-                return true;
-            }
-        }
-        return false;
+        return place(edges, edge) >= 0;
     }
 
     /** Tells whether the piece has an edge of every name that the other has one of. */
     boolean hasEdgesOf(Piece other) {
-        if (edges == other.edges) {
-            return true;
-        }
-        for (Edge edge : other.edges) {
-            if (!hasEdge(edge.name())) {
+        for (int i = 0; i < other.edges.size(); i++) {
+            Name wanted = other.edges.get(i).name();
+            boolean there = i < edges.size() && edges.get(i).name().equals(wanted);
+            if (!there && !hasEdge(wanted)) {
                 return false;
             }
         }
@@ -214,8 +208,8 @@ public record Piece(
     /** Returns the piece without the notches on an edge. */
     public Piece withoutNotchesOn(Name edge) {
         Objects.requireNonNull(edge);
-        return withNotches(
-                notches.stream().filter(each -> !each.edge().equals(edge)).toList());
+        List<Notch> all = new ArrayList<>(notches);
+        return all.removeIf(each -> each.edge().equals(edge)) ? withNotches(all) : this;
     }
 
     /** Returns the piece with other inner lines. */
@@ -316,21 +310,29 @@ public record Piece(
     }
 
     private int indexOf(Name edge) {
-        for (int i = 0; i < edges.size(); i++) {
-            if (edges.get(i).name().equals(edge)) {
-                return i;
-            }
+        int place = place(edges, edge);
+        if (place < 0) {
+            throw unknown(name, edges, edge);
         }
-        throw unknown(name, edges, edge);
+        return place;
     }
 
     private static Edge find(Name piece, List<Edge> edges, Name wanted) {
-        for (Edge edge : edges) {
-            if (edge.name().equals(wanted)) {
-                return edge;
+        int place = place(edges, wanted);
+        if (place < 0) {
+            throw unknown(piece, edges, wanted);
+        }
+        return edges.get(place);
+    }
+
+    /** The place of an edge among others, -1 where it is not among them; asked so often that an iterator would tell. */
+    private static int place(List<Edge> edges, Name wanted) {
+        for (int i = 0; i < edges.size(); i++) {
+            if (edges.get(i).name().equals(wanted)) {
+                return i;
             }
         }
-        throw unknown(piece, edges, wanted);
+        return -1;
     }
 
     private static PatternException unknown(Name piece, List<Edge> edges, Name wanted) {
