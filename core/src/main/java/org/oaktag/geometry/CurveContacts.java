@@ -31,11 +31,14 @@ final class CurveContacts {
     private CurveContacts() {}
 
     static double tolerance(Curve a, Curve b) {
+        return tolerance(hull(a), hull(b));
+    }
+
+    private static double tolerance(Bounds a, Bounds b) {
         return Math.max(NEAR, 8 * Math.max(ulp(a), ulp(b)));
     }
 
-    private static double ulp(Curve curve) {
-        Bounds hull = hull(curve);
+    private static double ulp(Bounds hull) {
         double reach = Math.max(
                 Math.max(Math.abs(hull.minX()), Math.abs(hull.maxX())),
                 Math.max(Math.abs(hull.minY()), Math.abs(hull.maxY())));
@@ -48,8 +51,10 @@ final class CurveContacts {
 
     /** Returns the contacts in order along the first curve, each once. */
     static List<Contact> between(Curve a, Curve b) {
-        double tolerance = tolerance(a, b);
-        if (!hull(a).expanded(TOGETHER * tolerance).overlaps(hull(b))) {
+        Bounds hullA = hull(a);
+        Bounds hullB = hull(b);
+        double tolerance = tolerance(hullA, hullB);
+        if (!hullA.expanded(TOGETHER * tolerance).overlaps(hullB)) {
             return List.of();
         }
         double[] foldsOfA = Folds.of(a, tolerance);
@@ -59,9 +64,11 @@ final class CurveContacts {
 
     /** Returns the contacts of curves of which neither turns back on a line. */
     static List<Contact> ofRuns(Curve a, Curve b) {
-        double tolerance = tolerance(a, b);
+        Bounds hullA = hull(a);
+        Bounds hullB = hull(b);
+        double tolerance = tolerance(hullA, hullB);
         double together = TOGETHER * tolerance;
-        if (!hull(a).expanded(together).overlaps(hull(b))) {
+        if (!hullA.expanded(together).overlaps(hullB)) {
             return List.of();
         }
         List<Contact> ends = ends(a, b, together);
