@@ -95,10 +95,14 @@ public record Name(String value) implements Comparable<Name> {
                 kind, wanted.value, existing.stream().map(Name::value).toList());
     }
 
-    /** Tells whether the other is a name of the same words. Names are looked up so often that the same one is seen at once. */
+    /**
+     * Tells whether the other is a name of the same words. Names are looked up so often that the same one is seen at once,
+     * and another one by the hash that its words keep.
+     */
     @Override
     public boolean equals(@Nullable Object other) {
-        return this == other || (other instanceof Name name && value.equals(name.value));
+        return this == other
+                || (other instanceof Name name && hashCode() == name.hashCode() && value.equals(name.value));
     }
 
     @Override
