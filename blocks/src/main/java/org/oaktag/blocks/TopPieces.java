@@ -232,16 +232,18 @@ public final class TopPieces {
 
     /** Tells whether those edges that the piece has come in their order, from wherever its outline begins. */
     private static boolean runsRound(Piece piece, List<Name> round) {
-        int[] places = piece.edges().stream()
-                .mapToInt(edge -> round.indexOf(edge.name()))
-                .filter(place -> place >= 0)
-                .toArray();
         int falls = 0;
-        for (int i = 0; i < places.length; i++) {
-            if (places[(i + 1) % places.length] < places[i]) {
-                falls++;
+        int first = -1;
+        int last = -1;
+        for (Edge edge : piece.edges()) {
+            int place = round.indexOf(edge.name());
+            if (place >= 0) {
+                first = first < 0 ? place : first;
+                falls += place < last ? 1 : 0;
+                last = place;
             }
         }
+        falls += first < last ? 1 : 0;
         return falls <= 1;
     }
 

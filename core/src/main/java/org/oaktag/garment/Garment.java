@@ -157,8 +157,7 @@ public final class Garment {
     public Piece piece(Name name) {
         int place = place(name);
         if (place < 0) {
-            throw Name.unknown(
-                    "piece", name, pieces.stream().map(Piece::name).toList());
+            throw Name.unknown("piece", name, pieces.stream().map(Piece::name).toList());
         }
         return pieces.get(place);
     }

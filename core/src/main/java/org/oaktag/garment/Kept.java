@@ -21,8 +21,7 @@ final class Kept {
         }
 
         boolean keepCorner(Name edge, End end) {
-            return areSame
-                    || (haveBoth(edge) && before.corner(edge, end).equals(now.corner(edge, end)));
+            return areSame || (haveBoth(edge) && before.corner(edge, end).equals(now.corner(edge, end)));
         }
 
         boolean keepOutline() {
@@ -33,7 +32,9 @@ final class Kept {
         boolean keepSewing(Name edge) {
             return areSame
                     || (keepPath(edge)
-                            && before.before(edge).path().equals(now.before(edge).path())
+                            && before.before(edge)
+                                    .path()
+                                    .equals(now.before(edge).path())
                             && before.after(edge).path().equals(now.after(edge).path())
                             && before.notchesOn(edge).equals(now.notchesOn(edge)));
         }

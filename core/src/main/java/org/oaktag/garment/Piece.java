@@ -129,10 +129,10 @@ public record Piece(
 
     /** Returns the angle inside the piece at one end of an edge: 90 degrees where two edges are square. */
     public Angle cornerAngle(Name edge, End end) {
-        Path arriving = end == End.START ? before(edge).path() : path(edge);
-        Path leaving = end == End.START ? path(edge) : after(edge).path();
-        Vector in = arriving.endDirection();
-        Vector out = leaving.startDirection();
+        int leaving = end == End.START ? indexOf(edge) : (indexOf(edge) + 1) % edges.size();
+        int arriving = (leaving + edges.size() - 1) % edges.size();
+        Vector in = edges.get(arriving).path().endDirection();
+        Vector out = edges.get(leaving).path().startDirection();
         double turn = Math.atan2(in.cross(out), in.dot(out));
         return Angle.radians(Math.PI - turn);
     }
@@ -349,7 +349,7 @@ public record Piece(
         Edge last = edges.get(edges.size() - 1);
         for (int i = 0; i < edges.size(); i++) {
             Edge edge = edges.get(i);
-            if (find(piece, edges, edge.name()) != edge) {
+            if (place(edges, edge.name()) < i) {
                 throw PatternException.of(
                         "piece '" + piece + "'",
                         "must not have two edges of one name",

@@ -71,7 +71,12 @@ public record SeamSide(List<Run> runs) {
 
     /** Tells whether the edge is part of this side. */
     public boolean has(EdgeRef edge) {
-        return runs.stream().anyMatch(run -> run.edge().equals(edge));
+        for (Run run : runs) {
+            if (run.edge().equals(edge)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Returns this side with one piece's edges taken from another piece, or of another name. */

@@ -104,7 +104,7 @@ public record WalkedSeam(
 
     /** Tells whether the difference of the lengths is what it should be, within {@link #TOLERANCE}. */
     public boolean isTrueInLength() {
-        return error().isCloseTo(Length.ZERO, TOLERANCE);
+        return Math.abs(lengthB.mm() - lengthA.mm() - expectedDifference.mm()) <= TOLERANCE.mm();
     }
 
     /**

@@ -1,6 +1,5 @@
 package org.oaktag.measure;
 
-
 /**
  * An angle, kept in degrees, as a maker reads it from a set square. The geometry below reckons in radians.
  *

@@ -1,6 +1,5 @@
 package org.oaktag.measure;
 
-
 /**
  * A share in hundredths: the stretch of a cloth, a gathering ratio.
  *
