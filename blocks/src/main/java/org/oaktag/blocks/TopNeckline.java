@@ -15,6 +15,7 @@ import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Transform;
 import org.oaktag.geometry.Vector;
+import org.oaktag.measure.Length;
 
 /**
  * The neckline of a front or a back, redrawn when the centre or the shoulder that it meets has moved.
@@ -28,6 +29,9 @@ public final class TopNeckline {
     private static final double TOLERANCE = 0.01;
     private static final double MITRE = 10;
     private static final double PAST_SHOULDER = 2;
+
+    /** So many edges has a half with nothing that reaches into it. */
+    private static final int PLAIN = 6;
 
     private TopNeckline() {}
 
@@ -168,7 +172,7 @@ public final class TopNeckline {
     /** Returns a piece with another neckline and shoulder; the centre reaches up or down to the neckline. */
     private static Piece with(Piece piece, Path neckline, Path shoulder) {
         Path centre = piece.path(EdgeNames.CENTRE);
-        return KeptNotches.redrawn(
+        Piece drawn = KeptNotches.redrawn(
                 piece,
                 Map.of(
                         EdgeNames.NECKLINE,
@@ -179,5 +183,13 @@ public final class TopNeckline {
                         Redraw.between(centre, centre.start(), neckline.start())),
                 EdgeNames.SHOULDER,
                 End.END);
+        if (drawn.edges().size() > PLAIN && !drawn.outline().selfCrossings().isEmpty()) {
+            throw PatternException.of(
+                    "neckline of the " + piece.name(),
+                    "must not run into the rest of the piece, such as the slash of a gusset or a dart",
+                    "one that is " + Length.mm(neckline.length()).text() + " long",
+                    "draw it higher and narrower");
+        }
+        return drawn;
     }
 }

@@ -63,8 +63,9 @@ public record Allowances(
     /**
      * Returns the allowances that makers of knits leave on this garment (common practice): 10 mm on seams; 6 mm on a
      * neckline, on whatever is sewn to it and on what is sewn to that; 25 mm on a hem that is turned up, its ends folded
-     * back, and on the opening of a pouch or a pocket, its ends square. A hem that is sewn to a band is a seam. Interfacing is
-     * fused, and so cut without allowance.
+     * back, and on the opening of a pouch or a pocket, its ends square. What runs on from a neckline or a hem, as the other half
+     * of a piece unfolded or the extension of a vent does, has the same. A hem that is sewn to a band is a seam. The slash of
+     * a gusset is cut open, and interfacing fused, and so they have no allowance.
      */
     public static Allowances industryKnit(Garment garment) {
         List<Set<EdgeRef>> seams =
@@ -86,6 +87,18 @@ public record Allowances(
         }
         for (EdgeRef edge : garment.turnedBack()) {
             allowances = allowances.with(edge, edge.edge().equals(EdgeNames.OPENING) ? KNIT_OPENING : KNIT_HEM);
+        }
+        for (Piece piece : garment.pieces()) {
+            RunningOn free = new RunningOn(piece, sewn);
+            for (EdgeRef edge : free.from(EdgeNames.HEM)) {
+                allowances = allowances.with(edge, KNIT_HEM);
+            }
+            for (EdgeRef edge : free.from(EdgeNames.NECKLINE)) {
+                allowances = allowances.with(edge, KNIT_NECKLINE);
+            }
+            for (EdgeRef edge : RunningOn.slashes(piece)) {
+                allowances = allowances.with(edge, Length.ZERO);
+            }
         }
         for (Piece piece : garment.pieces()) {
             if (piece.cloth().use().equals(Cloth.INTERFACING)) {

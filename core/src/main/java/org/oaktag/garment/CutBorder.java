@@ -13,6 +13,7 @@ import org.oaktag.geometry.OffsetPart;
 import org.oaktag.geometry.OutlineOffset;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
+import org.oaktag.geometry.Vector;
 import org.oaktag.measure.Length;
 
 /**
@@ -25,6 +26,9 @@ record CutBorder(List<Stretch> stretches) {
 
     /** A tip further from its corner than three times the allowance is cut off. */
     private static final double LIMIT = 3;
+
+    /** The cosine of the turn, 75 degrees, at which two edges are no longer folded back as one. */
+    private static final double SHARP = Math.cos(Math.toRadians(75));
 
     /** A part shorter than this, mm, is rounding. */
     private static final double NOTHING = 1e-6;
@@ -63,7 +67,9 @@ record CutBorder(List<Stretch> stretches) {
         for (Edge edge : piece.edges()) {
             Allowance allowance = allowances.of(piece, edge.name());
             if (allowance.isMirrored()) {
-                stretches.addAll(turning(piece, edge, allowances));
+                if (!runsOn(piece, piece.before(edge.name()), edge, allowances)) {
+                    stretches.addAll(turning(piece, run(piece, edge, allowances), allowances));
+                }
             } else {
                 stretches.add(new Stretch(
                         edge.name(),
@@ -209,9 +215,33 @@ record CutBorder(List<Stretch> stretches) {
         return CornerStyle.mitre(mitred ? LIMIT : PRESSED_LIMIT);
     }
 
-    private static List<Stretch> turning(Piece piece, Edge hem, Allowances allowances) {
+    /** Tells whether both edges are folded back as one: as deep, and with no sharp corner between them. */
+    private static boolean runsOn(Piece piece, Edge edge, Edge next, Allowances allowances) {
+        Allowance first = allowances.of(piece, edge.name());
+        Vector arriving = edge.path().endDirection();
+        return first.isMirrored()
+                && first.equals(allowances.of(piece, next.name()))
+                && arriving.dot(next.path().startDirection()) > SHARP;
+    }
+
+    /** Returns an edge that is folded back with all that run on from it, by the name of the first. */
+    private static List<Edge> run(Piece piece, Edge first, Allowances allowances) {
+        List<Edge> run = new ArrayList<>(List.of(first));
+        Edge next = piece.after(first.name());
+        while (runsOn(piece, run.get(run.size() - 1), next, allowances)) {
+            run.add(next);
+            next = piece.after(next.name());
+        }
+        return run;
+    }
+
+    private static List<Stretch> turning(Piece piece, List<Edge> run, Allowances allowances) {
+        Edge hem = run.get(0)
+                .withPath(Path.of(run.stream()
+                        .flatMap(edge -> edge.path().curves().stream())
+                        .toList()));
         Edge before = piece.before(hem.name());
-        Edge after = piece.after(hem.name());
+        Edge after = piece.after(run.get(run.size() - 1).name());
         for (Edge neighbour : List.of(before, after)) {
             if (allowances.of(piece, neighbour.name()).isMirrored()) {
                 throw PatternException.of(

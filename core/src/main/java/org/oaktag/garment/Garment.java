@@ -202,7 +202,7 @@ public final class Garment {
     /** Returns the edges that are turned back and stitched down: the hems, and the openings of pouches and pockets, that no seam takes in. */
     public List<EdgeRef> turnedBack() {
         return pieces.stream()
-                .flatMap(piece -> Stream.of(EdgeNames.HEM, EdgeNames.OPENING)
+                .flatMap(piece -> Stream.of(EdgeNames.HEM, EdgeNames.SLEEVE_HEM, EdgeNames.OPENING)
                         .filter(piece::hasEdge)
                         .map(edge -> EdgeRef.of(piece.name(), edge)))
                 .filter(edge -> seams.stream().noneMatch(seam -> seam.has(edge)))

@@ -7,6 +7,7 @@ import static org.oaktag.measure.Length.mm;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.oaktag.PatternException;
 import org.oaktag.geometry.Path;
@@ -78,6 +79,29 @@ class CutLineTest {
     }
 
     private static final Allowances TEN = Allowances.of("ten", mm(10)).with(EdgeNames.NECKLINE, mm(6));
+
+    @Test
+    void a_hem_in_two_edges_that_run_on_is_folded_back_as_one_is() {
+        Piece whole = rectangle(Cut.single());
+        Path hem = whole.path(EdgeNames.HEM);
+        List<Edge> edges = new ArrayList<>(whole.edges());
+        edges.set(2, new Edge(EdgeNames.HEM, hem.sub(0, 80)));
+        edges.add(3, new Edge(Name.of("hem mirrored"), hem.sub(80, hem.length())));
+        Piece parted = whole.withEdges(edges);
+        Allowance turned = Allowance.foldedBack(mm(25));
+        Allowances allowances = Allowances.of("hems", mm(10))
+                .with(EdgeNames.HEM, turned)
+                .with(Name.of("hem mirrored"), turned);
+        assertThat(CutLine.of(parted, allowances).outline().area())
+                .isCloseTo(CutLine.of(whole, allowances).outline().area(), within(1e-6));
+        // 10 mm on three sides, 25 mm below.
+        assertThat(CutLine.of(parted, allowances).outline().area()).isCloseTo(220 * 435, within(1e-6));
+        Garment garment =
+                Garment.of("panel", Wearer.of("nobody", false, Map.of()), List.of(parted), List.of(), List.of());
+        Allowances usual = Allowances.industryKnit(garment);
+        assertThat(usual.of(parted, Name.of("hem mirrored"))).isEqualTo(usual.of(parted, EdgeNames.HEM));
+        assertThat(usual.on(parted, EdgeNames.CENTRE)).isEqualTo(mm(10));
+    }
 
     @Test
     void a_cut_line_keeps_the_allowance_of_every_edge() {

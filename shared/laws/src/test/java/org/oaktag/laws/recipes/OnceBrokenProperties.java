@@ -11,6 +11,7 @@ import static org.oaktag.adjustments.Necklines.narrowNeckline;
 import static org.oaktag.adjustments.Necklines.widenNeckline;
 import static org.oaktag.adjustments.Shoulders.dropShoulder;
 import static org.oaktag.adjustments.Shoulders.moveShoulderBack;
+import static org.oaktag.adjustments.Sleeves.kimonoSleeve;
 import static org.oaktag.measure.Angle.degrees;
 import static org.oaktag.measure.Length.mm;
 
@@ -97,6 +98,18 @@ class OnceBrokenProperties {
         Told.assertReadable(refused);
         assertThat(refused.remedy()).matches("it can lie [0-9.]+ mm away at the most");
         return Double.parseDouble(refused.remedy().replaceAll("[^0-9.]", ""));
+    }
+
+    @Property(tries = 40)
+    void a_boat_neckline_that_meets_the_slash_of_a_gusset(
+            @ForAll Garment block,
+            @ForAll @DoubleRange(min = 120, max = 150) double gusset,
+            @ForAll @DoubleRange(min = 20, max = 60) double left) {
+        assertKept(
+                block,
+                dropShoulder(mm(58.8), degrees(5.2)),
+                kimonoSleeve().bentBy(degrees(23.6)).withGusset(mm(gusset)),
+                boatNeckline(mm(left), mm(48.2)));
     }
 
     private static void assertKept(Garment block, Step... steps) {
