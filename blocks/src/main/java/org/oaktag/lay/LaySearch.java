@@ -11,7 +11,8 @@ import java.util.SplittableRandom;
  * 258 (2017), 70 to 78). The best of a round is then {@link Squeeze squeezed}, and the next sets out from an order drawn by lot.
  *
  * <p>Its random numbers come from a fixed seed, and it stops after so many tries and not after a time, so that the same
- * parts give the same lay everywhere. With more tries the same ones come first, so that they are never worse.
+ * parts give the same lay everywhere. With more tries the same ones come first, so that they are never worse. Where parts may be
+ * turned, they are laid without turning first, with as many tries, so that without a nap no lay is longer than with one.
  */
 final class LaySearch {
 
@@ -32,21 +33,25 @@ final class LaySearch {
     private int left;
     private Layout best;
 
-    private LaySearch(Nesting nesting, Effort effort) {
+    private LaySearch(Nesting nesting, Effort effort, Layout best) {
         this.nesting = nesting;
         this.packing = new Packing(nesting);
         this.left = effort.tries();
-        this.best = Shelves.of(nesting);
+        this.best = best;
     }
 
     static Layout best(Nesting nesting, Effort effort) {
-        LaySearch search = new LaySearch(nesting, effort);
-        Plan start = search.greatestFirst();
-        while (search.left > 0) {
-            search.squeeze(search.walk(start));
-            start = start.shuffled(search.random);
+        Layout upright = new LaySearch(nesting.upright(), effort, Shelves.of(nesting)).search();
+        return nesting.isTurnable() ? new LaySearch(nesting, effort, upright).search() : upright;
+    }
+
+    private Layout search() {
+        Plan start = greatestFirst();
+        while (left > 0) {
+            squeeze(walk(start));
+            start = start.shuffled(random);
         }
-        return search.best;
+        return best;
     }
 
     /** Returns the best of the orders that lay the greatest first. */

@@ -1,5 +1,6 @@
 package org.oaktag.lay;
 
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -22,6 +23,17 @@ final class Nesting {
     private final double gap;
     private final @Nullable NoFit[][] along;
     private final @Nullable NoFit[][] across;
+
+    private Nesting(Nesting other, int[][] ways) {
+        this.parts = other.parts;
+        this.shapes = other.shapes;
+        this.ways = ways;
+        this.lastColumn = other.lastColumn;
+        this.width = other.width;
+        this.gap = other.gap;
+        this.along = other.along;
+        this.across = other.across;
+    }
 
     /**
      * Prepares the shapes of all parts.
@@ -46,6 +58,17 @@ final class Nesting {
                 .toArray();
         this.along = new NoFit[shapes.size()][shapes.size()];
         this.across = new NoFit[shapes.size()][shapes.size()];
+    }
+
+    /** Returns the same with every part laid in the first of its ways alone, top up; the tables are shared. */
+    Nesting upright() {
+        return new Nesting(
+                this, Arrays.stream(ways).map(each -> new int[] {each[0]}).toArray(int[][]::new));
+    }
+
+    /** Tells whether a part may be laid in more than one way. */
+    boolean isTurnable() {
+        return Arrays.stream(ways).anyMatch(each -> each.length > 1);
     }
 
     List<Part> parts() {
