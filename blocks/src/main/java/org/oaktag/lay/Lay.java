@@ -3,6 +3,7 @@ package org.oaktag.lay;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Cloth;
@@ -47,8 +48,20 @@ public record Lay(Cloth cloth, Spread spread, List<LaidPiece> pieces) {
      *     lie on the fold because its fold does not run with the grain, or an allowance does not fit its piece
      */
     public static Lay of(CutList list, Cloth cloth, Allowances allowances, Spread spread, Effort effort) {
+        return of(list, cloth, owner -> allowances, spread, effort);
+    }
+
+    /**
+     * Lays everything that the list has of a cloth, as {@link #of(CutList, Cloth, Allowances, Spread, Effort)} does, where its
+     * garments are not cut with the same allowances.
+     *
+     * @param allowances returns the allowances of each owner's garment
+     * @throws PatternException if the lay cannot be made
+     */
+    public static Lay of(
+            CutList list, Cloth cloth, Function<CutList.Owner, Allowances> allowances, Spread spread, Effort effort) {
         List<Part> parts = list.from(cloth).stream()
-                .flatMap(item -> Part.of(item, allowances, spread).stream())
+                .flatMap(item -> Part.of(item, allowances.apply(item.owner()), spread).stream())
                 .toList();
         if (parts.isEmpty()) {
             throw PatternException.of(

@@ -26,6 +26,7 @@ import org.oaktag.geometry.Point;
 class LayTest {
 
     private static final Cloth CLOTH = Cloth.knit("trial cloth", percent(20));
+    private static final CutList.Owner OWNER = new CutList.Owner("trial", "Mira");
     private static final Allowances NONE = Allowances.of("none", mm(0));
 
     private static Piece piece(String name, Cut cut, Point... corners) {
@@ -43,7 +44,7 @@ class LayTest {
     private static Lay lay(Spread spread, Piece... pieces) {
         List<CutList.Item> items = new ArrayList<>();
         for (Piece piece : pieces) {
-            items.add(new CutList.Item(items.size() + 1, pieces.length, piece));
+            items.add(new CutList.Item(OWNER, items.size() + 1, pieces.length, piece));
         }
         return Lay.of(new CutList(items), CLOTH, NONE, spread.withGap(mm(0)), Effort.tries(300));
     }
@@ -127,7 +128,7 @@ class LayTest {
     @Test
     void the_lower_bound_counts_the_gap_and_lies_below_every_lay() {
         Piece square = rectangle("tile", new Cut.Single(8), 100, 100);
-        CutList list = new CutList(List.of(new CutList.Item(1, 1, square)));
+        CutList list = new CutList(List.of(new CutList.Item(OWNER, 1, 1, square)));
         Lay tight = Lay.of(list, CLOTH, NONE, Spread.single(mm(430)).withGap(mm(10)), Effort.tries(50));
         assertThat(tight.length().mm()).isCloseTo(210, within(1e-9));
         double grown = 8 * (100 * 100 + 4 * 100 * 5 * Math.sqrt(Math.PI) / 2 + Math.PI * 25);
@@ -152,7 +153,7 @@ class LayTest {
 
     @Test
     void a_cloth_that_is_not_in_the_list_is_refused() {
-        CutList list = new CutList(List.of(new CutList.Item(1, 1, rectangle("cuff", Cut.pair(), 100, 100))));
+        CutList list = new CutList(List.of(new CutList.Item(OWNER, 1, 1, rectangle("cuff", Cut.pair(), 100, 100))));
         assertThatThrownBy(() -> Lay.of(list, CLOTH.as(Cloth.LINING), NONE, Spread.single(cm(150)), Effort.standard()))
                 .isInstanceOf(PatternException.class)
                 .hasMessage("lay of 'lining': must have at least one piece; got none; lay one of [shell]");
@@ -187,7 +188,7 @@ class LayTest {
             rectangle("c", new Cut.Single(2), 440, 130)
         };
         List<CutList.Item> items = Arrays.stream(pieces)
-                .map(piece -> new CutList.Item(1, 3, piece))
+                .map(piece -> new CutList.Item(OWNER, 1, 3, piece))
                 .toList();
         double before = Double.POSITIVE_INFINITY;
         for (int tries : new int[] {1, 4, 40, 400, 1500, 3000, 5000}) {

@@ -6,7 +6,7 @@ import java.util.Objects;
 import org.oaktag.PatternException;
 
 /**
- * What has to be cut for a garment: every piece once, numbered in the order of the garment. Immutable.
+ * What has to be cut for a garment, or for several together: every piece once, numbered in the order of its garment. Immutable.
  *
  * <pre>{@code
  * for (CutList.Item item : CutList.of(hooded).from(rib)) {
@@ -14,6 +14,9 @@ import org.oaktag.PatternException;
  *             + item.piece().cut().instruction();
  * }
  * }</pre>
+ *
+ * <p>Several garments in one list, {@code CutList.of(List.of(hers, his))}, are cut from one lay; each piece keeps its number
+ * and says whose it is.
  *
  * <p><b>Parity.</b> A piece that is sewn to one that comes in left and right has to come in left and right as well: a
  * sleeve of which two are cut as drawn, and none mirrored, would give two left sleeves. A piece on the fold is both
@@ -24,15 +27,31 @@ import org.oaktag.PatternException;
 public record CutList(List<Item> items) {
 
     /**
+     * Whose a piece is. Free text.
+     *
+     * @param title the title of its garment
+     * @param wearer for whom that is
+     */
+    public record Owner(String title, String wearer) {
+        /** Refuses null. */
+        public Owner {
+            Objects.requireNonNull(title, "title");
+            Objects.requireNonNull(wearer, "wearer");
+        }
+    }
+
+    /**
      * A piece to be cut.
      *
-     * @param number its number, counted from 1
-     * @param of how many numbered pieces there are
+     * @param owner whose it is
+     * @param number its number, counted from 1 in its garment
+     * @param of how many numbered pieces its garment has
      * @param piece the piece
      */
-    public record Item(int number, int of, Piece piece) {
+    public record Item(Owner owner, int number, int of, Piece piece) {
         /** Refuses null. */
         public Item {
+            Objects.requireNonNull(owner, "owner");
             Objects.requireNonNull(piece, "piece");
         }
 
@@ -68,12 +87,30 @@ public record CutList(List<Item> items) {
      * @throws PatternException if a piece lacks the other hand that a seam of it needs
      */
     public static CutList of(Garment garment) {
-        garment.seams().forEach(seam -> checkHands(garment, seam));
+        return of(List.of(garment));
+    }
+
+    /**
+     * Returns what has to be cut for several garments, which may be of one style in several sizes, in their order.
+     *
+     * @throws PatternException if a piece lacks the other hand that a seam of it needs
+     */
+    public static CutList of(List<Garment> garments) {
         List<Item> items = new ArrayList<>();
-        for (Piece piece : garment.pieces()) {
-            items.add(new Item(items.size() + 1, garment.pieces().size(), piece));
+        for (Garment garment : garments) {
+            garment.seams().forEach(seam -> checkHands(garment, seam));
+            Owner owner = new Owner(garment.title(), garment.wearer().name());
+            List<Piece> pieces = garment.pieces();
+            for (int i = 0; i < pieces.size(); i++) {
+                items.add(new Item(owner, i + 1, pieces.size(), pieces.get(i)));
+            }
         }
         return new CutList(items);
+    }
+
+    /** Returns whose pieces these are, in the order in which they come up. */
+    public List<Owner> owners() {
+        return items.stream().map(Item::owner).distinct().toList();
     }
 
     /** Returns the cloths that are needed, in the order in which they come up. */

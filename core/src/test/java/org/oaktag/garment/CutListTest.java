@@ -39,6 +39,34 @@ class CutListTest {
     }
 
     @Test
+    void several_garments_in_one_list_keep_their_numbers_and_say_whose_they_are() {
+        Garment hers = Garment.of(
+                "top",
+                Wearer.of("Mira", false, Map.of()),
+                List.of(square("back", Cut.onFold(LEFT), SHELL), square("cuff", Cut.pair(), RIB)),
+                List.of(),
+                List.of());
+        Garment his = Garment.of(
+                "top",
+                Wearer.of("Bram", false, Map.of()),
+                List.of(
+                        square("back", Cut.onFold(LEFT), SHELL),
+                        square("pocket", new Cut.Single(1), SHELL),
+                        square("cuff", Cut.pair(), RIB)),
+                List.of(),
+                List.of());
+        CutList both = CutList.of(List.of(hers, his));
+        assertThat(both.items())
+                .extracting(item -> item.owner().wearer() + " " + item.numberText() + " "
+                        + item.piece().name())
+                .containsExactly(
+                        "Mira 1 of 2 back", "Mira 2 of 2 cuff", "Bram 1 of 3 back", "Bram 2 of 3 pocket", "Bram 3 of 3 cuff");
+        assertThat(both.owners()).extracting(CutList.Owner::wearer).containsExactly("Mira", "Bram");
+        assertThat(both.cloths()).containsExactly(SHELL, RIB);
+        assertThat(both.from(RIB).stream().mapToInt(CutList.Item::count).sum()).isEqualTo(4);
+    }
+
+    @Test
     void every_piece_is_listed_once_and_numbered_under_its_cloth() {
         Piece back = square("back", Cut.onFold(LEFT), SHELL);
         Piece sleeve = square("sleeve", Cut.pair(), SHELL);

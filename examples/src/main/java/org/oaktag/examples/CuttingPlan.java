@@ -3,6 +3,7 @@ package org.oaktag.examples;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.oaktag.export.sheet.Cloths;
 import org.oaktag.export.svg.SvgSheet;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.CutList;
@@ -40,7 +41,7 @@ record CuttingPlan(CutList list, List<Lay> lays) {
             for (int i = 2; files.containsKey(file); i++) {
                 file = name + "-" + i + ".svg";
             }
-            files.put(file, SvgSheet.lay(top, lay).text());
+            files.put(file, SvgSheet.lay(lay, Cloths.of(top)).text());
         }
         return files;
     }

@@ -18,6 +18,7 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.oaktag.adjust.History;
 import org.oaktag.adjust.Recipe;
 import org.oaktag.blocks.HoodShape;
@@ -33,8 +34,12 @@ import org.oaktag.export.sheet.Tiling;
 import org.oaktag.export.svg.SvgSheet;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Cloth;
+import org.oaktag.garment.CutList;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.WalkedSeam;
+import org.oaktag.lay.Effort;
+import org.oaktag.lay.Lay;
+import org.oaktag.lay.Spread;
 
 /** From a tape measure to a printed pattern in ten steps: what {@code docs/tour.md} walks through. */
 public final class Tour {
@@ -144,6 +149,14 @@ public final class Tour {
         out.println(sheets.sheets().size() + " sheets of A4");
     }
 
+    private void laid(Garment hers, Garment his) {
+        CutList both = CutList.of(List.of(hers, his));
+        Allowances allowances = Allowances.industryKnit(hers);
+        Lay lay = Lay.of(both, FLEECE, allowances, Spread.single(cm(150)).withNap(), Effort.standard());
+        out.println(both.items().size() + " pieces to cut, " + lay.pieces().size() + " on the fleece: buy "
+                + lay.lengthToBuy().text());
+    }
+
     /**
      * Takes the tour.
      *
@@ -168,6 +181,7 @@ public final class Tour {
             tour.onAnother(other);
         }
         tour.drawn(top, folder);
+        tour.laid(top, drafted(BodyFile.nightCrew().body("Bram")).adjust(recipe()));
     }
 
     /**

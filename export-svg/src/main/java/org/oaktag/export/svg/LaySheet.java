@@ -1,9 +1,13 @@
 package org.oaktag.export.svg;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.oaktag.export.drawing.Box;
 import org.oaktag.export.drawing.Colours;
 import org.oaktag.export.drawing.Figure;
@@ -17,7 +21,6 @@ import org.oaktag.export.drawing.TextBlock;
 import org.oaktag.export.layout.LabelPlacer;
 import org.oaktag.export.sheet.Cloths;
 import org.oaktag.garment.CutList;
-import org.oaktag.garment.Garment;
 import org.oaktag.garment.Grainline;
 import org.oaktag.geometry.Bounds;
 import org.oaktag.geometry.Outline;
@@ -61,13 +64,11 @@ final class LaySheet {
         this.onPage = new Transform(0, -1, 1, 0, 0, width).then(Page.reduced(reduction, Page.MARGIN, Page.top()));
     }
 
-    static String draw(Garment garment, Lay lay) {
+    static String draw(Lay lay, Cloths cloths) {
         Page page = Page.titled(
                 "Lay of the " + lay.cloth().use() + ": "
                         + FreeText.shown(lay.cloth().description()),
-                FreeText.shown(garment.title()) + ", for "
-                        + FreeText.shown(garment.wearer().name()) + "; " + spread(lay));
-        Cloths cloths = Cloths.of(garment);
+                owners(lay) + "; " + spread(lay));
         LaySheet sheet = new LaySheet(lay, page);
         sheet.cloth();
         for (LaidPiece piece : lay.pieces()) {
@@ -78,6 +79,22 @@ final class LaySheet {
         sheet.table();
         page.scaleBar(sheet.reduction);
         return page.end("The pieces on the cloth, reduced; the bar gives the scale.", cloths.used());
+    }
+
+    private static String owners(Lay lay) {
+        Map<String, List<String>> wearers = new TreeMap<>();
+        for (LaidPiece piece : lay.pieces()) {
+            CutList.Owner owner = piece.item().owner();
+            List<String> known =
+                    wearers.computeIfAbsent(FreeText.shown(owner.title()), title -> new ArrayList<>());
+            if (!known.contains(FreeText.shown(owner.wearer()))) {
+                known.add(FreeText.shown(owner.wearer()));
+            }
+        }
+        return wearers.entrySet().stream()
+                .map(each -> each.getKey() + ", for "
+                        + each.getValue().stream().sorted().collect(Collectors.joining(", ")))
+                .collect(Collectors.joining("; "));
     }
 
     private static String spread(Lay lay) {
@@ -129,8 +146,21 @@ final class LaySheet {
 
     private record Label(TextBlock block, Box text, Optional<Box> arrow) {}
 
-    private static List<TextBlock> blocks(LaidPiece piece) {
-        String number = "" + piece.item().number();
+    /** Returns what tells the pieces of several garments apart: for whom they are, or else what; nothing where there is one. */
+    private String who(CutList.Item item) {
+        List<CutList.Owner> owners =
+                lay.pieces().stream().map(piece -> piece.item().owner()).distinct().toList();
+        if (owners.size() == 1) {
+            return "";
+        }
+        boolean apart =
+                owners.stream().map(CutList.Owner::wearer).distinct().count() == owners.size();
+        return FreeText.shown(apart ? item.owner().wearer() : item.owner().title());
+    }
+
+    private List<TextBlock> blocks(LaidPiece piece) {
+        String who = who(piece.item());
+        String number = (who.isEmpty() ? "" : who + " ") + piece.item().number();
         String name = number + "  " + piece.item().piece().name();
         TextBlock hand = TextBlock.of(hand(piece), Font.SMALL);
         return List.of(
@@ -216,9 +246,11 @@ final class LaySheet {
         List<CutList.Item> items =
                 lay.pieces().stream().map(LaidPiece::item).distinct().toList();
         items.stream()
-                .sorted((a, b) -> Integer.compare(a.number(), b.number()))
-                .forEach(item ->
-                        rows.add(List.of(item.number() + "  " + item.piece().name(), instruction(item))));
+                .sorted(Comparator.comparing(this::who).thenComparingInt(CutList.Item::number))
+                .forEach(item -> rows.add(List.of(
+                        (who(item) + " " + item.number()).strip() + "  "
+                                + item.piece().name(),
+                        instruction(item))));
         new Table(List.of("piece", "cut"), rows).draw(page.figure(), x, y + 5, TABLE_WIDTH);
     }
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Objects;
 import org.oaktag.adjust.Recipe;
 import org.oaktag.export.drawing.Figure;
+import org.oaktag.export.sheet.Cloths;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Garment;
 import org.oaktag.geometry.Bounds;
@@ -86,11 +87,11 @@ public record SvgSheet(String text) {
     /**
      * Draws a lay reduced, with what to buy and what to cut.
      *
-     * @param garment the garment that is cut
-     * @param lay where its pieces of one cloth lie
+     * @param lay where the pieces of one cloth lie, of one garment or of several
+     * @param cloths the paints of the cloths, of which its own is one
      */
-    public static SvgSheet lay(Garment garment, Lay lay) {
-        return new SvgSheet(LaySheet.draw(garment, lay));
+    public static SvgSheet lay(Lay lay, Cloths cloths) {
+        return new SvgSheet(LaySheet.draw(lay, cloths));
     }
 
     /**

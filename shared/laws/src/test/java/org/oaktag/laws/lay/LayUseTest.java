@@ -55,6 +55,7 @@ class LayUseTest {
                     .height(cm(178))
                     .build()));
 
+    private static final CutList.Owner OWNER = new CutList.Owner("trial", "Mira");
     private static final CutList LIST = CutList.of(TOP);
     private static final Cloth SHELL = LIST.cloths().get(0);
 
@@ -101,7 +102,7 @@ class LayUseTest {
         Cloth cloth = Cloth.knit("trial cloth", Percent.percent(20));
         Piece panel = Piece.of(Name.of("panel"), edges, grain, new Cut.Single(3), cloth);
         Lay lay = Lay.of(
-                new CutList(List.of(new CutList.Item(1, 1, panel))),
+                new CutList(List.of(new CutList.Item(OWNER, 1, 1, panel))),
                 cloth,
                 Allowances.of("none", mm(0)),
                 Spread.single(mm(1000)).withGap(mm(0)),
