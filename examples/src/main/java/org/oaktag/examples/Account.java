@@ -14,6 +14,7 @@ import org.oaktag.body.BodyMeasure;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Derived;
 import org.oaktag.export.drawing.FreeText;
+import org.oaktag.export.sheet.LeftOut;
 import org.oaktag.garment.Change;
 import org.oaktag.garment.CutList;
 import org.oaktag.garment.End;
@@ -55,6 +56,7 @@ final class Account {
      * @param plan what is cut from which cloth
      * @param folder where the files are, as the reader shall see it
      * @param files the names of the files
+     * @param leftOut the labels for which there was no room on their pieces
      * @param notShown the characters that a PDF shows as an empty box
      */
     static String of(
@@ -63,6 +65,7 @@ final class Account {
             CuttingPlan plan,
             String folder,
             List<String> files,
+            List<LeftOut> leftOut,
             List<String> notShown) {
         Garment garment = played.get(played.size() - 1).after();
         Account account = new Account();
@@ -77,6 +80,7 @@ final class Account {
         account.assembly(AssemblyOrder.of(garment));
         account.cautions(garment);
         account.files(folder, files);
+        account.leftOut(leftOut);
         account.notShown(notShown);
         return String.join("\n", account.lines) + "\n";
     }
@@ -311,6 +315,13 @@ final class Account {
     private void files(String folder, List<String> files) {
         head("Files in " + folder);
         wrapped("  ", String.join("  ", files));
+    }
+
+    private void leftOut(List<LeftOut> labels) {
+        if (!labels.isEmpty()) {
+            head("No room on the piece, to be written by hand");
+            labels.forEach(label -> wrapped("  ", label.piece() + ": " + label.label()));
+        }
     }
 
     private void notShown(List<String> characters) {

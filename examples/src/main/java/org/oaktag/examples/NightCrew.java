@@ -83,8 +83,9 @@ public final class NightCrew implements Callable<Integer> {
         Garment top = played.get(played.size() - 1).after();
         Allowances allowances = Allowances.industryKnit(top);
         CuttingPlan plan = CuttingPlan.of(top, allowances);
+        Printout tiled = Printout.tiled(top, allowances, Tiling.on(Paper.A4));
         SortedSet<String> notShown = new TreeSet<>();
-        Map<String, byte[]> files = files(top, allowances, plan, played, notShown);
+        Map<String, byte[]> files = files(top, allowances, tiled, plan, played, notShown);
         folder.write(files);
         spec.commandLine()
                 .getOut()
@@ -94,6 +95,7 @@ public final class NightCrew implements Callable<Integer> {
                         plan,
                         out.toString(),
                         new ArrayList<>(files.keySet()),
+                        tiled.leftOut(),
                         List.copyOf(notShown)));
         spec.commandLine().getOut().flush();
         return CommandLine.ExitCode.OK;
@@ -102,13 +104,13 @@ public final class NightCrew implements Callable<Integer> {
     private static Map<String, byte[]> files(
             Garment top,
             Allowances allowances,
+            Printout tiled,
             CuttingPlan plan,
             List<Recipe.Played> played,
             SortedSet<String> notShown) {
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put("pattern.svg", utf8(SvgSheet.pattern(top, allowances).text()));
         files.put("flat.svg", utf8(SvgSheet.flat(top).text()));
-        Printout tiled = Printout.tiled(top, allowances, Tiling.on(Paper.A4));
         files.put("pattern-a4.pdf", pdf(tiled, notShown));
         files.put("pattern-a4.html", utf8(HtmlPages.of(tiled).text()));
         Printout whole = Printout.whole(top, allowances, Paper.A0);

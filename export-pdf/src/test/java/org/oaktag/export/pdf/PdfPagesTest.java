@@ -32,7 +32,7 @@ class PdfPagesTest {
 
     private static Printout printout(String title, Placement... placements) {
         PaperSheet sheet = new PaperSheet("Sheet 1 of 1", 210, 297, List.of(placements));
-        return new Printout(title, "to be read back", List.of(sheet), List.of());
+        return new Printout(title, "to be read back", List.of(sheet), List.of(), List.of());
     }
 
     private static Printout lettering(String text) {

@@ -28,9 +28,17 @@ import org.oaktag.geometry.Point;
  * @param cut where it is cut
  * @param lines everything drawn, as corners, to tell which sheets it touches
  * @param layers the drawing in parts that can be shown and hidden; empty where it is all one
+ * @param leftOut what there is no room for on it
  */
 record DrawnPiece(
-        int number, Piece piece, Figure figure, Bounds bounds, Outline cut, List<Polyline> lines, List<Layer> layers) {
+        int number,
+        Piece piece,
+        Figure figure,
+        Bounds bounds,
+        Outline cut,
+        List<Polyline> lines,
+        List<Layer> layers,
+        List<LeftOut> leftOut) {
 
     /**
      * A part of the drawing.
@@ -44,8 +52,9 @@ record DrawnPiece(
         allowances.check(garment);
         List<DrawnPiece> drawn = new ArrayList<>();
         for (Piece piece : garment.pieces()) {
-            Figure figure = PieceDrawing.of(garment, piece, allowances);
-            drawn.add(of(drawn.size() + 1, piece, figure, allowances, List.of()));
+            List<LeftOut> leftOut = new ArrayList<>();
+            Figure figure = PieceDrawing.of(garment, piece, allowances, leftOut);
+            drawn.add(of(drawn.size() + 1, piece, figure, allowances, List.of(), leftOut));
         }
         return drawn;
     }
@@ -64,12 +73,18 @@ record DrawnPiece(
             Piece largest = sizes.stream()
                     .max(Comparator.comparingDouble(piece -> piece.outline().area()))
                     .orElseThrow();
-            drawn.add(of(drawn.size() + 1, largest, nested.whole(), allowances, layers));
+            drawn.add(of(drawn.size() + 1, largest, nested.whole(), allowances, layers, nested.leftOut()));
         }
         return drawn;
     }
 
-    private static DrawnPiece of(int number, Piece piece, Figure figure, Allowances allowances, List<Layer> layers) {
+    private static DrawnPiece of(
+            int number,
+            Piece piece,
+            Figure figure,
+            Allowances allowances,
+            List<Layer> layers,
+            List<LeftOut> leftOut) {
         return new DrawnPiece(
                 number,
                 piece,
@@ -77,7 +92,8 @@ record DrawnPiece(
                 figure.bounds(),
                 CutLine.of(piece, allowances).outline(),
                 lines(figure),
-                layers);
+                layers,
+                List.copyOf(leftOut));
     }
 
     /** Returns the boxes that hold the drawings. */

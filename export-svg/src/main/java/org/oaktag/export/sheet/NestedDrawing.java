@@ -25,8 +25,9 @@ import org.oaktag.geometry.Path;
  *
  * @param shared the grainline, the sign of the fold and the labels
  * @param own for each size its cut line, notches, inner lines and marks
+ * @param leftOut what there is no room for
  */
-record NestedDrawing(Figure shared, List<Figure> own) {
+record NestedDrawing(Figure shared, List<Figure> own, List<LeftOut> leftOut) {
 
     static NestedDrawing of(Garment garment, List<Piece> sizes, Allowances allowances) {
         LabelPlacer placer =
@@ -54,7 +55,7 @@ record NestedDrawing(Figure shared, List<Figure> own) {
         labels.block(garment);
         labels.up();
         labels.stretch();
-        return new NestedDrawing(shared, own);
+        return new NestedDrawing(shared, own, labels.leftOut());
     }
 
     private static Figure size(Piece piece, LineType type, CutLine cutLine, LabelPlacer placer) {

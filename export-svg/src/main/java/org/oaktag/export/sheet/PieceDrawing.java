@@ -1,5 +1,6 @@
 package org.oaktag.export.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.oaktag.export.drawing.Figure;
 import org.oaktag.export.drawing.Fill;
@@ -52,6 +53,11 @@ public final class PieceDrawing {
      * @throws org.oaktag.PatternException if an allowance does not fit it
      */
     public static Figure of(Garment garment, Piece piece, Allowances allowances) {
+        return of(garment, piece, allowances, new ArrayList<>());
+    }
+
+    /** Draws a piece and adds what there is no room for on it to the list. */
+    static Figure of(Garment garment, Piece piece, Allowances allowances, List<LeftOut> leftOut) {
         PieceDrawing drawing = new PieceDrawing(piece, new Figure(), LabelPlacer.inside(piece.outline()));
         drawing.outlines(garment, allowances);
         drawing.grain();
@@ -65,6 +71,7 @@ public final class PieceDrawing {
         labels.up();
         labels.stretch();
         labels.edges();
+        leftOut.addAll(labels.leftOut());
         return drawing.figure;
     }
 

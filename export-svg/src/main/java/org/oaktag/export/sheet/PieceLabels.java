@@ -52,11 +52,17 @@ final class PieceLabels {
     private final Piece piece;
     private final Figure figure;
     private final LabelPlacer placer;
+    private final List<LeftOut> leftOut = new ArrayList<>();
 
     PieceLabels(Piece piece, Figure figure, LabelPlacer placer) {
         this.piece = piece;
         this.figure = figure;
         this.placer = placer;
+    }
+
+    /** Returns what there was no room for. */
+    List<LeftOut> leftOut() {
+        return List.copyOf(leftOut);
     }
 
     void edges() {
@@ -75,7 +81,7 @@ final class PieceLabels {
         for (Mark mark : piece.marks()) {
             TextBlock block = TextBlock.of(mark.name().value(), Font.SMALL);
             placer.nearest(mark.point(), piece.outline().bounds(), block.width(), block.height(), 0)
-                    .ifPresent(box -> figure.add(block.in(box)));
+                    .ifPresentOrElse(box -> figure.add(block.in(box)), () -> leaveOut(mark.name().value()));
         }
     }
 
@@ -88,7 +94,11 @@ final class PieceLabels {
         TextBlock block = TextBlock.of("up", Font.SMALL);
         placer.nearest(piece.grainline().top(), piece.outline().bounds(), block.width(), block.height(), 0)
                 .filter(box -> box.center().distanceTo(piece.grainline().top()) < NEAR)
-                .ifPresent(box -> figure.add(block.in(box)));
+                .ifPresentOrElse(box -> figure.add(block.in(box)), () -> leaveOut("up"));
+    }
+
+    private void leaveOut(String label) {
+        leftOut.add(new LeftOut(piece.name(), label));
     }
 
     /** Draws an arrow across the grain where the cloth stretches that way, as long as there is room for. */
@@ -122,6 +132,7 @@ final class PieceLabels {
                 return;
             }
         }
+        leaveOut("stretch");
     }
 
     /** Writes the first of the texts for which there is room along a path, on its inner side (its right) or on either. */
@@ -134,6 +145,7 @@ final class PieceLabels {
                 return;
             }
         }
+        leaveOut(texts.get(0).replace("  ", " "));
     }
 
     /** The places along a path, nearest to it first; none is worked out before those ahead of it have been tried. */

@@ -23,8 +23,10 @@ import org.oaktag.geometry.Bounds;
  * @param description what it is for, in a sentence
  * @param sheets the sheets in the order in which they are printed
  * @param paints the textures that occur on them
+ * @param leftOut the labels for which there was no room on their pieces
  */
-public record Printout(String title, String description, List<PaperSheet> sheets, List<ClothPaint> paints) {
+public record Printout(
+        String title, String description, List<PaperSheet> sheets, List<ClothPaint> paints, List<LeftOut> leftOut) {
 
     /** Copies the lists. */
     public Printout {
@@ -32,6 +34,7 @@ public record Printout(String title, String description, List<PaperSheet> sheets
         Objects.requireNonNull(description, "description");
         sheets = List.copyOf(sheets);
         paints = List.copyOf(paints);
+        leftOut = List.copyOf(leftOut);
     }
 
     /**
@@ -73,7 +76,7 @@ public record Printout(String title, String description, List<PaperSheet> sheets
         for (TilePlan.Tile tile : plan.tiles()) {
             sheets.add(sheet(garment, plan, tile, joints));
         }
-        return of(garment, sheets);
+        return of(garment, sheets, pieces);
     }
 
     /**
@@ -84,7 +87,7 @@ public record Printout(String title, String description, List<PaperSheet> sheets
      */
     public static Printout whole(Garment garment, Allowances allowances, Paper paper) {
         List<DrawnPiece> pieces = DrawnPiece.of(garment, allowances);
-        return of(garment, WholePieces.sheets(garment, List.of(), allowances, pieces, paper));
+        return of(garment, WholePieces.sheets(garment, List.of(), allowances, pieces, paper), pieces);
     }
 
     /**
@@ -96,16 +99,17 @@ public record Printout(String title, String description, List<PaperSheet> sheets
      */
     public static Printout nestedWhole(Nest nest, Allowances allowances, Paper paper) {
         List<DrawnPiece> pieces = DrawnPiece.of(nest, allowances);
-        return of(nest.whole(), WholePieces.sheets(nest.whole(), nest.names(), allowances, pieces, paper));
+        return of(nest.whole(), WholePieces.sheets(nest.whole(), nest.names(), allowances, pieces, paper), pieces);
     }
 
-    private static Printout of(Garment garment, List<PaperSheet> sheets) {
+    private static Printout of(Garment garment, List<PaperSheet> sheets, List<DrawnPiece> pieces) {
         return new Printout(
                 FreeText.shown(garment.title()) + ", for "
                         + FreeText.shown(garment.wearer().name()),
                 "Pattern at true scale. Print at 100 % and measure the 100 mm square before cutting.",
                 sheets,
-                Cloths.of(garment).used());
+                Cloths.of(garment).used(),
+                pieces.stream().flatMap(piece -> piece.leftOut().stream()).toList());
     }
 
     private static PaperSheet sheet(Garment garment, TilePlan plan, TilePlan.Tile tile, Optional<Placement> joints) {

@@ -3,6 +3,7 @@ package org.oaktag.export.sheet;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -20,6 +21,11 @@ import org.oaktag.garment.Mark;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.NotchCut;
 import org.oaktag.garment.Piece;
+import org.oaktag.measure.Percent;
+import org.oaktag.garment.Grainline;
+import org.oaktag.garment.Edge;
+import org.oaktag.garment.Cut;
+import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Snip;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
@@ -117,6 +123,42 @@ class PieceMarksTest {
         Piece front = TOP.piece(Fixture.FRONT);
         Path fold = front.path(org.oaktag.garment.EdgeNames.CENTRE);
         assertThat(CutLine.of(front, ALLOWANCES).snips()).extracting(Snip::seam).contains(fold.start(), fold.end());
+    }
+
+    /** Of a loop 12 mm wide nothing can be read on the piece itself; whoever prints it is told what to write by hand. */
+    @Test
+    void what_there_is_no_room_for_on_a_tiny_piece_is_named_with_the_piece() {
+        Name loop = Name.of("hanger loop");
+        List<Point> corners = List.of(Point.of(0, 0), Point.of(12, 0), Point.of(12, 40), Point.of(0, 40));
+        List<Edge> edges = new ArrayList<>();
+        for (int i = 0; i < 4; i++) {
+            edges.add(Edge.straight(Name.of("edge " + (i + 1)), corners.get(i), corners.get((i + 1) % 4)));
+        }
+        Piece tiny = Piece.of(
+                loop,
+                edges,
+                new Grainline(Point.of(6, 5), Point.of(6, 35)),
+                new Cut.Single(1),
+                Cloth.knit("trial cloth", Percent.percent(20)));
+        List<Piece> pieces = new ArrayList<>(TOP.pieces());
+        pieces.add(tiny);
+        Garment top = TOP.withPieces(pieces);
+        List<LeftOut> before = Printout.tiled(TOP, ALLOWANCES, Tiling.on(Paper.A4)).leftOut();
+        List<LeftOut> more = new ArrayList<>(
+                Printout.tiled(top, ALLOWANCES, Tiling.on(Paper.A4)).leftOut());
+        more.removeAll(before);
+        assertThat(more)
+                .contains(new LeftOut(loop, "up"), new LeftOut(loop, "stretch"))
+                .allMatch(each -> each.piece().equals(loop));
+        // Each of its labels is either on the piece or named as left out.
+        String drawn = String.join("|", texts(top, tiny));
+        for (Edge edge : edges) {
+            String label = edge.name().value() + " " + edge.length().text();
+            boolean leftOut = more.contains(new LeftOut(loop, label));
+            boolean shown = drawn.contains(edge.name().value()) || drawn.contains(edge.length().text());
+            assertThat(leftOut || shown).as(label).isTrue();
+        }
+        assertThat(Printout.whole(top, ALLOWANCES, Paper.A0).leftOut()).containsAll(more);
     }
 
     @ParameterizedTest

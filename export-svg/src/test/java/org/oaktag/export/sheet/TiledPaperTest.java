@@ -142,6 +142,7 @@ class TiledPaperTest {
                 "two",
                 "two sizes",
                 List.of(new PaperSheet("a", 210, 297, List.of()), new PaperSheet("b", 297, 210, List.of())),
+                List.of(),
                 List.of());
         assertThatThrownBy(() -> HtmlPages.of(two))
                 .isInstanceOf(IllegalArgumentException.class)
