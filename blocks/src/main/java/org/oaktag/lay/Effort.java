@@ -38,7 +38,7 @@ public record Effort(int tries) {
         return new Effort(tries);
     }
 
-    /** Returns an effort that takes less than a second for the pieces of a garment. */
+    /** Returns an effort that takes about a second for the pieces of a garment, half of that with a nap. */
     public static Effort standard() {
         return new Effort(STANDARD);
     }
