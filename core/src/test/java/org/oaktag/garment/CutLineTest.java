@@ -89,9 +89,8 @@ class CutLineTest {
         edges.add(3, new Edge(Name.of("hem mirrored"), hem.sub(80, hem.length())));
         Piece parted = whole.withEdges(edges);
         Allowance turned = Allowance.foldedBack(mm(25));
-        Allowances allowances = Allowances.of("hems", mm(10))
-                .with(EdgeNames.HEM, turned)
-                .with(Name.of("hem mirrored"), turned);
+        Allowances allowances =
+                Allowances.of("hems", mm(10)).with(EdgeNames.HEM, turned).with(Name.of("hem mirrored"), turned);
         assertThat(CutLine.of(parted, allowances).outline().area())
                 .isCloseTo(CutLine.of(whole, allowances).outline().area(), within(1e-6));
         // 10 mm on three sides, 25 mm below.

@@ -60,7 +60,11 @@ class CutListTest {
                 .extracting(item -> item.owner().wearer() + " " + item.numberText() + " "
                         + item.piece().name())
                 .containsExactly(
-                        "Mira 1 of 2 back", "Mira 2 of 2 cuff", "Bram 1 of 3 back", "Bram 2 of 3 pocket", "Bram 3 of 3 cuff");
+                        "Mira 1 of 2 back",
+                        "Mira 2 of 2 cuff",
+                        "Bram 1 of 3 back",
+                        "Bram 2 of 3 pocket",
+                        "Bram 3 of 3 cuff");
         assertThat(both.owners()).extracting(CutList.Owner::wearer).containsExactly("Mira", "Bram");
         assertThat(both.cloths()).containsExactly(SHELL, RIB);
         assertThat(both.from(RIB).stream().mapToInt(CutList.Item::count).sum()).isEqualTo(4);

@@ -41,8 +41,7 @@ class CrewLayTest {
     private static Lay lay(List<Garment> tops, Spread spread, int tries) {
         CutList list = CutList.of(tops);
         Map<CutList.Owner, Allowances> allowances = tops.stream()
-                .collect(Collectors.toMap(
-                        top -> CutList.of(top).owners().get(0), Allowances::industryKnit));
+                .collect(Collectors.toMap(top -> CutList.of(top).owners().get(0), Allowances::industryKnit));
         return Lay.of(
                 list,
                 list.cloths().get(0),
@@ -72,7 +71,8 @@ class CrewLayTest {
         Lay both = lay(tops, Spread.single(cm(150)).withNap(), 100);
         Map<String, List<String>> laid = both.pieces().stream()
                 .collect(Collectors.groupingBy(
-                        piece -> piece.item().owner().wearer(), Collectors.mapping(CrewLayTest::name, Collectors.toList())));
+                        piece -> piece.item().owner().wearer(),
+                        Collectors.mapping(CrewLayTest::name, Collectors.toList())));
         assertThat(laid).containsOnlyKeys("Mira", "Bram");
         for (Garment top : tops) {
             Lay alone = lay(List.of(top), Spread.single(cm(150)).withNap(), 1);

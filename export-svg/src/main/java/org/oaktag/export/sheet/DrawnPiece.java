@@ -79,12 +79,7 @@ record DrawnPiece(
     }
 
     private static DrawnPiece of(
-            int number,
-            Piece piece,
-            Figure figure,
-            Allowances allowances,
-            List<Layer> layers,
-            List<LeftOut> leftOut) {
+            int number, Piece piece, Figure figure, Allowances allowances, List<Layer> layers, List<LeftOut> leftOut) {
         return new DrawnPiece(
                 number,
                 piece,

@@ -81,7 +81,9 @@ final class PieceLabels {
         for (Mark mark : piece.marks()) {
             TextBlock block = TextBlock.of(mark.name().value(), Font.SMALL);
             placer.nearest(mark.point(), piece.outline().bounds(), block.width(), block.height(), 0)
-                    .ifPresentOrElse(box -> figure.add(block.in(box)), () -> leaveOut(mark.name().value()));
+                    .ifPresentOrElse(
+                            box -> figure.add(block.in(box)),
+                            () -> leaveOut(mark.name().value()));
         }
     }
 

@@ -85,8 +85,7 @@ final class LaySheet {
         Map<String, List<String>> wearers = new TreeMap<>();
         for (LaidPiece piece : lay.pieces()) {
             CutList.Owner owner = piece.item().owner();
-            List<String> known =
-                    wearers.computeIfAbsent(FreeText.shown(owner.title()), title -> new ArrayList<>());
+            List<String> known = wearers.computeIfAbsent(FreeText.shown(owner.title()), title -> new ArrayList<>());
             if (!known.contains(FreeText.shown(owner.wearer()))) {
                 known.add(FreeText.shown(owner.wearer()));
             }
@@ -148,13 +147,14 @@ final class LaySheet {
 
     /** Returns what tells the pieces of several garments apart: for whom they are, or else what; nothing where there is one. */
     private String who(CutList.Item item) {
-        List<CutList.Owner> owners =
-                lay.pieces().stream().map(piece -> piece.item().owner()).distinct().toList();
+        List<CutList.Owner> owners = lay.pieces().stream()
+                .map(piece -> piece.item().owner())
+                .distinct()
+                .toList();
         if (owners.size() == 1) {
             return "";
         }
-        boolean apart =
-                owners.stream().map(CutList.Owner::wearer).distinct().count() == owners.size();
+        boolean apart = owners.stream().map(CutList.Owner::wearer).distinct().count() == owners.size();
         return FreeText.shown(apart ? item.owner().wearer() : item.owner().title());
     }
 

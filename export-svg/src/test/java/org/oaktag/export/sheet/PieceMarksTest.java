@@ -15,20 +15,20 @@ import org.oaktag.export.drawing.Label;
 import org.oaktag.export.drawing.LineType;
 import org.oaktag.export.drawing.Stroke;
 import org.oaktag.garment.Allowances;
+import org.oaktag.garment.Cloth;
+import org.oaktag.garment.Cut;
 import org.oaktag.garment.CutLine;
+import org.oaktag.garment.Edge;
 import org.oaktag.garment.Garment;
+import org.oaktag.garment.Grainline;
 import org.oaktag.garment.Mark;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.NotchCut;
 import org.oaktag.garment.Piece;
-import org.oaktag.measure.Percent;
-import org.oaktag.garment.Grainline;
-import org.oaktag.garment.Edge;
-import org.oaktag.garment.Cut;
-import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Snip;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
+import org.oaktag.measure.Percent;
 
 /** What a maker reads on a piece at the cutting table. */
 class PieceMarksTest {
@@ -143,7 +143,8 @@ class PieceMarksTest {
         List<Piece> pieces = new ArrayList<>(TOP.pieces());
         pieces.add(tiny);
         Garment top = TOP.withPieces(pieces);
-        List<LeftOut> before = Printout.tiled(TOP, ALLOWANCES, Tiling.on(Paper.A4)).leftOut();
+        List<LeftOut> before =
+                Printout.tiled(TOP, ALLOWANCES, Tiling.on(Paper.A4)).leftOut();
         List<LeftOut> more = new ArrayList<>(
                 Printout.tiled(top, ALLOWANCES, Tiling.on(Paper.A4)).leftOut());
         more.removeAll(before);
@@ -155,7 +156,8 @@ class PieceMarksTest {
         for (Edge edge : edges) {
             String label = edge.name().value() + " " + edge.length().text();
             boolean leftOut = more.contains(new LeftOut(loop, label));
-            boolean shown = drawn.contains(edge.name().value()) || drawn.contains(edge.length().text());
+            boolean shown = drawn.contains(edge.name().value())
+                    || drawn.contains(edge.length().text());
             assertThat(leftOut || shown).as(label).isTrue();
         }
         assertThat(Printout.whole(top, ALLOWANCES, Paper.A0).leftOut()).containsAll(more);
