@@ -357,7 +357,7 @@ public record LessonPage(String text) {
             xml.begin("footer").begin("p");
             xml.text(
                             "Every position was computed by Oaktag, lengths along the seam line to a millionth of a millimetre and"
-                                    + " shown to a tenth. A seam is true when its two sides agree with its rule within 0.01 mm.")
+                                    + " shown to a tenth, or to a sixteenth of an inch. A seam is true when its two sides agree with its rule within 0.01 mm.")
                     .end()
                     .end();
         }

@@ -173,8 +173,9 @@ record StagedPiece(
         List<Box> taken = new ArrayList<>();
         for (Dimension dimension : dimensions) {
             double width = unit * (PADDING + CHARACTER * dimension.text().length());
-            List<Box> places = Stream.of(0.5, 0.3, 0.7, 0.15, 0.85)
-                    .map(share -> new Box(middle(dimension, share, width), width, unit * LINE, 0))
+            List<Box> places = Stream.of(0, 1, -1)
+                    .flatMap(lines -> Stream.of(0.5, 0.3, 0.7, 0.15, 0.85)
+                            .map(share -> new Box(middle(dimension, share, lines, width), width, unit * LINE, 0)))
                     .toList();
             Box place = places.stream()
                     .filter(box -> taken.stream().noneMatch(box::overlaps))
@@ -191,12 +192,13 @@ record StagedPiece(
         }
     }
 
-    /** Where the middle of a text lies: on a long line, beside a short one, and inside the room. */
-    private Point middle(Dimension dimension, double share, double width) {
+    /** Where the middle of a text lies: on a long line, beside a short one or by so many lines off, and inside the room. */
+    private Point middle(Dimension dimension, double share, int lines, double width) {
+        double off = (isRoomy(dimension, TEXT) ? DIMENSION : BESIDE) + lines * LINE;
         Point wanted = dimension
                 .from()
                 .lerp(dimension.to(), share)
-                .plus(aside(dimension).times((isRoomy(dimension, TEXT) ? DIMENSION : BESIDE) * unit));
+                .plus(aside(dimension).times(off * unit));
         double half = Math.min(width, room.width()) / 2;
         double high = LINE * unit / 2;
         return Point.of(
