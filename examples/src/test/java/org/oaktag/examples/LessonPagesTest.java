@@ -68,12 +68,19 @@ class LessonPagesTest {
                 shown.seams[row.dataset.seam] = {values: numbers.map(each => +each.value),
                   texts: numbers.map(each => each.innerText), verdict: row.querySelector('td:last-child strong').innerText};
               }
+              const chips = [...document.querySelectorAll('#stage .chip')].map(each => each.getBoundingClientRect());
+              shown.overlaps = chips.filter((a, i) => chips.some((b, j) => j < i && a.left + 1 < b.right
+                && b.left + 1 < a.right && a.top + 1 < b.bottom && b.top + 1 < a.bottom)).length;
               for (const path of document.querySelectorAll('#stage [data-edge]')) {
                 shown.edges[path.dataset.edge] = path.getTotalLength();
               }
               return shown;
             })()
             """;
+
+    private static final List<Shown> LESSONS = Lessons.lessons().stream()
+            .map(lesson -> new Shown(lesson, lesson.outcomes()))
+            .toList();
 
     @TempDir
     private static Path folder = Path.of("");
@@ -104,8 +111,25 @@ class LessonPagesTest {
         assertThat(browser.complaints()).isEmpty();
     }
 
-    static List<Lesson> lessons() {
-        return Lessons.lessons();
+    /**
+     * A lesson and what it shows at each position, reckoned once for all tests.
+     *
+     * @param lesson the lesson
+     * @param outcomes what it shows
+     */
+    private record Shown(Lesson lesson, List<Lesson.Outcome> outcomes) {
+        @Override
+        public String toString() {
+            return lesson.title();
+        }
+
+        Path page() {
+            return LessonPagesTest.page(lesson.hyphenated());
+        }
+    }
+
+    static List<Shown> lessons() {
+        return LESSONS;
     }
 
     private static Path page(String name) {
@@ -159,23 +183,26 @@ class LessonPagesTest {
 
     @ParameterizedTest
     @MethodSource("lessons")
-    void every_position_shows_the_lengths_of_the_library_and_draws_them(Lesson lesson) {
+    void every_position_shows_the_lengths_of_the_library_and_draws_them(Shown shown) {
         browser.resize(1280, 900);
-        browser.open(page(lesson.hyphenated()));
-        List<Lesson.Outcome> outcomes = lesson.outcomes();
+        browser.open(shown.page());
+        List<Lesson.Outcome> outcomes = shown.outcomes();
         for (int position = 0; position < outcomes.size(); position++) {
-            JsonNode shown = at(position);
+            JsonNode seen = at(position);
             Lesson.Outcome outcome = outcomes.get(position);
-            assertThat(shown.get("amount").asDouble()).isEqualTo(outcome.amount());
+            assertThat(seen.get("amount").asDouble()).isEqualTo(outcome.amount());
             if (outcome instanceof Lesson.Done done) {
-                assertThat(shown.get("refused").asBoolean()).isFalse();
-                showsSeams(shown, done.played().after());
-                drawsEdges(shown, done.played().after());
+                assertThat(seen.get("refused").asBoolean()).isFalse();
+                showsSeams(seen, done.played().after());
+                drawsEdges(seen, done.played().after());
+                assertThat(seen.get("overlaps").asInt())
+                        .as("dimensions written over each other at %s", outcome.amount())
+                        .isZero();
             } else if (outcome instanceof Lesson.Refused refused) {
-                assertThat(shown.get("refused").asBoolean()).isTrue();
-                assertThat(shown.get("refusal").get(0).asText())
+                assertThat(seen.get("refused").asBoolean()).isTrue();
+                assertThat(seen.get("refusal").get(0).asText())
                         .isEqualTo(refused.refusal().thing());
-                assertThat(shown.get("refusal")).hasSizeGreaterThanOrEqualTo(3);
+                assertThat(seen.get("refusal")).hasSizeGreaterThanOrEqualTo(3);
             }
         }
     }
@@ -223,18 +250,18 @@ class LessonPagesTest {
 
     @ParameterizedTest
     @MethodSource("lessons")
-    void axe_finds_nothing_in_light_or_dark_done_or_refused(Lesson lesson) throws IOException {
-        List<Lesson.Outcome> outcomes = lesson.outcomes();
+    void axe_finds_nothing_in_light_or_dark_done_or_refused(Shown shown) throws IOException {
+        List<Lesson.Outcome> outcomes = shown.outcomes();
         for (String scheme : List.of("light", "dark")) {
             // On a desk in light, on a telephone in dark: the colours do not depend on the width.
             browser.resize(scheme.equals("light") ? 1280 : 390, 844);
             browser.prefer(scheme);
-            browser.open(page(lesson.hyphenated()));
-            findsNothing(lesson.title() + ", " + scheme);
+            browser.open(shown.page());
+            findsNothing(shown + ", " + scheme);
             for (int position = 0; position < outcomes.size(); position++) {
                 if (outcomes.get(position) instanceof Lesson.Refused) {
                     at(position);
-                    findsNothing(lesson.title() + ", " + scheme + ", refused");
+                    findsNothing(shown + ", " + scheme + ", refused");
                     break;
                 }
             }
@@ -262,11 +289,11 @@ class LessonPagesTest {
 
     @ParameterizedTest
     @MethodSource("lessons")
-    void every_position_prints_on_one_a4(Lesson lesson) throws IOException {
+    void every_position_prints_on_one_a4(Shown shown) throws IOException {
         browser.prefer("light");
         browser.resize(1280, 900);
-        browser.open(page(lesson.hyphenated()));
-        int last = lesson.slider().amounts().size() - 1;
+        browser.open(shown.page());
+        int last = shown.outcomes().size() - 1;
         for (int position : List.of(0, last / 2, last)) {
             at(position);
             try (PDDocument printed = Loader.loadPDF(browser.print())) {
@@ -279,10 +306,10 @@ class LessonPagesTest {
 
     @ParameterizedTest
     @MethodSource("lessons")
-    void a_page_is_small_and_never_wider_than_a_telephone(Lesson lesson) throws IOException {
-        assertThat(Files.size(page(lesson.hyphenated()))).isLessThan(LARGEST_FILE);
+    void a_page_is_small_and_never_wider_than_a_telephone(Shown shown) throws IOException {
+        assertThat(Files.size(shown.page())).isLessThan(LARGEST_FILE);
         browser.resize(390, 844);
-        browser.open(page(lesson.hyphenated()));
+        browser.open(shown.page());
         assertThat(browser.evaluate("document.documentElement.scrollWidth").asInt())
                 .isLessThanOrEqualTo(390);
     }
