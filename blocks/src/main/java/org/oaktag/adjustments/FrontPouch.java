@@ -60,6 +60,7 @@ public record FrontPouch(Length width, Length height, Length aboveHem, Optional<
         Objects.requireNonNull(width, "width");
         Objects.requireNonNull(height, "height");
         Objects.requireNonNull(aboveHem, "aboveHem");
+        Objects.requireNonNull(offSides, "offSides");
         Objects.requireNonNull(cloth, "cloth");
         Range.check("width of the pouch", "must be", width, Length.mm(180), Length.mm(500));
         Range.check("height of the pouch", "must be", height, Length.mm(120), Length.mm(350));

@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
@@ -67,6 +68,7 @@ public record RibCuff(Length depth, Cloth rib, Optional<Length> girth, boolean b
      * @throws PatternException if the depth is out of its range or the girth is not more than 0
      */
     public RibCuff {
+        Objects.requireNonNull(rib, "rib");
         FoldedBand.checkDepth("cuff", depth);
         girth.filter(given -> given.mm() <= 0).ifPresent(given -> {
             throw PatternException.of("girth of the cuff", "must be more than 0 mm", given.text(), "");

@@ -3,6 +3,7 @@ package org.oaktag.blocks;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.oaktag.PatternException;
@@ -218,6 +219,7 @@ public final class TopPieces {
      * @throws PatternException if it is; the message names the seam and the step to come before
      */
     public static void requireFree(Garment garment, EdgeRef edge, Name seam) {
+        Objects.requireNonNull(seam, "seam");
         garment.seams().stream()
                 .filter(each -> each.has(edge) && !each.name().equals(seam))
                 .findFirst()

@@ -1,5 +1,6 @@
 package org.oaktag.garment;
 
+import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.measure.Length;
 
@@ -52,6 +53,7 @@ public record Allowance(Length width, Ends ends) {
      * @throws PatternException if it is not 0 to 100 mm
      */
     public Allowance {
+        Objects.requireNonNull(ends, "ends");
         check("allowance", width);
     }
 

@@ -46,6 +46,8 @@ public record Allowances(
      * @throws PatternException if it is not 0 to 100 mm
      */
     public Allowances {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(notches, "notches");
         byName = Collections.unmodifiableSortedMap(new TreeMap<>(byName));
         byEdge = Collections.unmodifiableSortedMap(new TreeMap<>(byEdge));
         Allowance.check("seam allowance", standard);
@@ -127,7 +129,7 @@ public record Allowances(
      */
     public Allowances with(Name edge, Allowance allowance) {
         SortedMap<Name, Allowance> more = new TreeMap<>(byName);
-        more.put(edge, allowance);
+        more.put(edge, Objects.requireNonNull(allowance, "allowance"));
         return new Allowances(name, standard, more, byEdge, notches);
     }
 
@@ -148,7 +150,7 @@ public record Allowances(
      */
     public Allowances with(EdgeRef edge, Allowance allowance) {
         SortedMap<EdgeRef, Allowance> more = new TreeMap<>(byEdge);
-        more.put(edge, allowance);
+        more.put(edge, Objects.requireNonNull(allowance, "allowance"));
         return new Allowances(name, standard, byName, more, notches);
     }
 
@@ -158,6 +160,7 @@ public record Allowances(
      * @throws PatternException if it is not 0 to 100 mm wide
      */
     public Allowances with(Seam seam, Allowance allowance) {
+        Objects.requireNonNull(allowance, "allowance");
         SortedMap<EdgeRef, Allowance> more = new TreeMap<>(byEdge);
         edges(seam).forEach(edge -> more.put(edge, allowance));
         return new Allowances(name, standard, byName, more, notches);
@@ -172,7 +175,7 @@ public record Allowances(
      */
     public Allowances pressed(Seam seam, Length width, Pressing pressing) {
         SortedMap<EdgeRef, Allowance> more = new TreeMap<>(byEdge);
-        Objects.requireNonNull(pressing);
+        Objects.requireNonNull(pressing, "pressing");
         boolean backOnA = pressing != Pressing.TOWARDS_B;
         boolean backOnB = pressing != Pressing.TOWARDS_A;
         seam.a().runs().forEach(run -> more.put(run.edge(), pressed(width, backOnA)));

@@ -58,8 +58,8 @@ public final class Garment {
             List<Seam> seams,
             List<FinishedMeasure> measures,
             List<Change> history) {
-        this.title = title;
-        this.wearer = wearer;
+        this.title = Objects.requireNonNull(title, "title");
+        this.wearer = Objects.requireNonNull(wearer, "wearer");
         this.pieces = List.copyOf(pieces);
         this.seams = List.copyOf(seams);
         this.measures = List.copyOf(measures);
@@ -241,7 +241,7 @@ public final class Garment {
      * @param earlier a garment from which this one was made
      */
     public SeamWalk walkSeamsSince(Garment earlier) {
-        Objects.requireNonNull(earlier);
+        Objects.requireNonNull(earlier, "earlier");
         SeamWalk walked = walk;
         if (walked == null) {
             walked = SeamWalk.since(earlier, this);
@@ -271,7 +271,7 @@ public final class Garment {
      * @throws PatternException as {@link #takeMeasures()}, of either garment
      */
     public List<TakenMeasure> takeMeasuresSince(Garment earlier) {
-        Objects.requireNonNull(earlier);
+        Objects.requireNonNull(earlier, "earlier");
         List<TakenMeasure> measured = taken;
         if (measured == null) {
             measured = TakenMeasure.since(earlier, this);
@@ -292,7 +292,7 @@ public final class Garment {
 
     /** Returns the garment under another title. */
     public Garment titled(String other) {
-        return new Garment(this, other, history);
+        return new Garment(this, Objects.requireNonNull(other, "other"), history);
     }
 
     /** Returns the garment with other pieces. */

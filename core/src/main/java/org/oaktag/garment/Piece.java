@@ -58,6 +58,10 @@ public record Piece(
      *     two edges have one name, a notch lies off its edge, or the piece is cut on the fold of an edge that it lacks
      */
     public Piece {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(grainline, "grainline");
+        Objects.requireNonNull(cut, "cut");
+        Objects.requireNonNull(cloth, "cloth");
         edges = List.copyOf(edges);
         lines = List.copyOf(lines);
         marks = List.copyOf(marks);
@@ -91,7 +95,7 @@ public record Piece(
 
     /** Tells whether the piece has an edge of that name. */
     public boolean hasEdge(Name edge) {
-        return place(edges, edge) >= 0;
+        return place(edges, Objects.requireNonNull(edge, "edge")) >= 0;
     }
 
     /** Tells whether the piece has an edge of every name that the other has one of. */
@@ -148,6 +152,8 @@ public record Piece(
 
     /** Returns the notch of that name on an edge, or empty where there is none. */
     public Optional<Notch> notch(Name edge, Name notch) {
+        Objects.requireNonNull(edge, "edge");
+        Objects.requireNonNull(notch, "notch");
         return notches.stream()
                 .filter(each -> each.edge().equals(edge) && each.name().equals(notch))
                 .findFirst();
@@ -207,7 +213,7 @@ public record Piece(
 
     /** Returns the piece without the notches on an edge. */
     public Piece withoutNotchesOn(Name edge) {
-        Objects.requireNonNull(edge);
+        Objects.requireNonNull(edge, "edge");
         List<Notch> all = new ArrayList<>(notches);
         return all.removeIf(each -> each.edge().equals(edge)) ? withNotches(all) : this;
     }

@@ -2,6 +2,7 @@ package org.oaktag.garment;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import org.oaktag.PatternException;
 import org.oaktag.geometry.Path;
@@ -58,6 +59,12 @@ public sealed interface Quantity {
      * @param end which end of it
      */
     record Corner(EdgeRef edge, End end) {
+        /** Refuses null. */
+        public Corner {
+            Objects.requireNonNull(edge, "edge");
+            Objects.requireNonNull(end, "end");
+        }
+
         /** Returns the corner at an end of an edge. */
         public static Corner at(Name piece, Name edge, End end) {
             return new Corner(EdgeRef.of(piece, edge), end);
@@ -79,6 +86,11 @@ public sealed interface Quantity {
 
     /** The length of an edge along the seam line. */
     record EdgeLength(EdgeRef edge) implements Quantity {
+        /** Refuses null. */
+        public EdgeLength {
+            Objects.requireNonNull(edge, "edge");
+        }
+
         @Override
         public List<Corner> corners() {
             return List.of();
@@ -97,6 +109,12 @@ public sealed interface Quantity {
 
     /** The straight distance between two corners of one piece. */
     record Distance(Corner from, Corner to) implements Quantity {
+        /** Refuses null. */
+        public Distance {
+            Objects.requireNonNull(from, "from");
+            Objects.requireNonNull(to, "to");
+        }
+
         @Override
         public List<Corner> corners() {
             return List.of(from, to);
@@ -115,6 +133,12 @@ public sealed interface Quantity {
 
     /** The distance of a corner from the straight line through the ends of an edge, such as a centre on the fold. */
     record FromEdge(Corner corner, EdgeRef edge) implements Quantity {
+        /** Refuses null. */
+        public FromEdge {
+            Objects.requireNonNull(corner, "corner");
+            Objects.requireNonNull(edge, "edge");
+        }
+
         @Override
         public List<Corner> corners() {
             return List.of(corner);
@@ -135,6 +159,13 @@ public sealed interface Quantity {
 
     /** The distance of a corner from the straight line through two others, where no single edge runs along that line. */
     record FromLine(Corner corner, Corner from, Corner to) implements Quantity {
+        /** Refuses null. */
+        public FromLine {
+            Objects.requireNonNull(corner, "corner");
+            Objects.requireNonNull(from, "from");
+            Objects.requireNonNull(to, "to");
+        }
+
         @Override
         public List<Corner> corners() {
             return List.of(corner, from, to);
@@ -163,6 +194,12 @@ public sealed interface Quantity {
 
     /** How far one corner lies below another on paper, along y; negative where it lies above. */
     record Drop(Corner from, Corner to) implements Quantity {
+        /** Refuses null. */
+        public Drop {
+            Objects.requireNonNull(from, "from");
+            Objects.requireNonNull(to, "to");
+        }
+
         @Override
         public List<Corner> corners() {
             return List.of(from, to);
@@ -189,6 +226,7 @@ public sealed interface Quantity {
     record Fall(Corner from, List<EdgeRef> to) implements Quantity {
         /** Copies the list. */
         public Fall {
+            Objects.requireNonNull(from, "from");
             to = List.copyOf(to);
         }
 
@@ -229,6 +267,9 @@ public sealed interface Quantity {
     record Across(Corner from, Corner to, Point through, List<EdgeRef> edges, List<Name> pieces) implements Quantity {
         /** Copies the lists. */
         public Across {
+            Objects.requireNonNull(from, "from");
+            Objects.requireNonNull(to, "to");
+            Objects.requireNonNull(through, "through");
             edges = List.copyOf(edges);
             pieces = List.copyOf(pieces);
         }

@@ -28,10 +28,14 @@ public record SeamSide(List<Run> runs) {
      * @param backwards whether it is followed from its end to its start
      */
     public record Run(EdgeRef edge, boolean backwards) {
+        /** Refuses null. */
+        public Run {
+            Objects.requireNonNull(edge, "edge");
+        }
 
         /** Returns the corner of the piece at which this run begins or ends. */
         public End cornerAt(End end) {
-            return backwards ? end.opposite() : Objects.requireNonNull(end);
+            return backwards ? end.opposite() : Objects.requireNonNull(end, "end");
         }
     }
 
@@ -66,11 +70,12 @@ public record SeamSide(List<Run> runs) {
 
     /** Returns the run at one end of the side. */
     public Run runAt(End end) {
-        return Objects.requireNonNull(end) == End.START ? runs.get(0) : runs.get(runs.size() - 1);
+        return Objects.requireNonNull(end, "end") == End.START ? runs.get(0) : runs.get(runs.size() - 1);
     }
 
     /** Tells whether the edge is part of this side. */
     public boolean has(EdgeRef edge) {
+        Objects.requireNonNull(edge, "edge");
         for (Run run : runs) {
             if (run.edge().equals(edge)) {
                 return true;
@@ -81,8 +86,8 @@ public record SeamSide(List<Run> runs) {
 
     /** Returns this side with one piece's edges taken from another piece, or of another name. */
     public SeamSide replacing(EdgeRef edge, EdgeRef other) {
-        Objects.requireNonNull(edge);
-        Objects.requireNonNull(other);
+        Objects.requireNonNull(edge, "edge");
+        Objects.requireNonNull(other, "other");
         return new SeamSide(runs.stream()
                 .map(run -> run.edge().equals(edge) ? new Run(other, run.backwards()) : run)
                 .toList());

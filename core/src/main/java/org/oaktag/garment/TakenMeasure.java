@@ -2,6 +2,7 @@ package org.oaktag.garment;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.measure.Length;
 
@@ -18,6 +19,11 @@ import org.oaktag.measure.Length;
  * @param length its length, or empty where the garment has nothing to measure there
  */
 public record TakenMeasure(FinishedMeasure measure, Optional<Length> length) {
+    /** Refuses null. */
+    public TakenMeasure {
+        Objects.requireNonNull(measure, "measure");
+        Objects.requireNonNull(length, "length");
+    }
 
     static List<TakenMeasure> of(Garment garment) {
         List<TakenMeasure> all = new ArrayList<>();

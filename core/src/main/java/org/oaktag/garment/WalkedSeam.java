@@ -3,6 +3,7 @@ package org.oaktag.garment;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.oaktag.measure.Angle;
@@ -46,6 +47,10 @@ public record WalkedSeam(
 
     /** Copies the spans and the angles. */
     public WalkedSeam {
+        Objects.requireNonNull(seam, "seam");
+        Objects.requireNonNull(lengthA, "lengthA");
+        Objects.requireNonNull(lengthB, "lengthB");
+        Objects.requireNonNull(expectedDifference, "expectedDifference");
         spans = List.copyOf(spans);
         angles = Map.copyOf(angles);
     }

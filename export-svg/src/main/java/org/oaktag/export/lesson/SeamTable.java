@@ -102,7 +102,9 @@ final class SeamTable {
     private static void side(XmlWriter xml, double length, SeamSide side) {
         xml.begin("td").text("");
         BothUnits.length(xml, length);
-        xml.begin("small").text(BothUnits.spoken(side.text().replace(" ", ", "))).end();
+        xml.begin("small")
+                .text(BothUnits.spoken(side.text().replace(" ", ", ")))
+                .end();
         xml.end();
     }
 

@@ -1,5 +1,7 @@
 package org.oaktag.architecture;
 
+import static org.oaktag.measure.Length.mm;
+
 import java.lang.reflect.Constructor;
 import java.lang.reflect.Executable;
 import java.lang.reflect.Field;
@@ -16,6 +18,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.oaktag.adjust.data.RecordForm;
+import org.oaktag.adjustments.Finishes;
+import org.oaktag.adjustments.LowerArmhole;
+import org.oaktag.adjustments.Sleeves;
+import org.oaktag.blocks.CapFit;
+import org.oaktag.blocks.CapHalf;
+import org.oaktag.blocks.RaglanHalf;
+import org.oaktag.blocks.TopNames;
+import org.oaktag.export.sheet.Paper;
+import org.oaktag.export.sheet.Tiling;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.geometry.Path;
 
 /**
  * An instance of as many public types as can be had: from the {@link Samples}, then from the constants, the makers and the questions of
@@ -25,12 +39,29 @@ final class Instances {
 
     private static final int ROUNDS = 4;
 
+    private static final Path ARMHOLE = Samples.TOP.piece(TopNames.FRONT).path(EdgeNames.ARMHOLE);
+
+    /** Types of which nothing else gives an instance. */
+    private static final List<Object> RARE = List.of(
+            CapFit.of(ARMHOLE, ARMHOLE, mm(6)),
+            CapHalf.onto(ARMHOLE),
+            RaglanHalf.front(Samples.TOP.piece(TopNames.FRONT), Samples.TOP.piece(TopNames.SLEEVE), mm(40)),
+            RecordForm.of(LowerArmhole.class),
+            Tiling.on(Paper.A4),
+            Finishes.frontPouch(mm(320), mm(190)).raisedBy(mm(20)),
+            Finishes.patchPocket(mm(110), mm(130), mm(50), mm(200)),
+            Sleeves.puffCap(1.3),
+            Sleeves.bellSleeve(mm(420)));
+
+    /** Those of the whole library, looked for once. */
+    static final Instances ALL = new Instances(ContractsTest.publicTypes());
+
     private final Samples samples = new Samples();
     private final Map<Class<?>, Object> byType = new LinkedHashMap<>();
 
-    /** Looks for instances of these types, and takes up those of which nothing else gives one. */
-    Instances(List<Class<?>> types, List<Object> rare) {
-        rare.forEach(this::keep);
+    /** Looks for instances of these types. */
+    private Instances(List<Class<?>> types) {
+        RARE.forEach(this::keep);
         for (int round = 0; round < ROUNDS; round++) {
             for (Class<?> type : types) {
                 makersAndQuestions(type).forEach(this::harvest);
