@@ -59,18 +59,14 @@ final class CurveContacts {
         }
         double[] foldsOfA = Folds.of(a, tolerance);
         double[] foldsOfB = Folds.of(b, tolerance);
-        return foldsOfA.length + foldsOfB.length == 0 ? ofRuns(a, b) : Folds.between(a, foldsOfA, b, foldsOfB);
+        return foldsOfA.length + foldsOfB.length == 0
+                ? ofRuns(a, b, tolerance)
+                : Folds.between(a, foldsOfA, b, foldsOfB, tolerance);
     }
 
     /** Returns the contacts of curves of which neither turns back on a line. */
-    static List<Contact> ofRuns(Curve a, Curve b) {
-        Bounds hullA = hull(a);
-        Bounds hullB = hull(b);
-        double tolerance = tolerance(hullA, hullB);
+    static List<Contact> ofRuns(Curve a, Curve b, double tolerance) {
         double together = TOGETHER * tolerance;
-        if (!hullA.expanded(together).overlaps(hullB)) {
-            return List.of();
-        }
         List<Contact> ends = ends(a, b, together);
         List<Contact> shared = shared(a, b, ends, together);
         List<Contact> points = new ArrayList<>(ends);

@@ -32,11 +32,11 @@ final class Folds {
     }
 
     /** Returns what two curves have in common, each of their runs by itself. */
-    static List<Contact> between(Curve a, double[] foldsOfA, Curve b, double[] foldsOfB) {
+    static List<Contact> between(Curve a, double[] foldsOfA, Curve b, double[] foldsOfB, double tolerance) {
         List<Contact> found = new ArrayList<>();
         for (int i = 0; i <= foldsOfA.length; i++) {
             for (int j = 0; j <= foldsOfB.length; j++) {
-                addRuns(a, at(foldsOfA, i - 1), at(foldsOfA, i), b, at(foldsOfB, j - 1), at(foldsOfB, j), found);
+                found.addAll(ofRuns(run(a, foldsOfA, i), run(b, foldsOfB, j), tolerance));
             }
         }
         return found;
@@ -44,33 +44,44 @@ final class Folds {
 
     /** Returns the stretches that a curve runs over again. */
     static List<Contact> within(Curve curve) {
-        double[] folds = of(curve, CurveContacts.tolerance(curve, curve));
+        double tolerance = CurveContacts.tolerance(curve, curve);
+        double[] folds = of(curve, tolerance);
         List<Contact> found = new ArrayList<>();
         for (int i = 0; i <= folds.length; i++) {
             for (int j = i + 1; j <= folds.length; j++) {
-                addRuns(curve, at(folds, i - 1), at(folds, i), curve, at(folds, j - 1), at(folds, j), found);
+                found.addAll(ofRuns(run(curve, folds, i), run(curve, folds, j), tolerance));
             }
         }
         found.removeIf(Contact::isPoint);
         return found;
     }
 
-    private static double at(double[] folds, int i) {
-        return i < 0 ? 0 : i < folds.length ? folds[i] : 1;
-    }
+    /** The part of a curve from one parameter to another. */
+    private record Run(Curve curve, double from, double to) {
 
-    private static void addRuns(Curve a, double t0, double t1, Curve b, double u0, double u1, List<Contact> found) {
-        for (Contact contact : CurveContacts.ofRuns(a.sub(t0, t1), b.sub(u0, u1))) {
-            found.add(new Contact(
-                    between(t0, t1, contact.t0()),
-                    between(t0, t1, contact.t1()),
-                    between(u0, u1, contact.u0()),
-                    between(u0, u1, contact.u1())));
+        Curve part() {
+            return curve.sub(from, to);
+        }
+
+        /** Exact at both ends, so that what two runs share at their fold is one place. */
+        double onCurve(double share) {
+            return share == 1 ? to : from + (to - from) * share;
         }
     }
 
-    /** Exact at both ends, so that what two runs share at their fold is one place. */
-    private static double between(double from, double to, double share) {
-        return share == 1 ? to : from + (to - from) * share;
+    private static Run run(Curve curve, double[] folds, int i) {
+        return new Run(curve, i == 0 ? 0 : folds[i - 1], i == folds.length ? 1 : folds[i]);
+    }
+
+    private static List<Contact> ofRuns(Run a, Run b, double tolerance) {
+        List<Contact> found = new ArrayList<>();
+        for (Contact contact : CurveContacts.ofRuns(a.part(), b.part(), tolerance)) {
+            found.add(new Contact(
+                    a.onCurve(contact.t0()),
+                    a.onCurve(contact.t1()),
+                    b.onCurve(contact.u0()),
+                    b.onCurve(contact.u1())));
+        }
+        return found;
     }
 }
