@@ -131,10 +131,10 @@ public final class Comparison {
     /** Compares the edges of those pieces whose outlines are not the same in both garments. */
     private static void addEdges(Garment before, Garment after, List<Moved> moved) {
         for (Piece piece : after.pieces()) {
-            List<Edge> old = edges(before, piece.name());
-            if (!old.equals(piece.edges())) {
+            Optional<Piece> old = before.findPiece(piece.name());
+            if (!hasEdgesOf(old, piece)) {
                 for (Edge edge : piece.edges()) {
-                    Optional<Edge> was = find(old, edge.name());
+                    Optional<Edge> was = old.flatMap(each -> each.findEdge(edge.name()));
                     if (was.isEmpty() || !was.get().equals(edge)) {
                         add(piece, edge, was.map(Edge::length), Optional.of(edge.length()), moved);
                     }
@@ -142,10 +142,10 @@ public final class Comparison {
             }
         }
         for (Piece piece : before.pieces()) {
-            List<Edge> now = edges(after, piece.name());
-            if (!now.equals(piece.edges())) {
+            Optional<Piece> now = after.findPiece(piece.name());
+            if (!hasEdgesOf(now, piece)) {
                 for (Edge edge : piece.edges()) {
-                    if (find(now, edge.name()).isEmpty()) {
+                    if (now.flatMap(each -> each.findEdge(edge.name())).isEmpty()) {
                         add(piece, edge, Optional.of(edge.length()), Optional.empty(), moved);
                     }
                 }
@@ -153,18 +153,8 @@ public final class Comparison {
         }
     }
 
-    /** The edges of a piece; none where the garment lacks it. */
-    private static List<Edge> edges(Garment garment, Name piece) {
-        return garment.findPiece(piece).map(Piece::edges).orElse(List.of());
-    }
-
-    private static Optional<Edge> find(List<Edge> edges, Name name) {
-        for (Edge edge : edges) {
-            if (edge.name().equals(name)) {
-                return Optional.of(edge);
-            }
-        }
-        return Optional.empty();
+    private static boolean hasEdgesOf(Optional<Piece> other, Piece piece) {
+        return other.isPresent() && other.get().edges().equals(piece.edges());
     }
 
     private static void add(

@@ -3,6 +3,8 @@ package org.oaktag.garment;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -48,14 +50,24 @@ final class Kept {
 
     static Kept of(Garment earlier, Garment garment) {
         Kept kept = new Kept();
-        for (Piece before : earlier.pieces()) {
-            for (Piece now : garment.pieces()) {
-                if (before.name().equals(now.name())) {
-                    kept.twins.put(now.name(), new Twins(before, now, before.equals(now)));
-                }
-            }
+        for (Piece now : garment.pieces()) {
+            earlier.findPiece(now.name())
+                    .ifPresent(before -> kept.twins.put(now.name(), new Twins(before, now, before.equals(now))));
         }
         return kept;
+    }
+
+    /** Returns what was known under a name: most of it stands where it stood, so that is where it is looked for first. */
+    static <T> Optional<T> find(List<T> known, Function<T, Name> name, Name wanted, int place) {
+        if (place < known.size() && name.apply(known.get(place)).equals(wanted)) {
+            return Optional.of(known.get(place));
+        }
+        for (T each : known) {
+            if (name.apply(each).equals(wanted)) {
+                return Optional.of(each);
+            }
+        }
+        return Optional.empty();
     }
 
     /** Tells whether both sides of a seam are what they were. */

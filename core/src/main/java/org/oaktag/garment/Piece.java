@@ -98,6 +98,12 @@ public record Piece(
         return place(edges, Objects.requireNonNull(edge, "edge")) >= 0;
     }
 
+    /** Returns the edge of that name, or empty where there is none. */
+    public Optional<Edge> findEdge(Name edge) {
+        int place = place(edges, Objects.requireNonNull(edge, "edge"));
+        return place < 0 ? Optional.empty() : Optional.of(edges.get(place));
+    }
+
     /** Tells whether the piece has an edge of every name that the other has one of. */
     boolean hasEdgesOf(Piece other) {
         for (int i = 0; i < other.edges.size(); i++) {

@@ -43,24 +43,11 @@ public record SeamWalk(List<WalkedSeam> seams) {
         List<WalkedSeam> before = earlier.walkSeams().seams;
         List<WalkedSeam> seams = new ArrayList<>(garment.seams().size());
         for (Seam seam : garment.seams()) {
-            Optional<WalkedSeam> known = find(before, seam.name(), seams.size());
+            Optional<WalkedSeam> known = Kept.find(before, each -> each.seam().name(), seam.name(), seams.size());
             boolean stands = known.isPresent() && known.get().seam().equals(seam) && kept.has(seam);
             seams.add(stands ? known.get() : WalkedSeam.of(garment, seam));
         }
         return new SeamWalk(seams);
-    }
-
-    /** Most seams stand where they stood, so that is where a seam is looked for first. */
-    private static Optional<WalkedSeam> find(List<WalkedSeam> walked, Name seam, int place) {
-        if (place < walked.size() && walked.get(place).seam().name().equals(seam)) {
-            return Optional.of(walked.get(place));
-        }
-        for (WalkedSeam each : walked) {
-            if (each.seam().name().equals(seam)) {
-                return Optional.of(each);
-            }
-        }
-        return Optional.empty();
     }
 
     /** Tells whether every seam is true. */

@@ -42,7 +42,7 @@ public record TakenMeasure(FinishedMeasure measure, Optional<Length> length) {
         List<TakenMeasure> before = earlier.takeMeasures();
         List<TakenMeasure> all = new ArrayList<>(garment.measures().size());
         for (FinishedMeasure measure : garment.measures()) {
-            Optional<TakenMeasure> known = find(before, measure.name(), all.size());
+            Optional<TakenMeasure> known = Kept.find(before, each -> each.measure.name(), measure.name(), all.size());
             boolean stands = known.isPresent() && known.get().measure.equals(measure) && kept.has(measure);
             all.add(stands ? known.get() : of(measure, garment));
         }
@@ -51,18 +51,5 @@ public record TakenMeasure(FinishedMeasure measure, Optional<Length> length) {
 
     private static TakenMeasure of(FinishedMeasure measure, Garment garment) {
         return new TakenMeasure(measure, measure.taken(garment));
-    }
-
-    /** Most measures stand where they stood, so that is where one is looked for first. */
-    private static Optional<TakenMeasure> find(List<TakenMeasure> all, Name name, int place) {
-        if (place < all.size() && all.get(place).measure.name().equals(name)) {
-            return Optional.of(all.get(place));
-        }
-        for (TakenMeasure taken : all) {
-            if (taken.measure.name().equals(name)) {
-                return Optional.of(taken);
-            }
-        }
-        return Optional.empty();
     }
 }
