@@ -57,12 +57,12 @@ public final class Range {
         Objects.requireNonNull(thing, "thing");
         Objects.requireNonNull(rule, "rule");
         if (isOutside(by.mm(), least.mm(), most.mm())) {
-            throw PatternException.of(
+            throw refusal(
                     thing,
-                    rule + " " + least.roundedUp().text() + " to "
-                            + most.roundedDown().text(),
+                    rule,
                     by.text(),
-                    "");
+                    least.roundedUp().text(),
+                    most.roundedDown().text());
         }
     }
 
@@ -80,12 +80,12 @@ public final class Range {
         Objects.requireNonNull(thing, "thing");
         Objects.requireNonNull(rule, "rule");
         if (isOutside(by.degrees(), least.degrees(), most.degrees())) {
-            throw PatternException.of(
+            throw refusal(
                     thing,
-                    rule + " " + least.roundedUp().text() + " to "
-                            + most.roundedDown().text(),
+                    rule,
                     by.text(),
-                    "");
+                    least.roundedUp().text(),
+                    most.roundedDown().text());
         }
     }
 
@@ -109,6 +109,10 @@ public final class Range {
                 check(thing + " of the " + pieces.get(i).name(), own.rule, by, least, most);
             }
         }
+    }
+
+    private static PatternException refusal(String thing, String rule, String by, String least, String most) {
+        return PatternException.of(thing, rule + " " + least + " to " + most, by, "");
     }
 
     private static boolean isOutside(double by, double least, double most) {
