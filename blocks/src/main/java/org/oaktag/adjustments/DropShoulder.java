@@ -111,6 +111,6 @@ public record DropShoulder(Length by, Angle bend, boolean sleeveFollows) impleme
                     + "; the sleeve lost the other " + offHem.text() + " at its hem"));
         }
         Reshaped reshaped = new Reshaped(dropped, notes, dimensions);
-        return sleeveFollows ? SleeveFollows.after(reshaped) : reshaped;
+        return SleeveFollows.after(reshaped, sleeveFollows);
     }
 }

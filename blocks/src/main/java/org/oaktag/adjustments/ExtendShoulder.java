@@ -78,6 +78,6 @@ public record ExtendShoulder(Length by, boolean sleeveFollows) implements Step {
                         .minus(garment.finished(TopNames.ARMHOLE_GIRTH))
                         .text());
         Reshaped reshaped = new Reshaped(extended, List.of(rule), dimensions);
-        return sleeveFollows ? SleeveFollows.after(reshaped) : reshaped;
+        return SleeveFollows.after(reshaped, sleeveFollows);
     }
 }

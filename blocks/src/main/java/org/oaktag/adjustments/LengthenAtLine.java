@@ -72,6 +72,6 @@ public record LengthenAtLine(BodyLine line, Length by, boolean sleeveFollows) im
                                 + lengthened.finished(TopNames.ARMHOLE_GIRTH).text()
                         : ""));
         Reshaped reshaped = new Reshaped(lengthened, List.of(rule), dimensions);
-        return sleeveFollows ? SleeveFollows.after(reshaped) : reshaped;
+        return SleeveFollows.after(reshaped, sleeveFollows);
     }
 }

@@ -85,7 +85,7 @@ public record LowerArmhole(Length by, boolean sleeveFollows) implements Step {
         Note rule = Note.rule("both underarm points move down by " + by.text()
                 + ", only what lies below the pitch points is redrawn: the armhole grows by " + grown);
         Reshaped reshaped = new Reshaped(lowered, List.of(rule), dimensions);
-        return sleeveFollows ? SleeveFollows.after(reshaped) : reshaped;
+        return SleeveFollows.after(reshaped, sleeveFollows);
     }
 
     private static Range.Limits limits(Piece piece) {

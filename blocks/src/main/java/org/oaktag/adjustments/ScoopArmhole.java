@@ -75,6 +75,6 @@ public record ScoopArmhole(Length by, boolean sleeveFollows) implements Step {
         Dimension dimension =
                 new Dimension(TopNames.FRONT, pitch, ArmholeShape.pitch(scooped.path(EdgeNames.ARMHOLE)), by.text());
         Reshaped reshaped = new Reshaped(after, List.of(rule), List.of(dimension));
-        return sleeveFollows ? SleeveFollows.after(reshaped) : reshaped;
+        return SleeveFollows.after(reshaped, sleeveFollows);
     }
 }

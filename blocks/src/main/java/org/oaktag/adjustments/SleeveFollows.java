@@ -30,11 +30,15 @@ final class SleeveFollows {
     }
 
     /**
-     * Fits the cap to what the step made of the armhole.
+     * Fits the cap to what the step made of the armhole, where the sleeve is to follow; else it stays and its seams tell.
      *
      * @throws org.oaktag.PatternException if no cap fits it, or the garment has no sleeve
      */
-    static Reshaped after(Reshaped step) {
+    static Reshaped after(Reshaped step, boolean follows) {
+        return follows ? fitted(step) : step;
+    }
+
+    private static Reshaped fitted(Reshaped step) {
         Garment garment = step.garment();
         Length ease = ease(garment, TopNames.FRONT_ARMHOLE_SEAM).plus(ease(garment, TopNames.BACK_ARMHOLE_SEAM));
         Reshaped fitted = new FitCap(ease, Optional.empty()).reshape(garment);

@@ -50,7 +50,7 @@ public record SlopeShoulder(Length down, boolean sleeveFollows) implements Step 
     public Reshaped reshape(Garment garment) {
         Range.checkAll("shoulder", Halves.withArmholes(garment), down, SlopeShoulder::limits);
         Reshaped reshaped = SlopedShoulders.turned(garment, this::turn, down.text());
-        return sleeveFollows ? SleeveFollows.after(reshaped) : reshaped;
+        return SleeveFollows.after(reshaped, sleeveFollows);
     }
 
     private static Range.Limits limits(Piece piece) {

@@ -72,7 +72,7 @@ public record StraightenSideSeams(boolean sleeveFollows) implements Step {
                 + Length.mm(side.length()).text());
         Reshaped reshaped = new Reshaped(
                 straightened, StraightSides.withArmholes(rule, garment, straightened, sleeveFollows), dimensions);
-        return sleeveFollows ? SleeveFollows.after(reshaped) : reshaped;
+        return SleeveFollows.after(reshaped, sleeveFollows);
     }
 
     private static Piece withSide(Piece piece, Path side) {

@@ -56,6 +56,6 @@ public record TurnShoulder(Angle down, boolean sleeveFollows) implements Step {
                     Angle.degrees(SlopedShoulders.MOST.degrees() - now.degrees()));
         }
         Reshaped reshaped = SlopedShoulders.turned(garment, piece -> down.radians(), down.text());
-        return sleeveFollows ? SleeveFollows.after(reshaped) : reshaped;
+        return SleeveFollows.after(reshaped, sleeveFollows);
     }
 }

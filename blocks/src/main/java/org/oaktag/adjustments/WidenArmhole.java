@@ -84,7 +84,7 @@ public record WidenArmhole(Length out, boolean sleeveFollows) implements Step {
                         .minus(garment.finished(TopNames.ARMHOLE_GIRTH))
                         .text());
         Reshaped reshaped = new Reshaped(widened, List.of(rule), dimensions);
-        return sleeveFollows ? SleeveFollows.after(reshaped) : reshaped;
+        return SleeveFollows.after(reshaped, sleeveFollows);
     }
 
     private static Range.Limits limits(Piece piece) {
