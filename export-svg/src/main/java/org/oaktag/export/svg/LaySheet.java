@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.oaktag.export.drawing.Box;
 import org.oaktag.export.drawing.Colours;
@@ -50,10 +52,12 @@ final class LaySheet {
     private final Page page;
     private final Transform onPage;
     private final double reduction;
+    private final List<CutList.Owner> owners;
 
     private LaySheet(Lay lay, Page page) {
         this.lay = lay;
         this.page = page;
+        this.owners = owners(lay);
         double width = lay.spread().tableWidth().mm();
         this.reduction = Page.reduction(
                 lay.length().mm(),
@@ -68,7 +72,7 @@ final class LaySheet {
         Page page = Page.titled(
                 "Lay of the " + lay.cloth().use() + ": "
                         + FreeText.shown(lay.cloth().description()),
-                owners(lay) + "; " + spread(lay));
+                wearers(owners(lay)) + "; " + spread(lay));
         LaySheet sheet = new LaySheet(lay, page);
         sheet.cloth();
         for (LaidPiece piece : lay.pieces()) {
@@ -81,18 +85,21 @@ final class LaySheet {
         return page.end("The pieces on the cloth, reduced; the bar gives the scale.", cloths.used());
     }
 
-    private static String owners(Lay lay) {
-        Map<String, List<String>> wearers = new TreeMap<>();
-        for (LaidPiece piece : lay.pieces()) {
-            CutList.Owner owner = piece.item().owner();
-            List<String> known = wearers.computeIfAbsent(FreeText.shown(owner.title()), title -> new ArrayList<>());
-            if (!known.contains(FreeText.shown(owner.wearer()))) {
-                known.add(FreeText.shown(owner.wearer()));
-            }
+    private static List<CutList.Owner> owners(Lay lay) {
+        return lay.pieces().stream()
+                .map(piece -> piece.item().owner())
+                .distinct()
+                .toList();
+    }
+
+    private static String wearers(List<CutList.Owner> owners) {
+        Map<String, Set<String>> wearers = new TreeMap<>();
+        for (CutList.Owner owner : owners) {
+            wearers.computeIfAbsent(FreeText.shown(owner.title()), title -> new TreeSet<>())
+                    .add(FreeText.shown(owner.wearer()));
         }
         return wearers.entrySet().stream()
-                .map(each -> each.getKey() + ", for "
-                        + each.getValue().stream().sorted().collect(Collectors.joining(", ")))
+                .map(each -> each.getKey() + ", for " + String.join(", ", each.getValue()))
                 .collect(Collectors.joining("; "));
     }
 
@@ -147,10 +154,6 @@ final class LaySheet {
 
     /** Returns what tells the pieces of several garments apart: for whom they are, or else what; nothing where there is one. */
     private String who(CutList.Item item) {
-        List<CutList.Owner> owners = lay.pieces().stream()
-                .map(piece -> piece.item().owner())
-                .distinct()
-                .toList();
         if (owners.size() == 1) {
             return "";
         }
