@@ -5,14 +5,10 @@ import static org.oaktag.measure.Length.mm;
 
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
-import java.lang.reflect.Method;
-import java.lang.reflect.Modifier;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.oaktag.PatternException;
@@ -39,13 +35,13 @@ class InstanceContractsTest {
     void an_instance_of_nearly_every_public_type_can_be_had() {
         long had = TYPES.stream().filter(type -> INSTANCES.of(type).isPresent()).count();
         assertThat(had).isGreaterThan(TYPES.size() * 8 / 10);
-        assertThat(calls()).hasSizeGreaterThan(300);
+        assertThat(INSTANCES.calls(TYPES)).hasSizeGreaterThan(300);
     }
 
     @Test
     void no_method_returns_null_and_what_is_thrown_is_what_the_page_says() {
         List<String> wrong = new ArrayList<>();
-        for (Call call : calls()) {
+        for (Call call : INSTANCES.calls(TYPES)) {
             Object outcome = call.outcome();
             boolean fine = outcome instanceof Call.Returned returned
                     ? !returned.value().equals(Optional.empty())
@@ -62,7 +58,7 @@ class InstanceContractsTest {
         List<String> wrong = new ArrayList<>();
         int asked = 0;
         int refused = 0;
-        for (Call call : calls()) {
+        for (Call call : INSTANCES.calls(TYPES)) {
             for (int i = 0; i < call.arguments().length; i++) {
                 for (Object odd : odd(call.called().getParameterTypes()[i])) {
                     Object outcome = call.with(i, odd).outcome();
@@ -142,23 +138,5 @@ class InstanceContractsTest {
     private static boolean isDocumented(Call call, Object outcome) {
         boolean plain = call.called().getDeclaringClass().getPackageName().equals("org.oaktag.geometry");
         return DOCUMENTED.contains(outcome.getClass()) || (plain && outcome instanceof IllegalStateException);
-    }
-
-    private static List<Call> calls() {
-        return TYPES.stream()
-                .flatMap(type -> INSTANCES.of(type).stream().flatMap(on -> calls(type, on)))
-                .toList();
-    }
-
-    /** Every method with a parameter; not {@code equals}, which takes null, nor what writes a file or builds on itself. */
-    private static Stream<Call> calls(Class<?> type, Object on) {
-        return Stream.of(type.getMethods())
-                .filter(method -> method.getDeclaringClass() == type
-                        && !Modifier.isStatic(method.getModifiers())
-                        && !method.isSynthetic())
-                .filter(method -> !Set.of("equals", "writeTo").contains(method.getName()))
-                .filter(method -> method.getParameterCount() > 0)
-                .sorted(Comparator.comparing(Method::toString))
-                .flatMap(method -> INSTANCES.arguments(method).stream().map(given -> new Call(method, on, given)));
     }
 }

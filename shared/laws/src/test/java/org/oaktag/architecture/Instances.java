@@ -17,6 +17,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.oaktag.adjust.data.RecordForm;
 import org.oaktag.adjustments.Finishes;
@@ -175,6 +176,24 @@ final class Instances {
             }
         }
         return constants.stream();
+    }
+
+    /** Returns a call of every method with a parameter; not of {@code equals}, which takes null, nor of what writes a file. */
+    List<Call> calls(List<Class<?>> types) {
+        return types.stream()
+                .flatMap(type -> of(type).stream().flatMap(on -> calls(type, on)))
+                .toList();
+    }
+
+    private Stream<Call> calls(Class<?> type, Object on) {
+        return Stream.of(type.getMethods())
+                .filter(method -> method.getDeclaringClass() == type
+                        && !Modifier.isStatic(method.getModifiers())
+                        && !method.isSynthetic())
+                .filter(method -> !Set.of("equals", "writeTo").contains(method.getName()))
+                .filter(method -> method.getParameterCount() > 0)
+                .sorted(Comparator.comparing(Method::toString))
+                .flatMap(method -> arguments(method).stream().map(given -> new Call(method, on, given)));
     }
 
     private static Stream<Executable> makersAndQuestions(Class<?> type) {

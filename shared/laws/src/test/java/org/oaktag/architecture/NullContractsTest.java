@@ -4,11 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.lang.reflect.Constructor;
 import java.lang.reflect.Method;
-import java.lang.reflect.Modifier;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -47,7 +44,8 @@ class NullContractsTest {
         List<String> wrong = new ArrayList<>();
         int asked = 0;
         int refusedOtherwise = 0;
-        for (Call call : Stream.concat(makers().stream(), methods().stream()).toList()) {
+        for (Call call : Stream.concat(makers().stream(), INSTANCES.calls(TYPES).stream())
+                .toList()) {
             if (call.called() instanceof Method) {
                 Object usual = call.outcome();
                 for (int i : references(call)) {
@@ -93,22 +91,5 @@ class NullContractsTest {
         return ContractsTest.makers().stream()
                 .flatMap(maker -> INSTANCES.arguments(maker).stream().map(given -> new Call(maker, null, given)))
                 .toList();
-    }
-
-    /** Every method of an instance; not {@code equals}, which takes null, nor what writes a file. */
-    private static List<Call> methods() {
-        return TYPES.stream()
-                .flatMap(type -> INSTANCES.of(type).stream().flatMap(on -> methods(type, on)))
-                .toList();
-    }
-
-    private static Stream<Call> methods(Class<?> type, Object on) {
-        return Stream.of(type.getMethods())
-                .filter(method -> method.getDeclaringClass() == type
-                        && !Modifier.isStatic(method.getModifiers())
-                        && !method.isSynthetic()
-                        && !Set.of("equals", "writeTo").contains(method.getName()))
-                .sorted(Comparator.comparing(Method::toString))
-                .flatMap(method -> INSTANCES.arguments(method).stream().map(given -> new Call(method, on, given)));
     }
 }
