@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import org.oaktag.adjust.Recipe;
 import org.oaktag.blocks.FitCheck;
 import org.oaktag.blocks.FitChecks;
@@ -14,7 +13,6 @@ import org.oaktag.body.BodyMeasure;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Derived;
 import org.oaktag.export.drawing.FreeText;
-import org.oaktag.export.sheet.LeftOut;
 import org.oaktag.garment.Change;
 import org.oaktag.garment.CutList;
 import org.oaktag.garment.End;
@@ -33,64 +31,43 @@ import org.oaktag.sewing.Operation;
 /** Tells a reader at a terminal what was made: plain text, at most a hundred columns wide. */
 final class Account {
 
-    private static final int WIDTH = 100;
-    /** A number and its unit, which stay on one line. */
-    private static final Pattern UNIT = Pattern.compile("(\\d) (mm|%)");
-
-    private static final String NO_BREAK = "\u00A0";
     private static final int MOST_MOVED = 6;
     private static final int MOST_NOTCHES = 2;
 
     /** What lines that tell of a step begin with. */
     private static final String STEP = "      ";
 
-    private final List<String> lines = new ArrayList<>();
+    private final PlainText text = new PlainText();
 
     private Account() {}
 
     /**
-     * Returns the account.
+     * Returns the account, to which more can be written.
      *
-     * @param body for whom
-     * @param played the steps as they were played
+     * @param top what was made
      * @param plan what is cut from which cloth
-     * @param folder where the files are, as the reader shall see it
-     * @param files the names of the files
-     * @param leftOut the labels for which there was no room on their pieces
-     * @param notShown the characters that a PDF shows as an empty box
      */
-    static String of(
-            BodyMeasurements body,
-            List<Recipe.Played> played,
-            CuttingPlan plan,
-            String folder,
-            List<String> files,
-            List<LeftOut> leftOut,
-            List<String> notShown) {
-        Garment garment = played.get(played.size() - 1).after();
+    static PlainText of(MadeTop top, CuttingPlan plan) {
+        Garment garment = top.garment();
         Account account = new Account();
-        account.body(body, garment);
-        account.draft(played.get(0).before().history());
-        account.steps(played);
+        account.body(top.body(), garment);
+        account.draft(top.played().get(0).before().history());
+        account.steps(top.played());
         account.seams(garment);
         account.finished(garment);
         account.fit(garment);
         account.cutting(plan.list());
         account.cloths(plan.lays());
         account.assembly(AssemblyOrder.of(garment));
-        account.cautions(garment);
-        account.files(folder, files);
-        account.leftOut(leftOut);
-        account.notShown(notShown);
-        return String.join("\n", account.lines) + "\n";
+        account.text.cautions(garment.cautions());
+        return account.text;
     }
 
     private void body(BodyMeasurements body, Garment garment) {
         String age = body.ageYears().isPresent() ? ", " + body.ageYears().getAsInt() + " years" : "";
-        line(FreeText.shown(garment.title()) + " for " + FreeText.shown(body.name()) + " ("
+        text.title(FreeText.shown(garment.title()) + " for " + FreeText.shown(body.name()) + " ("
                 + body.figure().label() + age + ")");
-        lines.add("=".repeat(Math.min(WIDTH, lines.get(0).length())));
-        head("Body, mm");
+        text.head("Body, mm");
         Columns table = Columns.of("  ", "lrlrlr");
         List<String> cells = new ArrayList<>();
         for (Map.Entry<BodyMeasure, Length> each : body.measures().entrySet()) {
@@ -104,33 +81,35 @@ final class Account {
         for (int i = 0; i < cells.size(); i += 6) {
             table.row(cells.subList(i, i + 6).toArray(new String[0]));
         }
-        add(table);
+        text.add(table);
         if (!body.derived().isEmpty()) {
-            lines.add("");
-            line("  * not taken, derived from the others; take it with a tape where you can:");
+            text.blank();
+            text.line("  * not taken, derived from the others; take it with a tape where you can:");
             for (Derived derived : body.derived()) {
-                wrapped("    ", derived.text());
+                text.wrapped("    ", derived.text());
             }
-            wrapped("    ", "rules " + Derived.SOURCE);
+            text.wrapped("    ", "rules " + Derived.SOURCE);
         }
     }
 
     private void draft(List<Change> history) {
-        head("Draft");
+        text.head("Draft");
         for (Change change : history) {
-            wrapped("  ", FreeText.shown(change.title()));
+            text.wrapped("  ", FreeText.shown(change.title()));
             notes(change);
         }
     }
 
     private void steps(List<Recipe.Played> played) {
-        head("Steps, mm");
+        text.head("Steps, mm");
         for (int i = 0; i < played.size(); i++) {
             Garment before = played.get(i).before();
             Garment after = played.get(i).after();
             Change change = after.history().get(after.history().size() - 1);
-            lines.addAll(i == 0 ? List.of() : List.of(""));
-            wrapped(String.format(Locale.ROOT, "  %2d  ", i + 1), FreeText.shown(change.title()));
+            if (i > 0) {
+                text.blank();
+            }
+            text.wrapped(String.format(Locale.ROOT, "  %2d  ", i + 1), FreeText.shown(change.title()));
             pieces("new pieces: ", after, before);
             pieces("gone: ", before, after);
             moved(change);
@@ -145,7 +124,7 @@ final class Account {
                 .map(piece -> piece.name().value())
                 .toList();
         if (!names.isEmpty()) {
-            wrapped(STEP, what + String.join(", ", names));
+            text.wrapped(STEP, what + String.join(", ", names));
         }
     }
 
@@ -156,7 +135,7 @@ final class Account {
                 case DONE -> "also done: ";
                 case CAUTION -> "caution: ";
             };
-            wrapped(STEP, kind + FreeText.shown(note.text()));
+            text.wrapped(STEP, kind + FreeText.shown(note.text()));
         }
     }
 
@@ -177,23 +156,23 @@ final class Account {
                         "->",
                         tenths(each.after().orElseThrow()),
                         signed(each.by().orElseThrow())));
-        add(table);
+        text.add(table);
         if (moved.size() > MOST_MOVED) {
-            line(STEP + "and " + (moved.size() - MOST_MOVED) + " more, see changes.csv");
+            text.line(STEP + "and " + (moved.size() - MOST_MOVED) + " more, see changes.csv");
         }
     }
 
     private void untrue(Change change, List<String> before) {
         for (String seam : change.untrue()) {
-            wrapped(STEP, (before.contains(seam) ? "still not true: " : "not true now: ") + seam);
+            text.wrapped(STEP, (before.contains(seam) ? "still not true: " : "not true now: ") + seam);
         }
         if (change.untrue().isEmpty() && !before.isEmpty()) {
-            line(STEP + "every seam is true again");
+            text.line(STEP + "every seam is true again");
         }
     }
 
     private void seams(Garment garment) {
-        head("Seams, mm; the angles in degrees are those of both sides together at the ends");
+        text.head("Seams, mm; the angles in degrees are those of both sides together at the ends");
         Columns table = Columns.of("  ", "lrrlrrrrl");
         table.row("seam", "side a", "side b", "rule", "b less a", "expected", "start", "end", "true");
         for (WalkedSeam walked : garment.walkSeams().seams()) {
@@ -208,15 +187,15 @@ final class Account {
                     degrees(walked.angleAt(End.END)),
                     walked.isTrue() ? "yes" : "NO");
         }
-        add(table);
+        text.add(table);
         garment.walkSeams()
                 .untrue()
-                .forEach(walked -> wrapped(
+                .forEach(walked -> text.wrapped(
                         "  ", walked.seam().name() + ": " + walked.mend().orElse("")));
     }
 
     private void finished(Garment garment) {
-        head("Finished measures, mm");
+        text.head("Finished measures, mm");
         Columns table = Columns.of("  ", "lrrrl");
         table.row("measure", "garment", "body", "ease", "against");
         garment.measures()
@@ -229,18 +208,18 @@ final class Account {
                             body.map(finished::minus).map(Account::signed).orElse(""),
                             measure.body().map(Name::value).orElse(""));
                 }));
-        add(table);
+        text.add(table);
     }
 
     private void fit(Garment garment) {
-        head("Getting in");
+        text.head("Getting in");
         for (FitCheck check : FitChecks.of(garment)) {
-            wrapped("  ", (check.passes() ? "passes: " : "TOO SMALL: ") + check.text());
+            text.wrapped("  ", (check.passes() ? "passes: " : "TOO SMALL: ") + check.text());
         }
     }
 
     private void cutting(CutList list) {
-        head("Cutting");
+        text.head("Cutting");
         Columns table = Columns.of("  ", "rlll");
         for (CutList.Item item : list.items()) {
             Piece piece = item.piece();
@@ -250,17 +229,17 @@ final class Account {
                     piece.cut().instruction(),
                     piece.cloth().use() + ": " + FreeText.shown(piece.cloth().description()));
         }
-        add(table);
+        text.add(table);
     }
 
     private void cloths(List<Lay> lays) {
-        head("Cloth to buy");
+        text.head("Cloth to buy");
         Columns table = Columns.of("  ", "lrrlrrr");
         table.row("cloth", "buy", "width", "laid", "takes, mm", "at least", "used");
         for (Lay lay : lays) {
             table.row(
                     lay.cloth().use().value(),
-                    String.format(Locale.ROOT, "%.2f m", lay.lengthToBuy().mm() / 1000),
+                    metres(lay),
                     String.format(Locale.ROOT, "%.0f cm", lay.spread().width().cm()),
                     (lay.spread().folded() ? "folded" : "single")
                             + (lay.spread().nap() ? ", with nap" : ", without nap"),
@@ -268,10 +247,10 @@ final class Account {
                     tenths(lay.lowerBound()),
                     lay.use().text());
         }
-        add(table);
+        text.add(table);
         for (Lay lay : lays) {
             if (lay.spread().shrinksAlong().percent() > 0) {
-                wrapped(
+                text.wrapped(
                         "  ",
                         "wash the " + lay.cloth().use() + " before it is cut: it is bought longer by the "
                                 + lay.spread().shrinksAlong().text() + " that it is taken to shrink");
@@ -280,7 +259,7 @@ final class Account {
     }
 
     private void assembly(AssemblyOrder order) {
-        head("Sewing order: in the round, small parts first; stitches of ISO 4915, seam classes of ISO 4916");
+        text.head("Sewing order: in the round, small parts first; stitches of ISO 4915, seam classes of ISO 4916");
         Columns table = Columns.of("  ", "rlllrl");
         table.row("", "seam", "rule", "stitch", "class", "notches to match");
         for (Operation operation : order.operations()) {
@@ -292,7 +271,7 @@ final class Account {
                     "" + operation.seamClass().number(),
                     notches(operation));
         }
-        add(table);
+        text.add(table);
     }
 
     /** The names of the first notches, as many as there is room for. */
@@ -304,67 +283,11 @@ final class Account {
                         + " more";
     }
 
-    private void cautions(Garment garment) {
-        List<String> cautions = garment.cautions();
-        if (!cautions.isEmpty()) {
-            head("Cautions");
-            cautions.forEach(caution -> wrapped("  ", FreeText.shown(caution)));
-        }
+    static String metres(Lay lay) {
+        return String.format(Locale.ROOT, "%.2f m", lay.lengthToBuy().mm() / 1000);
     }
 
-    private void files(String folder, List<String> files) {
-        head("Files in " + folder);
-        wrapped("  ", String.join("  ", files));
-    }
-
-    private void leftOut(List<LeftOut> labels) {
-        if (!labels.isEmpty()) {
-            head("No room on the piece, to be written by hand");
-            labels.forEach(label -> wrapped("  ", label.piece() + ": " + label.label()));
-        }
-    }
-
-    private void notShown(List<String> characters) {
-        if (!characters.isEmpty()) {
-            head("Left out in the PDF");
-            wrapped(
-                    "  ",
-                    "no font has " + String.join(" ", characters)
-                            + ": a box is drawn in the place of each; the SVG and the HTML have them");
-        }
-    }
-
-    private void head(String text) {
-        lines.add("");
-        lines.add(text);
-    }
-
-    private void line(String text) {
-        lines.add(text.replace(NO_BREAK, " ").stripTrailing());
-    }
-
-    private void add(Columns table) {
-        lines.addAll(table.lines());
-    }
-
-    /** Breaks at spaces; lines after the first are indented a little further. */
-    private void wrapped(String indent, String text) {
-        StringBuilder line = new StringBuilder(indent);
-        boolean first = true;
-        for (String word : UNIT.matcher(text).replaceAll("$1" + NO_BREAK + "$2").split(" ", -1)) {
-            if (!first && line.length() + 1 + word.length() > WIDTH) {
-                line(line.toString());
-                line.setLength(0);
-                line.append(" ".repeat(indent.length() + 2));
-                first = true;
-            }
-            line.append(first ? "" : " ").append(word);
-            first = false;
-        }
-        line(line.toString());
-    }
-
-    private static String tenths(Length length) {
+    static String tenths(Length length) {
         return length.text().replace(" mm", "");
     }
 

@@ -1,28 +1,16 @@
 package org.oaktag.examples;
 
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SortedSet;
-import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import org.oaktag.adjust.Recipe;
 import org.oaktag.body.BodyMeasurements;
-import org.oaktag.export.pdf.PdfPages;
-import org.oaktag.export.sheet.Paper;
-import org.oaktag.export.sheet.Printout;
-import org.oaktag.export.sheet.Tiling;
-import org.oaktag.export.svg.HtmlPages;
-import org.oaktag.export.svg.SvgSheet;
-import org.oaktag.garment.Allowances;
-import org.oaktag.garment.Garment;
-import org.oaktag.sewing.AssemblyOrder;
+import org.oaktag.export.sheet.Nest;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -30,7 +18,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /**
- * The main job: from a body to a hooded top, every seam walked, every piece drawn true to scale.
+ * The main job: from a body to a hooded top, every seam walked, every piece drawn true to scale; from several bodies
+ * to one pattern in all their sizes.
  *
  * <p>It ends with 0 where the top was made, with 1 where something was refused (one sentence says what, and no file is
  * left behind), and with 2 where its arguments made no sense.
@@ -38,7 +27,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "night-crew",
         mixinStandardHelpOptions = true,
-        description = "Drafts, adjusts and draws the hooded top of the night crew for one body.",
+        description =
+                "Drafts, adjusts and draws the hooded top of the night crew for one body, or for several as sizes over each other.",
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {"0:the top was made", "1:something was refused; nothing was written", "2:wrong arguments"})
 public final class NightCrew implements Callable<Integer> {
@@ -46,8 +36,15 @@ public final class NightCrew implements Callable<Integer> {
     @Option(names = "--bodies", paramLabel = "FILE", description = "a CSV file of bodies; if left out, the night crew")
     private @Nullable Path bodies;
 
-    @Option(names = "--body", paramLabel = "NAME", description = "whose body; if left out, the first of the file")
-    private @Nullable String body;
+    @Option(
+            names = "--body",
+            paramLabel = "NAME",
+            description = {
+                "whose body; if left out, the first of the file.",
+                "Given 2 to 6 times, the top is drawn in all these sizes over each other, and what is of one size alone"
+                        + " (its lays, seams, steps) goes into a folder of its own."
+            })
+    private List<String> names = new ArrayList<>();
 
     @Option(
             names = "--out",
@@ -76,69 +73,60 @@ public final class NightCrew implements Callable<Integer> {
     public Integer call() {
         ResultFolder folder = ResultFolder.at(out);
         BodyFile file = Optional.ofNullable(bodies).map(BodyFile::read).orElseGet(BodyFile::nightCrew);
-        BodyMeasurements measured = Optional.ofNullable(body)
-                .map(file::body)
-                .orElseGet(() -> file.bodies().get(0));
-        List<Recipe.Played> played = HoodedTop.recipe(drawstring).play(HoodedTop.block(measured));
-        Garment top = played.get(played.size() - 1).after();
-        Allowances allowances = Allowances.industryKnit(top);
-        CuttingPlan plan = CuttingPlan.of(top, allowances);
-        Printout tiled = Printout.tiled(top, allowances, Tiling.on(Paper.A4));
-        SortedSet<String> notShown = new TreeSet<>();
-        Map<String, byte[]> files = files(top, allowances, tiled, plan, played, notShown);
-        folder.write(files);
-        spec.commandLine()
-                .getOut()
-                .print(Account.of(
-                        measured,
-                        played,
-                        plan,
-                        out.toString(),
-                        new ArrayList<>(files.keySet()),
-                        tiled.leftOut(),
-                        List.copyOf(notShown)));
+        List<BodyMeasurements> measured = names.isEmpty()
+                ? file.bodies().subList(0, 1)
+                : names.stream().map(file::body).toList();
+        List<MadeTop> tops = measured.stream()
+                .map(body -> MadeTop.of(body, HoodedTop.recipe(drawstring)))
+                .toList();
+        PlainText account = tops.size() == 1 ? alone(tops.get(0), folder) : nested(tops, folder);
+        spec.commandLine().getOut().print(account.text());
         spec.commandLine().getOut().flush();
         return CommandLine.ExitCode.OK;
     }
 
-    private static Map<String, byte[]> files(
-            Garment top,
-            Allowances allowances,
-            Printout tiled,
-            CuttingPlan plan,
-            List<Recipe.Played> played,
-            SortedSet<String> notShown) {
+    private PlainText alone(MadeTop top, ResultFolder folder) {
+        PatternFiles pattern = PatternFiles.of(top.garment(), top.allowances());
+        CuttingPlan plan = top.plan();
         Map<String, byte[]> files = new LinkedHashMap<>();
-        files.put("pattern.svg", utf8(SvgSheet.pattern(top, allowances).text()));
-        files.put("flat.svg", utf8(SvgSheet.flat(top).text()));
-        files.put("pattern-a4.pdf", pdf(tiled, notShown));
-        files.put("pattern-a4.html", utf8(HtmlPages.of(tiled).text()));
-        Printout whole = Printout.whole(top, allowances, Paper.A0);
-        files.put("pattern-copy-shop.pdf", pdf(whole, notShown));
-        files.put("seams.csv", utf8(Reports.seams(top)));
-        files.put("changes.csv", utf8(Reports.changes(top.history())));
-        files.put("finished.csv", utf8(Reports.finished(top)));
-        files.put("cut-list.csv", utf8(Reports.cutList(plan.list())));
-        files.put("assembly.csv", utf8(Reports.assembly(AssemblyOrder.of(top))));
-        plan.files(top).forEach((name, text) -> files.put(name, utf8(text)));
-        List<StepName> steps = StepName.of(top.history());
-        int first = steps.size() - played.size();
-        for (int i = 0; i < played.size(); i++) {
-            StepName step = steps.get(first + i);
-            files.put(
-                    "steps/" + step.file() + ".svg",
-                    utf8(SvgSheet.step(step.number(), played.get(i)).text()));
+        files.put("pattern.svg", MadeTop.utf8(pattern.drawn().text()));
+        files.put("flat.svg", top.flat());
+        files.putAll(pattern.printed());
+        files.putAll(top.files(plan));
+        folder.write(files);
+        PlainText account = Account.of(top, plan);
+        account.head("Files in " + out);
+        account.wrapped("  ", String.join("  ", files.keySet()));
+        pattern.tellMissing(account);
+        return account;
+    }
+
+    /** What the sizes share is drawn once; what is of one size alone goes into a folder of its own, as if it had been made alone. */
+    private PlainText nested(List<MadeTop> tops, ResultFolder folder) {
+        Nest nest = new Nest(tops.stream()
+                .map(top -> new Nest.Size(top.body().name(), top.garment()))
+                .toList());
+        PatternFiles pattern = PatternFiles.of(nest, tops.get(0).allowances());
+        List<CuttingPlan> plans = tops.stream().map(MadeTop::plan).toList();
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        files.put("pattern.svg", MadeTop.utf8(pattern.drawn().text()));
+        files.putAll(pattern.printed());
+        PlainText account = SizesAccount.of(nest, tops, plans);
+        account.head("Files in " + out);
+        account.wrapped("  ", "all sizes over each other: " + String.join("  ", files.keySet()));
+        List<String> folders = new ArrayList<>();
+        for (int i = 0; i < tops.size(); i++) {
+            MadeTop top = tops.get(i);
+            CuttingPlan plan = plans.get(i);
+            String own = SizesAccount.folder(i, top) + "/";
+            folders.add(own);
+            files.put(own + "account.txt", MadeTop.utf8(Account.of(top, plan).text()));
+            files.put(own + "flat.svg", top.flat());
+            top.files(plan).forEach((name, bytes) -> files.put(own + name, bytes));
         }
-        return files;
-    }
-
-    private static byte[] pdf(Printout printout, SortedSet<String> notShown) {
-        PdfPages pages = PdfPages.of(printout);
-        notShown.addAll(pages.notShown());
-        return pages.bytes();
-    }
-
-    private static byte[] utf8(String text) {
-        return text.getBytes(StandardCharsets.UTF_8);
+        account.wrapped("  ", "each size alone, its account, lays, tables and steps: " + String.join("  ", folders));
+        folder.write(files);
+        pattern.tellMissing(account);
+        return account;
     }
 }

@@ -25,8 +25,14 @@ import org.oaktag.PatternException;
  */
 final class ResultFolder {
 
-    private static final Pattern OURS = Pattern.compile(
-            "(pattern|flat)\\.svg|pattern-(a4|copy-shop)\\.pdf|pattern-a4\\.html|lay-[^/]+\\.svg|(seams|changes|finished|cut-list|assembly)\\.csv|steps(/\\d\\d-[^/]*\\.svg)?");
+    /** What is of one of several sizes alone lies in a folder of its own: its number, and its name. */
+    private static final String SIZE = "[1-6](-[a-z0-9-]+)?";
+
+    private static final Pattern OURS = Pattern.compile("pattern\\.svg|pattern-(a4|copy-shop)\\.pdf|pattern-a4\\.html"
+            + "|(" + SIZE + "/)?(flat\\.svg|lay-[^/]+\\.svg|(seams|changes|finished|cut-list|assembly)\\.csv"
+            + "|steps(/\\d\\d-[^/]*\\.svg)?)|" + SIZE + "(/account\\.txt)?");
+
+    private static final Pattern FOLDERS = Pattern.compile("(" + SIZE + "/)?steps|" + SIZE);
 
     private final Path folder;
 
@@ -75,7 +81,8 @@ final class ResultFolder {
             for (Path path : all.filter(each -> !each.equals(folder)).sorted().toList()) {
                 String name = folder.relativize(path).toString().replace('\\', '/');
                 boolean directory = Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS);
-                if (!ours.matcher(name).matches() || directory != name.equals("steps")) {
+                if (!ours.matcher(name).matches()
+                        || directory != FOLDERS.matcher(name).matches()) {
                     throw PatternException.of(
                             thing(folder),
                             "must be new, empty, or hold nothing but earlier results, which are replaced",

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -22,8 +21,6 @@ import org.oaktag.geometry.Vector;
 /** What the cut list says is on the cloth and on paper, as often as it says and no more: counted in the files themselves. */
 class EverythingOnceTest {
 
-    private static final Pattern TILE = Pattern.compile("column (\\d+), row (\\d+)");
-    private static final Pattern USE = Pattern.compile("<use href=\"#piece-([^\"]+)\" x=\"([^\"]+)\" y=\"([^\"]+)\"/>");
     private static final Pattern TEXT =
             Pattern.compile("\"x\":(-?[\\d.]+),\"y\":(-?[\\d.]+),\"text\":\"(piece \\d+ of \\d+)\"");
     private static final double POINTS_PER_MM = 72 / 25.4;
@@ -121,14 +118,8 @@ class EverythingOnceTest {
     /** The same part of a piece would lie at another place if the piece were on the joined tiles a second time. */
     @Test
     void every_piece_is_at_one_place_on_the_tiles_joined_again() {
-        Map<String, Set<List<Long>>> places = new HashMap<>();
-        List<Use> uses = uses();
-        double across = step(uses, true);
-        double down = step(uses, false);
-        for (Use use : uses) {
-            places.computeIfAbsent(use.piece, piece -> new HashSet<>())
-                    .add(List.of(Math.round(use.x + use.column * across), Math.round(use.y + use.row * down)));
-        }
+        Map<String, Set<List<Long>>> places =
+                JoinedTiles.of(file("pattern-a4.html")).places();
         assertThat(places.keySet())
                 .isEqualTo(list.stream()
                         .map(row -> cell(row, "piece").replace(' ', '-'))
@@ -144,14 +135,12 @@ class EverythingOnceTest {
                 "-F",
                 "stext.json",
                 folder.resolve("out").resolve("pattern-a4.pdf").toString()));
-        double across = step(uses(), true);
-        double down = step(uses(), false);
+        JoinedTiles tiles = JoinedTiles.of(file("pattern-a4.html"));
         Map<String, List<Point>> places = new HashMap<>();
         for (String page : pages.split("\"blocks\"", -1)) {
-            Matcher tile = TILE.matcher(page);
+            Matcher tile = JoinedTiles.TILE.matcher(page);
             if (tile.find()) {
-                Vector offset =
-                        new Vector(Integer.parseInt(tile.group(1)) * across, Integer.parseInt(tile.group(2)) * down);
+                Vector offset = tiles.offset(Integer.parseInt(tile.group(1)), Integer.parseInt(tile.group(2)));
                 for (Matcher text = TEXT.matcher(page); text.find(); ) {
                     Point at = Point.of(
                             Double.parseDouble(text.group(1)) / POINTS_PER_MM,
@@ -177,40 +166,5 @@ class EverythingOnceTest {
                 .allSatisfy((number, at) -> assertThat(at)
                         .allSatisfy(
                                 each -> assertThat(each.distanceTo(at.get(0))).isLessThan(1)));
-    }
-
-    /** A part of a piece on one tile. */
-    private record Use(String piece, int column, int row, double x, double y) {}
-
-    private static List<Use> uses() {
-        List<Use> uses = new ArrayList<>();
-        for (String sheet : file("pattern-a4.html").split("class=\"sheet\"", -1)) {
-            Matcher tile = TILE.matcher(sheet);
-            if (tile.find()) {
-                for (Matcher use = USE.matcher(sheet); use.find(); ) {
-                    uses.add(new Use(
-                            use.group(1),
-                            Integer.parseInt(tile.group(1)),
-                            Integer.parseInt(tile.group(2)),
-                            Double.parseDouble(use.group(2)),
-                            Double.parseDouble(use.group(3))));
-                }
-            }
-        }
-        return uses;
-    }
-
-    /** How far it is from one column, or row, of tiles to the next: what the first pair of parts of one piece says. */
-    private static double step(List<Use> uses, boolean across) {
-        for (Use a : uses) {
-            for (Use b : uses) {
-                int columns = b.column - a.column;
-                int rows = b.row - a.row;
-                if (a.piece.equals(b.piece) && columns == (across ? 1 : 0) && rows == (across ? 0 : 1)) {
-                    return across ? a.x - b.x : a.y - b.y;
-                }
-            }
-        }
-        throw new AssertionError("no piece lies on two tiles");
     }
 }

@@ -123,7 +123,9 @@ class NightCrewTest {
     void help_says_what_it_does_and_ends_well() {
         Run run = Run.of("--help");
         assertThat(run.code()).isZero();
-        assertThat(run.out()).contains("--bodies", "--body", "--out", "--hood-drawstring", "Exit codes");
+        assertThat(run.out())
+                .contains("--bodies", "--body", "--out", "--hood-drawstring", "Exit codes")
+                .contains("Given 2 to 6 times");
     }
 
     @ParameterizedTest

@@ -35,6 +35,13 @@ class SameBytesTest {
         assertThat(Run.files(folder.resolve("a"))).isEqualTo(Run.files(folder.resolve("b")));
     }
 
+    @Test
+    void two_runs_in_several_sizes_are_equal_too(@TempDir Path folder) {
+        Run.into(folder.resolve("a"), "--body", "Ines", "--body", "Bram");
+        Run.into(folder.resolve("b"), "--body", "Ines", "--body", "Bram");
+        assertThat(Run.files(folder.resolve("a"))).isEqualTo(Run.files(folder.resolve("b")));
+    }
+
     private static Map<String, String> fork(Path folder, String... settings) throws IOException, InterruptedException {
         List<String> command = new ArrayList<>(
                 List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString()));

@@ -37,17 +37,17 @@ final class CoverSheet {
     /** The cut list is written in parts of so many pieces, so that a part fits beside the rest. */
     private static final int PART = 8;
 
+    private final PatternHead head;
     private final Garment garment;
-    private final List<String> sizes;
     private final Allowances allowances;
     private final TilePlan plan;
     private final Tiling tiling;
     private final double columnWidth;
     private final ColumnFlow flow;
 
-    private CoverSheet(Garment garment, List<String> sizes, Allowances allowances, TilePlan plan, Tiling tiling) {
-        this.sizes = sizes;
-        this.garment = garment;
+    private CoverSheet(PatternHead head, Allowances allowances, TilePlan plan, Tiling tiling) {
+        this.head = head;
+        this.garment = head.garment();
         this.allowances = allowances;
         this.plan = plan;
         this.tiling = tiling;
@@ -63,9 +63,8 @@ final class CoverSheet {
     }
 
     /** Draws as many sheets as it takes. */
-    static List<List<Placement>> of(
-            Garment garment, List<String> sizes, Allowances allowances, TilePlan plan, Tiling tiling) {
-        CoverSheet cover = new CoverSheet(garment, sizes, allowances, plan, tiling);
+    static List<List<Placement>> of(PatternHead head, Allowances allowances, TilePlan plan, Tiling tiling) {
+        CoverSheet cover = new CoverSheet(head, allowances, plan, tiling);
         cover.flow.across(cover.title());
         cover.flow.besideEachOther(cover.square(), cover.map());
         cover.flow.add(cover.legend());
@@ -75,7 +74,7 @@ final class CoverSheet {
         cover.flow.add(cover.joining());
         cutList.stream().skip(1).forEach(cover.flow::add);
         cover.flow.add(cover.allowances());
-        garment.cautions().forEach(caution -> cover.flow.add(cover.text("Caution", List.of(caution))));
+        head.cautions().forEach(caution -> cover.flow.add(cover.text("Caution", List.of(caution))));
         return cover.flow.sheets();
     }
 
@@ -171,7 +170,7 @@ final class CoverSheet {
 
     private Figure legend() {
         Figure figure = new Figure();
-        LineLegend.draw(figure, garment, sizes, List.of(LineType.JOINT), 0, 0);
+        LineLegend.draw(figure, head, List.of(LineType.JOINT), 0, 0);
         return figure;
     }
 
@@ -181,7 +180,7 @@ final class CoverSheet {
                 AllowanceNotes.of(garment, allowances).entrySet()) {
             lines.add(each.getKey().text() + ": " + each.getValue());
         }
-        lines.add(sizes.isEmpty() ? LineLegend.LENGTHS : LineLegend.NESTED);
+        lines.add(head.sizes().isEmpty() ? LineLegend.LENGTHS : LineLegend.NESTED);
         lines.add(LineLegend.NOTCHES);
         return text("Allowances (" + allowances.name() + ")", lines);
     }

@@ -64,11 +64,10 @@ record DrawnPiece(
         List<DrawnPiece> drawn = new ArrayList<>();
         for (Piece first : nest.whole().pieces()) {
             List<Piece> sizes = nest.inEverySize(first.name());
-            NestedDrawing nested = NestedDrawing.of(nest.whole(), sizes, allowances);
+            NestedDrawing nested = NestedDrawing.of(nest, first.name(), allowances);
             List<Layer> layers = new ArrayList<>(List.of(new Layer(Optional.empty(), nested.shared())));
             for (int i = 0; i < sizes.size(); i++) {
-                layers.add(new Layer(
-                        Optional.of("size " + nest.names().get(i)), nested.own().get(i)));
+                layers.add(new Layer(Optional.of(nest.layer(i)), nested.own().get(i)));
             }
             Piece largest = sizes.stream()
                     .max(Comparator.comparingDouble(piece -> piece.outline().area()))

@@ -8,7 +8,6 @@ import org.oaktag.export.drawing.Font;
 import org.oaktag.export.drawing.LineType;
 import org.oaktag.export.drawing.Stroke;
 import org.oaktag.export.drawing.TextBlock;
-import org.oaktag.garment.Garment;
 import org.oaktag.garment.Mark;
 import org.oaktag.geometry.Point;
 
@@ -43,12 +42,11 @@ final class LineLegend {
     /**
      * Draws the legend and returns its lower edge.
      *
-     * @param garment the garment, whose marks are explained
-     * @param sizes the names of the sizes that are drawn over each other; empty for a single one
+     * @param head the garment, whose marks are explained, and the sizes that are drawn over each other
      * @param others the lines that occur on the sheet beside those of the pieces
      */
-    static double draw(
-            Figure figure, Garment garment, List<String> sizes, List<LineType> others, double x, double top) {
+    static double draw(Figure figure, PatternHead head, List<LineType> others, double x, double top) {
+        List<String> sizes = head.sizes();
         double y = write(figure, TextBlock.of("Lines", Font.HEAD), x, top) + 2;
         for (int i = 0; i < sizes.size(); i++) {
             double middle = y + Font.TEXT.lineHeight() / 2;
@@ -74,7 +72,7 @@ final class LineLegend {
         }
         y = notchSample(figure, x, y, 1, "single notch: front");
         y = notchSample(figure, x, y, 2, "double notch: back");
-        for (Mark.Use use : MarkSign.used(garment)) {
+        for (Mark.Use use : MarkSign.used(head.garment())) {
             Point at = Point.of(x + SAMPLE / 2, y + Font.TEXT.lineHeight() / 2);
             MarkSign.of(use, at).forEach(line -> figure.add(Stroke.of(LineType.NOTCH, line)));
             y = write(figure, TextBlock.of(MarkSign.meaning(use), Font.TEXT), x + SAMPLE + 4, y) + 1.5;

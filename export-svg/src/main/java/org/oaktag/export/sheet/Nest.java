@@ -1,5 +1,6 @@
 package org.oaktag.export.sheet;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
@@ -61,13 +62,16 @@ public record Nest(List<Size> sizes) {
                     "nest",
                     "must be of 2 to " + LINES.size() + " sizes",
                     "" + sizes.size(),
-                    "print a single size by itself");
+                    sizes.size() < 2 ? "print a single size by itself" : "print the others on sheets of their own");
         }
         Set<String> names = new HashSet<>();
         for (Size size : sizes) {
             if (!names.add(FreeText.shown(size.name()))) {
                 throw PatternException.of(
-                        "size of a nest", "must have a name of its own", "'" + size.name() + "' twice", "");
+                        "size of a nest",
+                        "must have a name of its own",
+                        "'" + size.name() + "' twice",
+                        "leave one of them out");
             }
             if (!pieces(size).equals(pieces(sizes.get(0)))) {
                 throw PatternException.of(
@@ -85,18 +89,51 @@ public record Nest(List<Size> sizes) {
                 .toList();
     }
 
+    /** Returns what a reader announces: the style and the names of its sizes. */
+    public String title() {
+        return FreeText.shown(sizes.get(0).garment().title()) + ", for "
+                + FreeText.shown(whole().wearer().name());
+    }
+
+    /**
+     * Returns every caution in the history of any size, each once. One that does not hold for all of them begins with the
+     * names of those for which it does.
+     */
+    public List<String> cautions() {
+        return sizes.stream()
+                .flatMap(size -> size.garment().cautions().stream())
+                .distinct()
+                .map(this::forWhom)
+                .toList();
+    }
+
+    private String forWhom(String caution) {
+        List<String> held = new ArrayList<>();
+        for (Size size : sizes) {
+            if (size.garment().cautions().contains(caution)) {
+                held.add(FreeText.shown(size.name()));
+            }
+        }
+        return held.size() == sizes.size() ? caution : String.join(", ", held) + ": " + caution;
+    }
+
     /** Returns the garment of the first size, said to be for all of them. */
     Garment whole() {
         Garment first = sizes.get(0).garment();
         String all = names().stream().collect(Collectors.joining(", ", "sizes ", ""));
-        Wearer wearer = first.wearer();
+        boolean child = sizes.stream().anyMatch(size -> size.garment().wearer().child());
         return new Garment(
                 first.title(),
-                new Wearer(all, wearer.child(), wearer.measures()),
+                new Wearer(all, child, first.wearer().measures()),
                 first.pieces(),
                 first.seams(),
                 first.measures(),
                 first.history());
+    }
+
+    /** Returns the name of the layer of what belongs only to the size at that place, counted from 0. */
+    public String layer(int size) {
+        return "size " + names().get(size);
     }
 
     List<String> names() {

@@ -3,6 +3,7 @@ package org.oaktag.export.sheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import org.oaktag.export.drawing.Figure;
 import org.oaktag.export.drawing.LineType;
 import org.oaktag.export.drawing.Stroke;
@@ -10,15 +11,21 @@ import org.oaktag.export.layout.LabelPlacer;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.CutLine;
-import org.oaktag.garment.Garment;
 import org.oaktag.garment.InnerLine;
 import org.oaktag.garment.Mark;
+import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
 import org.oaktag.garment.Snip;
 import org.oaktag.geometry.Path;
 
 /**
  * One piece in several sizes: what all share, and for each size what is its own.
+ *
+ * <pre>{@code
+ * Nest nest = new Nest(List.of(new Nest.Size("Mira", style.on(mira)), new Nest.Size("Juno", style.on(juno))));
+ * NestedDrawing front = NestedDrawing.of(nest, Name.of("front"), Allowances.industryKnit(style.on(mira)));
+ * front.own().size();   // = 2
+ * }</pre>
  *
  * <p>Labels lie inside the piece in every size. No lengths are written, as they differ, and no seam lines are drawn, as
  * twice as many lines could not be told apart.
@@ -27,9 +34,23 @@ import org.oaktag.geometry.Path;
  * @param own for each size its cut line, notches, inner lines and marks
  * @param leftOut what there is no room for
  */
-record NestedDrawing(Figure shared, List<Figure> own, List<LeftOut> leftOut) {
+public record NestedDrawing(Figure shared, List<Figure> own, List<LeftOut> leftOut) {
 
-    static NestedDrawing of(Garment garment, List<Piece> sizes, Allowances allowances) {
+    /** Copies the lists. */
+    public NestedDrawing {
+        Objects.requireNonNull(shared, "shared");
+        own = List.copyOf(own);
+        leftOut = List.copyOf(leftOut);
+    }
+
+    /**
+     * Draws the piece of that name in every size of a nest.
+     *
+     * @param allowances the allowances of every size
+     * @throws org.oaktag.PatternException if there is no such piece, or an allowance does not fit one of them
+     */
+    public static NestedDrawing of(Nest nest, Name piece, Allowances allowances) {
+        List<Piece> sizes = nest.inEverySize(piece);
         LabelPlacer placer =
                 LabelPlacer.inside(sizes.stream().map(Piece::outline).toList());
         List<Figure> own = new ArrayList<>();
@@ -37,7 +58,7 @@ record NestedDrawing(Figure shared, List<Figure> own, List<LeftOut> leftOut) {
             own.add(size(sizes.get(i), Nest.line(i), CutLine.of(sizes.get(i), allowances), placer));
         }
         Piece smallest = sizes.stream()
-                .min(Comparator.comparingDouble(piece -> piece.outline().area()))
+                .min(Comparator.comparingDouble(each -> each.outline().area()))
                 .orElseThrow();
         Figure shared = new Figure();
         PieceDrawing drawing = new PieceDrawing(smallest, shared, placer);
@@ -45,14 +66,14 @@ record NestedDrawing(Figure shared, List<Figure> own, List<LeftOut> leftOut) {
         PieceLabels labels = new PieceLabels(smallest, shared, placer);
         if (smallest.cut() instanceof Cut.OnFold fold) {
             Path longest = sizes.stream()
-                    .map(piece -> piece.path(fold.edge()))
+                    .map(each -> each.path(fold.edge()))
                     .max(Comparator.comparingDouble(Path::length))
                     .orElseThrow();
             shared.add(Stroke.of(LineType.FOLD, longest));
             drawing.foldMark(smallest.path(fold.edge()), labels);
         }
         labels.insides();
-        labels.block(garment);
+        labels.block(nest.whole());
         labels.up();
         labels.stretch();
         return new NestedDrawing(shared, own, labels.leftOut());
@@ -81,7 +102,7 @@ record NestedDrawing(Figure shared, List<Figure> own, List<LeftOut> leftOut) {
     }
 
     /** Returns all of it. */
-    Figure whole() {
+    public Figure whole() {
         Figure whole = new Figure().add(shared);
         own.forEach(whole::add);
         return whole;

@@ -31,12 +31,12 @@ public final class PatternHeader {
     private static final double LEGEND_WIDTH = 150;
 
     private final Figure figure = new Figure();
+    private final PatternHead head;
     private final Garment garment;
-    private final List<String> sizes;
 
-    private PatternHeader(Garment garment, List<String> sizes) {
-        this.sizes = sizes;
-        this.garment = garment;
+    private PatternHeader(PatternHead head) {
+        this.head = head;
+        this.garment = head.garment();
     }
 
     /**
@@ -45,11 +45,21 @@ public final class PatternHeader {
      * @param width the room from left to right, mm; at least 560
      */
     public static Figure of(Garment garment, Allowances allowances, Cloths cloths, double width) {
-        return of(garment, List.of(), allowances, cloths, width);
+        return of(PatternHead.of(garment), allowances, cloths, width);
     }
 
-    static Figure of(Garment garment, List<String> sizes, Allowances allowances, Cloths cloths, double width) {
-        PatternHeader header = new PatternHeader(garment, sizes);
+    /**
+     * Draws the header of several sizes that are drawn over each other.
+     *
+     * @param allowances the allowances of every size
+     * @param width the room from left to right, mm; at least 560
+     */
+    public static Figure of(Nest nest, Allowances allowances, Cloths cloths, double width) {
+        return of(PatternHead.of(nest), allowances, cloths, width);
+    }
+
+    static Figure of(PatternHead head, Allowances allowances, Cloths cloths, double width) {
+        PatternHeader header = new PatternHeader(head);
         double notesWidth = 190;
         double titleWidth = width - SQUARE - LEGEND_WIDTH - notesWidth - 3 * COLUMN_GAP;
         double x = header.title(titleWidth) + COLUMN_GAP;
@@ -85,11 +95,11 @@ public final class PatternHeader {
     }
 
     private double legend(double x) {
-        double y = LineLegend.draw(figure, garment, sizes, List.of(), x, 0);
+        double y = LineLegend.draw(figure, head, List.of(), x, 0);
         write(
                 TextBlock.wrapped(
-                        (sizes.isEmpty() ? LineLegend.LENGTHS : LineLegend.NESTED) + " " + LineLegend.HALVES + " "
-                                + LineLegend.NOTCHES,
+                        (head.sizes().isEmpty() ? LineLegend.LENGTHS : LineLegend.NESTED) + " " + LineLegend.HALVES
+                                + " " + LineLegend.NOTCHES,
                         Font.SMALL,
                         LEGEND_WIDTH),
                 x,
@@ -113,7 +123,7 @@ public final class PatternHeader {
                 AllowanceNotes.of(garment, allowances).entrySet()) {
             y = write(TextBlock.wrapped(each.getKey().text() + ": " + each.getValue(), Font.TEXT, width), x, y);
         }
-        List<String> cautions = garment.cautions();
+        List<String> cautions = head.cautions();
         if (!cautions.isEmpty()) {
             y = write(TextBlock.of("Cautions", Font.HEAD), x, y + 3) + 1;
             for (String caution : cautions) {

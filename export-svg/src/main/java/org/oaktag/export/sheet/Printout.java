@@ -47,7 +47,7 @@ public record Printout(
      * @throws org.oaktag.PatternException if an allowance does not fit a piece
      */
     public static Printout tiled(Garment garment, Allowances allowances, Tiling tiling) {
-        return tiled(garment, List.of(), allowances, DrawnPiece.of(garment, allowances), tiling);
+        return tiled(PatternHead.of(garment), allowances, DrawnPiece.of(garment, allowances), tiling);
     }
 
     /**
@@ -58,15 +58,14 @@ public record Printout(
      * @throws org.oaktag.PatternException if an allowance does not fit a piece
      */
     public static Printout nested(Nest nest, Allowances allowances, Tiling tiling) {
-        return tiled(nest.whole(), nest.names(), allowances, DrawnPiece.of(nest, allowances), tiling);
+        return tiled(PatternHead.of(nest), allowances, DrawnPiece.of(nest, allowances), tiling);
     }
 
-    private static Printout tiled(
-            Garment garment, List<String> sizes, Allowances allowances, List<DrawnPiece> pieces, Tiling tiling) {
+    private static Printout tiled(PatternHead head, Allowances allowances, List<DrawnPiece> pieces, Tiling tiling) {
         TilePlan plan = TilePlan.best(pieces, tiling);
         TileGrid grid = plan.grid();
         List<PaperSheet> sheets = new ArrayList<>();
-        for (List<Placement> placements : CoverSheet.of(garment, sizes, allowances, plan, tiling)) {
+        for (List<Placement> placements : CoverSheet.of(head, allowances, plan, tiling)) {
             String title = sheets.isEmpty() ? "Read first: test square, map, cut list" : "Read first, continued";
             sheets.add(new PaperSheet(title, grid.paperWidth(), grid.paperHeight(), placements));
         }
@@ -74,9 +73,9 @@ public record Printout(
                 ? Optional.empty()
                 : Optional.of(Placement.of("joints", TileMarks.joints(plan), 0, 0));
         for (TilePlan.Tile tile : plan.tiles()) {
-            sheets.add(sheet(garment, plan, tile, joints));
+            sheets.add(sheet(head.garment(), plan, tile, joints));
         }
-        return of(garment, sheets, pieces);
+        return of(head.garment(), sheets, pieces);
     }
 
     /**
@@ -87,7 +86,7 @@ public record Printout(
      */
     public static Printout whole(Garment garment, Allowances allowances, Paper paper) {
         List<DrawnPiece> pieces = DrawnPiece.of(garment, allowances);
-        return of(garment, WholePieces.sheets(garment, List.of(), allowances, pieces, paper), pieces);
+        return of(garment, WholePieces.sheets(PatternHead.of(garment), allowances, pieces, paper), pieces);
     }
 
     /**
@@ -99,7 +98,7 @@ public record Printout(
      */
     public static Printout nestedWhole(Nest nest, Allowances allowances, Paper paper) {
         List<DrawnPiece> pieces = DrawnPiece.of(nest, allowances);
-        return of(nest.whole(), WholePieces.sheets(nest.whole(), nest.names(), allowances, pieces, paper), pieces);
+        return of(nest.whole(), WholePieces.sheets(PatternHead.of(nest), allowances, pieces, paper), pieces);
     }
 
     private static Printout of(Garment garment, List<PaperSheet> sheets, List<DrawnPiece> pieces) {

@@ -7,7 +7,6 @@ import org.oaktag.PatternException;
 import org.oaktag.export.drawing.Figure;
 import org.oaktag.export.layout.Skyline;
 import org.oaktag.garment.Allowances;
-import org.oaktag.garment.Garment;
 import org.oaktag.geometry.Bounds;
 import org.oaktag.measure.Length;
 
@@ -35,20 +34,19 @@ final class WholePieces {
     }
 
     /** Draws them on the paper upright, or on its side where it takes fewer sheets or a piece fits no other way. */
-    static List<PaperSheet> sheets(
-            Garment garment, List<String> sizes, Allowances allowances, List<DrawnPiece> pieces, Paper paper) {
+    static List<PaperSheet> sheets(PatternHead head, Allowances allowances, List<DrawnPiece> pieces, Paper paper) {
         if (paper.height().isEmpty()) {
-            return upright(garment, sizes, allowances, pieces, paper);
+            return upright(head, allowances, pieces, paper);
         }
         Paper turned = paper.onItsSide();
         List<PaperSheet> onItsSide;
         try {
-            onItsSide = upright(garment, sizes, allowances, pieces, turned);
+            onItsSide = upright(head, allowances, pieces, turned);
         } catch (PatternException refused) {
-            return upright(garment, sizes, allowances, pieces, paper);
+            return upright(head, allowances, pieces, paper);
         }
         try {
-            List<PaperSheet> upright = upright(garment, sizes, allowances, pieces, paper);
+            List<PaperSheet> upright = upright(head, allowances, pieces, paper);
             return upright.size() <= onItsSide.size() ? upright : onItsSide;
         } catch (PatternException refused) {
             return onItsSide;
@@ -56,7 +54,7 @@ final class WholePieces {
     }
 
     private static List<PaperSheet> upright(
-            Garment garment, List<String> sizes, Allowances allowances, List<DrawnPiece> pieces, Paper paper) {
+            PatternHead head, Allowances allowances, List<DrawnPiece> pieces, Paper paper) {
         double width = paper.width().mm() - 2 * MARGIN;
         if (width < LEAST_WIDTH) {
             throw PatternException.of(
@@ -66,7 +64,7 @@ final class WholePieces {
                     "use wider paper, or join the pattern from sheets");
         }
         double height = paper.height().orElse(Paper.LONGEST).mm() - 2 * MARGIN;
-        Figure header = PatternHeader.of(garment, sizes, allowances, Cloths.of(garment), width);
+        Figure header = PatternHeader.of(head, allowances, Cloths.of(head.garment()), width);
         WholePieces whole =
                 new WholePieces(paper, width, height, header.bounds().maxY() + BELOW_HEADER);
         List<DrawnPiece> tallestFirst = new ArrayList<>(pieces);

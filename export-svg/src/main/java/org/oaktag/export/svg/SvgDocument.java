@@ -66,6 +66,18 @@ final class SvgDocument {
         return this;
     }
 
+    /** Begins a group of what can be shown and hidden together: a layer of that name. */
+    public SvgDocument beginLayer(String id, String name) {
+        xml.begin("g").attribute("id", id).attribute("data-layer", name);
+        return this;
+    }
+
+    /** Ends the group. */
+    public SvgDocument endLayer() {
+        xml.end();
+        return this;
+    }
+
     /** Ends the document and returns it. */
     public String end() {
         return xml.end().document();

@@ -8,6 +8,7 @@ import java.util.Objects;
 import org.oaktag.adjust.Recipe;
 import org.oaktag.export.drawing.Figure;
 import org.oaktag.export.sheet.Cloths;
+import org.oaktag.export.sheet.Nest;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Garment;
 import org.oaktag.geometry.Bounds;
@@ -43,6 +44,18 @@ public record SvgSheet(String text) {
      */
     public static SvgSheet pattern(Garment garment, Allowances allowances) {
         return new SvgSheet(PatternSheet.draw(garment, allowances));
+    }
+
+    /**
+     * Draws every piece of a style in several sizes over each other, at true scale. What belongs to one size, its cut lines,
+     * notches, inner lines and marks, is one group of the document, {@code size-1} and so on, and each piece in it a group
+     * under the piece's name and the number of the size.
+     *
+     * @param allowances the allowances of every size
+     * @throws org.oaktag.PatternException if an allowance does not fit a piece
+     */
+    public static SvgSheet pattern(Nest nest, Allowances allowances) {
+        return new SvgSheet(PatternSheet.draw(nest, allowances));
     }
 
     /**

@@ -175,7 +175,7 @@ class PieceMarksTest {
                     .contains(line);
         }
         Figure legend = new Figure();
-        LineLegend.draw(legend, top, List.of(), List.of(), 0, 0);
+        LineLegend.draw(legend, PatternHead.of(top), List.of(), 0, 0);
         assertThat(legend.inks().stream()
                         .filter(Label.class::isInstance)
                         .map(ink -> ((Label) ink).block().lines().get(0).text()))
