@@ -18,6 +18,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.oaktag.PatternException;
+import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.SizeRange;
 import org.oaktag.export.drawing.FreeText;
@@ -35,6 +36,7 @@ import org.oaktag.export.sheet.Tiling;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.CutLine;
 import org.oaktag.garment.Garment;
+import org.oaktag.garment.Mark;
 import org.oaktag.garment.Piece;
 import org.oaktag.geometry.Bounds;
 import org.oaktag.geometry.Path;
@@ -123,29 +125,119 @@ class NestedSizesTest {
         }
     }
 
-    @Test
-    void no_label_lies_on_a_line_of_any_size() {
-        Map<String, Placement> figures = figures(Printout.nested(nest(), allowances, Tiling.on(Paper.A4)));
-        int labels = 0;
-        for (Piece piece : top(0).pieces()) {
-            String id = "piece-" + piece.name().hyphenated();
-            List<Path> lines = new ArrayList<>();
-            for (int i = 0; i <= NAMES.size(); i++) {
-                Placement placement = Objects.requireNonNull(figures.get(i == 0 ? id : id + "-" + i));
-                strokes(placement).forEach(stroke -> lines.add(stroke.path()));
+    /** The drawing of a piece: first what all sizes share, then what is of each size. */
+    private static List<Placement> drawings(Map<String, Placement> figures, Piece piece) {
+        String id = "piece-" + piece.name().hyphenated();
+        List<Placement> drawings = new ArrayList<>();
+        for (int i = 0; i <= NAMES.size(); i++) {
+            drawings.add(Objects.requireNonNull(figures.get(i == 0 ? id : id + "-" + i)));
+        }
+        return drawings;
+    }
+
+    private static List<Label> labels(Placement placement) {
+        List<Label> labels = new ArrayList<>();
+        for (Ink ink : placement.figure().inks()) {
+            if (ink instanceof Label label) {
+                labels.add(label);
             }
-            for (Ink ink : Objects.requireNonNull(figures.get(id)).figure().inks()) {
-                if (ink instanceof Label label) {
-                    labels++;
-                    for (Path line : lines) {
-                        assertThat(crosses(line, label))
-                                .as("%s on %s", label.block().lines(), piece.name())
-                                .isFalse();
+        }
+        return labels;
+    }
+
+    @Test
+    void no_label_lies_on_a_line_of_any_size_or_on_another() {
+        Map<String, Placement> figures = figures(Printout.nested(nest(), allowances, Tiling.on(Paper.A4)));
+        int count = 0;
+        for (Piece piece : top(0).pieces()) {
+            List<Placement> drawings = drawings(figures, piece);
+            List<Path> lines = new ArrayList<>();
+            List<Label> labels = new ArrayList<>();
+            for (Placement drawing : drawings) {
+                strokes(drawing).forEach(stroke -> lines.add(stroke.path()));
+                labels.addAll(labels(drawing));
+            }
+            for (Label label : labels) {
+                count++;
+                for (Path line : lines) {
+                    assertThat(crosses(line, label))
+                            .as("%s on %s", label.block().lines(), piece.name())
+                            .isFalse();
+                }
+                assertThat(labels.stream().filter(each -> label.box().overlaps(each.box())))
+                        .as("%s on %s", label.block().lines(), piece.name())
+                        .containsExactly(label);
+            }
+        }
+        assertThat(count).isGreaterThan(60);
+    }
+
+    /** A notch ends on the cut line; where that of another size runs there too, the line does not tell whose it is. */
+    @Test
+    void a_notch_where_cut_lines_of_sizes_run_on_each_other_has_the_number_of_its_size() {
+        Map<String, Placement> figures = figures(Printout.nested(nest(), allowances, Tiling.on(Paper.A4)));
+        int unclear = 0;
+        for (Piece piece : top(0).pieces()) {
+            List<Placement> drawings = drawings(figures, piece);
+            for (int i = 0; i < NAMES.size(); i++) {
+                Placement drawing = drawings.get(i + 1);
+                String number = "" + (i + 1);
+                assertThat(labels(drawing))
+                        .allSatisfy(label ->
+                                assertThat(label.block().lines().get(0).text()).isEqualTo(number));
+                for (Point end : notchEnds(drawing, LINES.get(i))) {
+                    if (isUnclear(end, i, drawings)) {
+                        unclear++;
+                        assertThat(labels(drawing).stream()
+                                        .mapToDouble(
+                                                label -> label.box().center().distanceTo(end)))
+                                .as("%s in size %s, %s", piece.name(), NAMES.get(i), end)
+                                .anyMatch(distance -> distance < 45);
                     }
                 }
             }
         }
-        assertThat(labels).isGreaterThan(30);
+        assertThat(unclear).isGreaterThan(20);
+    }
+
+    private static boolean isUnclear(Point end, int size, List<Placement> drawings) {
+        for (int i = 0; i < NAMES.size(); i++) {
+            Placement other = drawings.get(i + 1);
+            if (i != size
+                    && cuts(other, LINES.get(i)).stream()
+                            .anyMatch(run -> run.nearest(end).distance() < 0.5)
+                    && notchEnds(other, LINES.get(i)).stream().noneMatch(each -> each.distanceTo(end) < 0.5)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static List<Point> notchEnds(Placement drawing, LineType line) {
+        return cuts(drawing, LineType.NOTCH).stream()
+                .map(Path::end)
+                .filter(end -> cuts(drawing, line).stream()
+                        .anyMatch(run -> run.nearest(end).distance() < 1e-3))
+                .toList();
+    }
+
+    @Test
+    void a_drill_hole_that_lies_elsewhere_in_another_size_has_the_number_of_its_size() {
+        Map<String, Placement> figures = figures(Printout.nested(nest(), allowances, Tiling.on(Paper.A4)));
+        List<Placement> front = drawings(figures, top(0).piece(TopNames.FRONT));
+        for (int i = 0; i < NAMES.size(); i++) {
+            Piece own = top(i).piece(TopNames.FRONT);
+            double down = top(0).piece(TopNames.FRONT).outline().bounds().minY()
+                    - own.outline().bounds().minY();
+            assertThat(own.marks()).hasSize(3);
+            for (Mark mark : own.marks()) {
+                Point at = mark.point().plus(Vector.of(0, down));
+                assertThat(labels(front.get(i + 1)).stream()
+                                .mapToDouble(label -> label.box().center().distanceTo(at)))
+                        .as("%s in size %s", mark.name(), NAMES.get(i))
+                        .anyMatch(distance -> distance < 15);
+            }
+        }
     }
 
     /** Every half millimetre of a line lies outside the label's box. */
@@ -188,7 +280,7 @@ class NestedSizesTest {
             }
         }
         assertThat(texts)
-                .contains("cut line, S", "cut line, M", "cut line, L")
+                .contains("1  cut line, S", "2  cut line, M", "3  cut line, L")
                 .anyMatch(text -> text.contains("<XL>"))
                 .doesNotContain("cut line", "seam line");
     }

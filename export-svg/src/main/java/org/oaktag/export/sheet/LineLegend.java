@@ -27,7 +27,8 @@ final class LineLegend {
 
     /** Where the seam line of nested sizes lies. */
     static final String NESTED =
-            "The seam line of each size lies inside its cut line by the allowance and is not drawn.";
+            "The seam line of each size lies inside its cut line by the allowance and is not drawn. A number at a notch, a mark"
+                    + " or a line inside is that of its size.";
 
     /** How deep a notch is cut: common practice, so that the seam holds. */
     static final String NOTCHES =
@@ -51,7 +52,7 @@ final class LineLegend {
         for (int i = 0; i < sizes.size(); i++) {
             double middle = y + Font.TEXT.lineHeight() / 2;
             figure.add(Stroke.line(Nest.line(i), Point.of(x, middle), Point.of(x + SAMPLE, middle)));
-            String text = Font.TEXT.fitted(Nest.line(i).meaning() + ", " + sizes.get(i), WIDEST);
+            String text = Font.TEXT.fitted((i + 1) + "  " + Nest.line(i).meaning() + ", " + sizes.get(i), WIDEST);
             y = write(figure, TextBlock.of(text, Font.TEXT), x + SAMPLE + 4, y) + 1.5;
         }
         List<LineType> types = new ArrayList<>(ON_PIECES);

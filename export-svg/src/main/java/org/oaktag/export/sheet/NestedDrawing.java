@@ -53,9 +53,11 @@ public record NestedDrawing(Figure shared, List<Figure> own, List<LeftOut> leftO
         List<Piece> sizes = nest.inEverySize(piece);
         LabelPlacer placer =
                 LabelPlacer.inside(sizes.stream().map(Piece::outline).toList());
+        List<CutLine> cuts =
+                sizes.stream().map(each -> CutLine.of(each, allowances)).toList();
         List<Figure> own = new ArrayList<>();
         for (int i = 0; i < sizes.size(); i++) {
-            own.add(size(sizes.get(i), Nest.line(i), CutLine.of(sizes.get(i), allowances), placer));
+            own.add(size(sizes.get(i), Nest.line(i), cuts.get(i), placer));
         }
         Piece smallest = sizes.stream()
                 .min(Comparator.comparingDouble(each -> each.outline().area()))
@@ -72,11 +74,13 @@ public record NestedDrawing(Figure shared, List<Figure> own, List<LeftOut> leftO
             shared.add(Stroke.of(LineType.FOLD, longest));
             drawing.foldMark(smallest.path(fold.edge()), labels);
         }
+        List<LeftOut> leftOut = new ArrayList<>(SizeNumbers.write(sizes, cuts, own, shared, placer));
         labels.insides();
         labels.block(nest.whole());
         labels.up();
         labels.stretch();
-        return new NestedDrawing(shared, own, labels.leftOut());
+        leftOut.addAll(labels.leftOut());
+        return new NestedDrawing(shared, own, leftOut);
     }
 
     private static Figure size(Piece piece, LineType type, CutLine cutLine, LabelPlacer placer) {
