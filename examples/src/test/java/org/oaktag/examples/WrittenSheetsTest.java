@@ -16,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -24,6 +25,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.oaktag.adjust.Recipe;
 import org.oaktag.body.BodyMeasurements;
+import org.oaktag.export.drawing.Font;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.Garment;
@@ -140,6 +142,31 @@ class WrittenSheetsTest {
                                     name, labels.get(i).text(), labels.get(j).text())
                             .isFalse();
                 }
+            }
+        }
+    }
+
+    /** What is cut short ends in three dots; nothing that the main job is asked for does so by itself. */
+    @ParameterizedTest
+    @MethodSource("crew")
+    void nothing_on_a_sheet_is_cut_short(String body) {
+        for (String name : sheets(body)) {
+            assertThat(sheet(body, name).lettering())
+                    .as(name)
+                    .allSatisfy(line -> assertThat(line.text()).doesNotEndWith("..."));
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("crew")
+    void the_title_of_each_step_says_all_that_was_asked_for(String body) {
+        for (StepName step : StepName.of(top(body).history())) {
+            if (step.number() > 0) {
+                String title = sheet(body, "steps/" + step.file() + ".svg").lettering().stream()
+                        .filter(line -> line.size() == Font.NAME.size())
+                        .map(SvgReader.Lettering::text)
+                        .collect(Collectors.joining(" "));
+                assertThat(title).isEqualTo(step.number() + "  " + step.change().title());
             }
         }
     }

@@ -22,6 +22,10 @@ public record Table(List<String> head, List<List<String>> rows) {
     private static final Font FONT = Font.SMALL;
     private static final Font HEAD_FONT = new Font(FONT.size(), true);
     private static final double GAP = 5;
+
+    /** The gap where the first column would have to be cut short with the usual one, mm. */
+    private static final double NARROW = 3;
+
     private static final double AROUND_RULE = 1;
 
     /**
@@ -50,17 +54,22 @@ public record Table(List<String> head, List<List<String>> rows) {
      * @param width the width to fill: the first column takes what the others leave, its texts cut short if they must be
      */
     public double draw(Figure figure, double x, double y, double width) {
-        double[] columns = columns(width);
-        double below = row(figure, head, HEAD_FONT, columns, x, y) + AROUND_RULE;
+        double gap = isCutShort(columns(width, GAP)[0]) ? NARROW : GAP;
+        double[] columns = columns(width, gap);
+        double below = row(figure, head, HEAD_FONT, columns, gap, x, y) + AROUND_RULE;
         figure.add(Stroke.line(LineType.RULE, Point.of(x, below), Point.of(x + width, below)));
         below += AROUND_RULE;
         for (List<String> row : rows) {
-            below = row(figure, row, FONT, columns, x, below);
+            below = row(figure, row, FONT, columns, gap, x, below);
         }
         return below;
     }
 
-    private double[] columns(double width) {
+    private boolean isCutShort(double room) {
+        return rows.stream().anyMatch(row -> FONT.width(row.get(0)) > room);
+    }
+
+    private double[] columns(double width, double gap) {
         double[] columns = new double[head.size()];
         double left = width;
         for (int i = 1; i < columns.length; i++) {
@@ -68,13 +77,14 @@ public record Table(List<String> head, List<List<String>> rows) {
             for (List<String> row : rows) {
                 columns[i] = Math.max(columns[i], FONT.width(row.get(i)));
             }
-            left -= columns[i] + GAP;
+            left -= columns[i] + gap;
         }
         columns[0] = left;
         return columns;
     }
 
-    private static double row(Figure figure, List<String> texts, Font font, double[] columns, double x, double y) {
+    private static double row(
+            Figure figure, List<String> texts, Font font, double[] columns, double gap, double x, double y) {
         double at = x;
         for (int i = 0; i < columns.length; i++) {
             TextBlock text = TextBlock.of(font.fitted(texts.get(i), columns[i]), font);
@@ -82,7 +92,7 @@ public record Table(List<String> head, List<List<String>> rows) {
             if (!texts.get(i).isEmpty()) {
                 figure.add(text.at(from, y));
             }
-            at += columns[i] + GAP;
+            at += columns[i] + gap;
         }
         return y + font.lineHeight();
     }

@@ -43,7 +43,7 @@ final class FlatSheet {
                         + "; folded where it is folded, gathered where it is gathered");
         Cloths cloths = Cloths.of(garment);
         double legendTop = Page.HEIGHT - Page.MARGIN - FOOT - legendHeight(garment, cloths);
-        views(page, garment, cloths, legendTop - Page.top() - BETWEEN);
+        views(page, garment, cloths, legendTop - page.top() - BETWEEN);
         cloths(page, cloths, legendTop);
         measures(page, garment, legendTop);
         return page.end("The garment laid flat, front and back, reduced; the bar gives the scale.", cloths.used());
@@ -75,7 +75,7 @@ final class FlatSheet {
         double width = Math.max(bounds(front).width(), bounds(back).width());
         double height = Math.max(bounds(front).height(), bounds(back).height());
         double reduction = Page.reduction(2 * width, height, ROOM_WIDTH - BETWEEN, room - CAPTION);
-        double top = Page.top() + (room - CAPTION - height / reduction) / 2;
+        double top = page.top() + (room - CAPTION - height / reduction) / 2;
         view(page, "front", front, cloths, Page.reduced(reduction, Page.MARGIN + ROOM_WIDTH / 4, top));
         view(page, "back", back, cloths, Page.reduced(reduction, Page.MARGIN + 3 * ROOM_WIDTH / 4, top));
         page.scaleBar(reduction);

@@ -63,9 +63,9 @@ final class LaySheet {
                 lay.length().mm(),
                 width,
                 Page.WIDTH - 2 * Page.MARGIN - BETWEEN - TABLE_WIDTH,
-                Page.HEIGHT - Page.top() - Page.MARGIN - FOOT);
+                Page.HEIGHT - page.top() - Page.MARGIN - FOOT);
         // A quarter turn, so that the cloth runs to the right; a mirror would show every piece of the wrong hand.
-        this.onPage = new Transform(0, -1, 1, 0, 0, width).then(Page.reduced(reduction, Page.MARGIN, Page.top()));
+        this.onPage = new Transform(0, -1, 1, 0, 0, width).then(Page.reduced(reduction, Page.MARGIN, page.top()));
     }
 
     static String draw(Lay lay, Cloths cloths) {
@@ -241,7 +241,7 @@ final class LaySheet {
 
     private void table() {
         double x = Page.WIDTH - Page.MARGIN - TABLE_WIDTH;
-        double y = page.write(TextBlock.of("Buy " + metres(lay.lengthToBuy().mm()), Font.NAME), x, Page.top()) + 2;
+        double y = page.write(TextBlock.of("Buy " + metres(lay.lengthToBuy().mm()), Font.NAME), x, page.top()) + 2;
         for (String text : facts()) {
             y = page.write(TextBlock.wrapped(text, Font.SMALL, TABLE_WIDTH), x, y);
         }

@@ -1,12 +1,14 @@
 package org.oaktag.export.svg;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import org.oaktag.export.drawing.ClothPaint;
 import org.oaktag.export.drawing.Figure;
 import org.oaktag.export.drawing.Font;
 import org.oaktag.export.drawing.LineType;
 import org.oaktag.export.drawing.Stroke;
 import org.oaktag.export.drawing.TextBlock;
+import org.oaktag.export.drawing.TextLine;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Transform;
 
@@ -23,25 +25,44 @@ final class Page {
 
     private static final double BAR = 200;
 
+    /** How wide a title may be, mm. */
+    private static final double WIDEST = WIDTH - 2 * MARGIN;
+
+    /** A title takes at most so many lines, however long what a maker calls a cloth. */
+    private static final int MOST_LINES = 3;
+
     private final Figure figure = new Figure();
     private final String title;
+    private final double top;
 
-    private Page(String title) {
+    private Page(String title, double top) {
         this.title = title;
+        this.top = top;
     }
 
-    /** Begins a page with a title and a line below it. */
+    /** Begins a page with a title, broken into lines where it is long, and a line below it. */
     static Page titled(String title, String subtitle) {
-        Page page = new Page(title);
-        double widest = WIDTH - 2 * MARGIN;
-        page.write(TextBlock.of(Font.NAME.fitted(title, widest), Font.NAME), MARGIN, MARGIN - 4);
-        page.write(TextBlock.of(Font.TEXT.fitted(subtitle, widest), Font.TEXT), MARGIN, MARGIN + 8);
+        TextBlock lines = lines(title);
+        double more = lines.height() - Font.NAME.lineHeight();
+        Page page = new Page(title, MARGIN + 20 + more);
+        page.write(lines, MARGIN, MARGIN - 4);
+        page.write(TextBlock.of(Font.TEXT.fitted(subtitle, WIDEST), Font.TEXT), MARGIN, MARGIN + 8 + more);
         return page;
     }
 
+    private static TextBlock lines(String title) {
+        List<TextLine> lines = TextBlock.wrapped(title, Font.NAME, WIDEST).lines();
+        if (lines.size() <= MOST_LINES) {
+            return new TextBlock(lines);
+        }
+        String rest = lines.stream().skip(MOST_LINES - 1).map(TextLine::text).collect(Collectors.joining(" "));
+        return new TextBlock(lines.subList(0, MOST_LINES - 1))
+                .above(TextBlock.of(Font.NAME.fitted(rest, WIDEST), Font.NAME));
+    }
+
     /** The upper edge of what lies below the title. */
-    static double top() {
-        return MARGIN + 20;
+    double top() {
+        return top;
     }
 
     Figure figure() {

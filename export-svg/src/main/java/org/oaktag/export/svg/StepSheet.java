@@ -29,10 +29,6 @@ final class StepSheet {
     private static final double SIDE_X = Page.WIDTH - Page.MARGIN - SIDE_WIDTH;
     private static final double ROOM_WIDTH = SIDE_X - 2 * Page.MARGIN;
     private static final double FOOT = 12;
-    private static final double ROOM_HEIGHT = Page.HEIGHT - Page.top() - Page.MARGIN - FOOT;
-
-    private static final Bounds ROOM =
-            new Bounds(Page.MARGIN, Page.top(), Page.MARGIN + ROOM_WIDTH, Page.top() + ROOM_HEIGHT);
 
     /** The room beside a piece, and above and below it, for its dimensions, mm on the page. */
     private static final double PADDING_X = 9;
@@ -43,11 +39,15 @@ final class StepSheet {
 
     private final Page page;
     private final Change change;
-    private final LabelPlacer placer = LabelPlacer.on(ROOM);
+    private final double roomHeight;
+    private final LabelPlacer placer;
 
     private StepSheet(Page page, Change change) {
         this.page = page;
         this.change = change;
+        this.roomHeight = Page.HEIGHT - page.top() - Page.MARGIN - FOOT;
+        this.placer =
+                LabelPlacer.on(new Bounds(Page.MARGIN, page.top(), Page.MARGIN + ROOM_WIDTH, page.top() + roomHeight));
     }
 
     static String draw(int number, Recipe.Played played) {
@@ -72,7 +72,7 @@ final class StepSheet {
                 .filter(piece -> !after.hasPiece(piece.name()))
                 .forEach(piece -> all.add(BeforeAndAfter.of(piece.name(), Optional.of(piece), Optional.empty())));
         if (all.isEmpty()) {
-            page.write(TextBlock.of("No piece was redrawn.", Font.TEXT), Page.MARGIN, Page.top());
+            page.write(TextBlock.of("No piece was redrawn.", Font.TEXT), Page.MARGIN, page.top());
             return;
         }
         double reduction = reduction(all);
@@ -92,18 +92,18 @@ final class StepSheet {
         page.scaleBar(reduction);
     }
 
-    private static Point seat(Bounds place) {
-        return Point.of(Page.MARGIN + place.minX() + PADDING_X, Page.top() + place.minY() + PADDING_Y);
+    private Point seat(Bounds place) {
+        return Point.of(Page.MARGIN + place.minX() + PADDING_X, page.top() + place.minY() + PADDING_Y);
     }
 
-    private static double reduction(List<BeforeAndAfter> all) {
+    private double reduction(List<BeforeAndAfter> all) {
         return Page.reductions().stream()
                 .filter(each -> fits(all, each))
                 .findFirst()
                 .orElse(Page.reductions().get(Page.reductions().size() - 1));
     }
 
-    private static boolean fits(List<BeforeAndAfter> all, double reduction) {
+    private boolean fits(List<BeforeAndAfter> all, double reduction) {
         double widest = all.stream()
                 .mapToDouble(each -> each.bounds().width() / reduction + 2 * PADDING_X)
                 .max()
@@ -113,7 +113,7 @@ final class StepSheet {
                                 .mapToDouble(Bounds::maxY)
                                 .max()
                                 .orElse(0)
-                        <= ROOM_HEIGHT;
+                        <= roomHeight;
     }
 
     private static List<Bounds> places(List<BeforeAndAfter> all, double reduction) {
@@ -139,7 +139,7 @@ final class StepSheet {
     }
 
     private void side() {
-        double y = Page.top();
+        double y = page.top();
         y = page.write(TextBlock.of("What moved most", Font.HEAD), SIDE_X, y) + 1;
         List<Moved> moved = change.moved().stream()
                 .filter(each -> each.by().isPresent() || !each.quantity().startsWith("seam "))

@@ -2,6 +2,7 @@ package org.oaktag.export.svg;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 import static org.oaktag.measure.Length.mm;
 
 import java.io.IOException;
@@ -15,6 +16,7 @@ import org.oaktag.PatternException;
 import org.oaktag.adjust.Recipe;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
+import org.oaktag.export.drawing.Font;
 import org.oaktag.export.sheet.Fixture;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Amount;
@@ -31,11 +33,7 @@ class SvgSheetTest {
     private static final Garment TOP = Fixture.top();
 
     /** Moves the hem of the front down by a piece of straight side. */
-    private record Longer() implements Step {
-        @Override
-        public String name() {
-            return "lengthen the front";
-        }
+    private record Longer(String name) implements Step {
 
         @Override
         public List<Amount> amounts() {
@@ -63,8 +61,35 @@ class SvgSheetTest {
     }
 
     private static String step() {
-        return SvgSheet.step(3, Recipe.of("longer", new Longer()).play(TOP).get(0))
+        return step("lengthen the front");
+    }
+
+    private static String step(String name) {
+        return SvgSheet.step(3, Recipe.of("longer", new Longer(name)).play(TOP).get(0))
                 .text();
+    }
+
+    @Test
+    void a_long_title_goes_on_in_a_second_line_and_all_below_it_lies_lower() {
+        String step = step("lengthen the front below the waist and above the hem and nowhere else");
+        assertThat(step)
+                .contains(
+                        ">3  lengthen the front below the waist and above the hem and nowhere else: at the hem<",
+                        ">30.0 mm<");
+        double lower = y(step, "What moved most") - y(step(), "What moved most");
+        assertThat(lower).isCloseTo(Font.NAME.lineHeight(), within(1e-3));
+    }
+
+    private static double y(String sheet, String text) {
+        String before = sheet.substring(0, sheet.indexOf(">" + text + "<"));
+        return Double.parseDouble(before.replaceAll("(?s).* y=\"([-0-9.]+)\".*", "$1"));
+    }
+
+    @Test
+    void a_title_without_end_is_cut_short_in_its_third_line() {
+        String step = step("lengthen the front " + "and the front again ".repeat(60) + "for good");
+        assertThat(step.split("<text[^>]* font-size=\"9\"", -1)).hasSize(1 + 3);
+        assertThat(step).contains("...<");
     }
 
     private static String pattern() {
