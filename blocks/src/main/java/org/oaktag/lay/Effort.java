@@ -11,12 +11,12 @@ import org.oaktag.PatternException;
  *         CutList.of(top), shell, Allowances.industryKnit(top), Spread.single(cm(150)).withNap(), Effort.tries(40));
  * }</pre>
  *
- * @param tries how many orders of the pieces are tried, 1 to 1000000
+ * @param tries how many moves of a piece to a better place are tried, 1 to 1000000
  */
 public record Effort(int tries) {
 
     private static final int MOST = 1_000_000;
-    private static final int STANDARD = 4000;
+    private static final int STANDARD = 16_000;
 
     /**
      * Checks the number.
@@ -38,7 +38,7 @@ public record Effort(int tries) {
         return new Effort(tries);
     }
 
-    /** Returns an effort that takes about a second for the pieces of a garment, half of that with a nap. */
+    /** Returns an effort that takes about half a second for the pieces of a garment with a nap, and about two without. */
     public static Effort standard() {
         return new Effort(STANDARD);
     }

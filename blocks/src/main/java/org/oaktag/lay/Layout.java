@@ -41,7 +41,9 @@ record Layout(List<Seat> seats, double length, double spread) {
         return new Layout(seats, length, spread);
     }
 
-    boolean isBetterThan(Layout other) {
-        return length < other.length - SAME || (length <= other.length + SAME && spread < other.spread);
+    /** Returns the other where that is shorter, or as short with more room at its end; else this. */
+    Layout orBetter(Layout other) {
+        boolean better = other.length < length - SAME || (other.length <= length + SAME && other.spread < spread);
+        return better ? other : this;
     }
 }

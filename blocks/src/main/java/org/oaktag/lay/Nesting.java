@@ -87,6 +87,19 @@ final class Nesting {
         return gap;
     }
 
+    /** Returns the height of a shape, mm. */
+    double height(int shape) {
+        return shapes.get(shape).height();
+    }
+
+    /** Returns the height of the tallest part, mm: no layout is shorter. */
+    double tallest() {
+        return parts.stream()
+                .mapToDouble(part -> part.shapes().get(0).height())
+                .max()
+                .orElseThrow();
+    }
+
     /** Returns the shapes in which a part may be laid; not to be changed. */
     int[] ways(int part) {
         return ways[part];

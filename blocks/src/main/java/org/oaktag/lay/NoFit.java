@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.IntFunction;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Where one shape may not lie beside another: their no-fit polygon, grown by the room that they must keep and cut by upright
  * lines a pitch apart.
  *
- * <p>For each number of pitches by which the second shape lies to the right of the first, it holds the open intervals of
+ * <p>Not thread-safe: it fills as it is asked. For each number of pitches by which the second shape lies to the right of the first, it holds the open intervals of
  * its distance below the first in which the two would come too near. Two trapezoids overlap where the displacement of one
  * from the other lies in a convex polygon, whose upper and lower bounds are found at each distance to the right from the ends
  * of the stretch of x that they share. The room is a square, within which the disc of that radius lies: over a band of
@@ -24,15 +26,18 @@ final class NoFit {
     private static final double[] NONE = {};
 
     private final int reachLeft;
-    private final double[][] slices;
+    private final double[] @Nullable [] slices;
+    private final IntFunction<double[]> source;
 
-    private NoFit(int reachLeft, double[][] slices) {
+    private NoFit(int reachLeft, int count, IntFunction<double[]> source) {
         this.reachLeft = reachLeft;
-        this.slices = slices;
+        this.slices = new double[count][];
+        this.source = source;
     }
 
     /**
-     * Returns the slices of every number of pitches at which the shapes come near each other.
+     * Returns the slices of every number of pitches at which the shapes come near each other; each is cut when it is first
+     * asked for.
      *
      * @param pitch how far apart the upright lines are, mm
      * @param room the room between the two, mm
@@ -40,30 +45,37 @@ final class NoFit {
     static NoFit of(Slabs fixed, Slabs moving, double pitch, double room) {
         int reachLeft = (int) Math.ceil((moving.right() - fixed.left() + room) / pitch);
         int reachRight = (int) Math.ceil((fixed.right() - moving.left() + room) / pitch);
-        double[][] slices = new double[reachLeft + reachRight + 1][];
-        for (int i = 0; i < slices.length; i++) {
-            slices[i] = slice(fixed.trapezoids(), moving.trapezoids(), (i - reachLeft) * pitch, room);
-        }
-        return new NoFit(reachLeft, slices);
+        return new NoFit(
+                reachLeft,
+                reachLeft + reachRight + 1,
+                pitches -> slice(fixed.trapezoids(), moving.trapezoids(), pitches * pitch, room));
     }
 
-    /** Returns the forbidden intervals, low and high by turns, rising and apart. */
+    /** Returns the forbidden intervals, low and high by turns, rising and apart; not to be changed. */
     double[] at(int pitches) {
         int i = pitches + reachLeft;
-        return i < 0 || i >= slices.length ? NONE : slices[i];
+        if (i < 0 || i >= slices.length) {
+            return NONE;
+        }
+        double[] slice = slices[i];
+        if (slice == null) {
+            slice = source.apply(pitches);
+            slices[i] = slice;
+        }
+        return slice;
     }
 
     /** Returns the same seen from the second shape: where the first may not lie beside it. */
     NoFit reversed() {
-        double[][] back = new double[slices.length][];
-        for (int i = 0; i < back.length; i++) {
-            double[] slice = slices[slices.length - 1 - i];
-            back[i] = new double[slice.length];
-            for (int k = 0; k < slice.length; k++) {
-                back[i][k] = -slice[slice.length - 1 - k];
-            }
+        return new NoFit(slices.length - 1 - reachLeft, slices.length, pitches -> negated(at(-pitches)));
+    }
+
+    private static double[] negated(double[] slice) {
+        double[] back = new double[slice.length];
+        for (int k = 0; k < slice.length; k++) {
+            back[k] = -slice[slice.length - 1 - k];
         }
-        return new NoFit(slices.length - 1 - reachLeft, back);
+        return back;
     }
 
     private static double[] slice(List<Slabs.Trapezoid> fixed, List<Slabs.Trapezoid> moving, double dx, double radius) {

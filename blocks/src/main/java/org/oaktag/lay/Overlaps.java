@@ -46,15 +46,14 @@ final class Overlaps {
         return sum;
     }
 
-    /** Returns what the overlaps of a part would be elsewhere, weighted; it stops adding where they are not below a limit. */
-    double at(int part, int shape, int column, double y, double limit) {
-        double sum = 0;
-        for (int other = 0; other < depth.length && sum < limit; other++) {
-            if (other != part) {
-                sum += weight[part][other] * depth(shape, column, y, other);
-            }
-        }
-        return sum;
+    /** Returns all overlaps, not weighted. */
+    double total() {
+        return Arrays.stream(depth).flatMapToDouble(Arrays::stream).sum() / 2;
+    }
+
+    /** Returns how much the overlap of two parts weighs. */
+    double weight(int part, int other) {
+        return weight[part][other];
     }
 
     /** Gives the pairs that overlap more weight, the deepest the most. */
@@ -71,18 +70,19 @@ final class Overlaps {
     }
 
     private double depth(int shape, int column, double y, int other) {
-        int columns = column - placed.column[other];
         double dy = y - placed.y[other];
-        double along = depth(nesting.along(placed.shape[other], shape).at(columns), dy);
-        if (along == 0) {
-            return 0;
-        }
+        double along = depth(nesting.along(placed.shape[other], shape).at(column - placed.column[other]), dy);
+        return along == 0 ? 0 : depth(along, shape, column, dy, other);
+    }
+
+    /** Returns the depth of an overlap whose depth along the cloth is known. */
+    double depth(double along, int shape, int column, double dy, int other) {
         double[] across = nesting.across(placed.shape[other], shape).at((int) Math.rint(dy / Nesting.PITCH));
-        return Math.min(along, Math.max(SLIGHT, depth(across, columns * Nesting.PITCH)));
+        return Math.min(along, Math.max(SLIGHT, depth(across, (column - placed.column[other]) * Nesting.PITCH)));
     }
 
     /** Returns how far a distance lies within one of the intervals, low and high by turns. */
-    private static double depth(double[] intervals, double distance) {
+    static double depth(double[] intervals, double distance) {
         for (int k = 0; k < intervals.length; k += 2) {
             if (distance > intervals[k] + Placed.TOUCHING && distance < intervals[k + 1] - Placed.TOUCHING) {
                 return Math.min(distance - intervals[k], intervals[k + 1] - distance);

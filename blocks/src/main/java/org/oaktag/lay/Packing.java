@@ -1,8 +1,13 @@
 package org.oaktag.lay;
 
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+
 /**
- * Lays parts one by one in a given order, each as near to the beginning of the cloth as it goes and then as near to one
- * side, holes between others not left out: the bottom-left-fill rule of Burke, Hellier, Kendall and Whitwell, "A new
+ * Lays parts one by one in a given order, each as near to the beginning of the cloth as it goes and then as near to the
+ * left, holes between others not left out: the bottom-left-fill rule of Burke, Hellier, Kendall and Whitwell, "A new
  * bottom-left-fill heuristic algorithm for the two-dimensional irregular packing problem", Operations Research 54 (2006),
  * 587 to 601. As there, the one coordinate runs over a grid and the other is found exactly; here from the slices of
  * {@link NoFit}.
@@ -15,34 +20,48 @@ final class Packing {
         this.nesting = nesting;
     }
 
-    /** Lays all parts in the order of the plan. */
-    Layout lay(Plan plan) {
+    /** Returns the best of the orders that lay the greatest first, by several measures. */
+    Layout greatestFirst() {
+        List<ToDoubleFunction<Part>> measures = List.of(
+                part -> part.outline().area(),
+                part -> part.shapes().get(0).height(),
+                part -> part.shapes().get(0).width(),
+                part -> part.shapes().get(0).height() * part.shapes().get(0).width());
+        Layout best = lay(greatestFirst(measures.get(0)));
+        for (ToDoubleFunction<Part> measure : measures.subList(1, measures.size())) {
+            best = best.orBetter(lay(greatestFirst(measure)));
+        }
+        return best;
+    }
+
+    private int[] greatestFirst(ToDoubleFunction<Part> measure) {
+        List<Part> parts = nesting.parts();
+        return IntStream.range(0, parts.size())
+                .boxed()
+                .sorted(Comparator.comparingDouble(i -> -measure.applyAsDouble(parts.get(i))))
+                .mapToInt(i -> i)
+                .toArray();
+    }
+
+    /** Lays all parts in an order. */
+    Layout lay(int[] order) {
         Placed placed = new Placed(nesting);
-        for (int i = 0; i < plan.order.length; i++) {
-            place(plan, i, placed);
+        for (int i = 0; i < order.length; i++) {
+            place(order, i, placed);
         }
         return placed.layout();
     }
 
-    private void place(Plan plan, int place, Placed placed) {
-        int part = plan.order[place];
+    private void place(int[] order, int place, Placed placed) {
+        int part = order[place];
         double best = Double.POSITIVE_INFINITY;
-        int[] ways = nesting.ways(part);
-        for (int way = 0; way < ways.length; way++) {
-            if (plan.way[part] != Plan.EITHER && plan.way[part] % ways.length != way) {
-                continue;
-            }
-            int candidate = ways[way];
-            double height = nesting.shapes().get(candidate).height();
-            int last = nesting.lastColumn(candidate);
-            for (int k = 0; k <= last; k++) {
-                int at = plan.fromRight[part] ? last - k : k;
-                double lowest = placed.lowest(candidate, at, plan.order, place, best - height);
+        for (int way : nesting.ways(part)) {
+            double height = nesting.shapes().get(way).height();
+            for (int at = 0; at <= nesting.lastColumn(way); at++) {
+                double lowest = placed.lowest(way, at, order, place, best - height);
                 if (lowest + height < best - Placed.TOUCHING) {
                     best = lowest + height;
-                    placed.shape[part] = candidate;
-                    placed.column[part] = at;
-                    placed.y[part] = lowest;
+                    placed.put(part, way, at, lowest);
                 }
             }
         }

@@ -2,6 +2,7 @@ package org.oaktag.lay;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** The places of parts while they are being laid: the one thing here that changes. */
 final class Placed {
@@ -26,6 +27,79 @@ final class Placed {
         this.shape = new int[count];
         this.column = new int[count];
         this.y = new double[count];
+    }
+
+    /** Returns the parts as they lie in a layout, moved towards the beginning where they would lie beyond a length. */
+    static Placed pushedInto(Nesting nesting, Layout layout, double length) {
+        Placed placed = new Placed(nesting);
+        for (int part = 0; part < placed.shape.length; part++) {
+            Layout.Seat seat = layout.seats().get(part);
+            double end = length - nesting.height(seat.shape());
+            placed.put(part, seat.shape(), (int) Math.rint(seat.x() / Nesting.PITCH), Math.min(seat.y(), end));
+        }
+        return placed;
+    }
+
+    Placed copy() {
+        Placed copy = new Placed(nesting);
+        copy.take(this);
+        return copy;
+    }
+
+    /** Puts every part where it lies elsewhere. */
+    void take(Placed other) {
+        System.arraycopy(other.shape, 0, shape, 0, shape.length);
+        System.arraycopy(other.column, 0, column, 0, column.length);
+        System.arraycopy(other.y, 0, y, 0, y.length);
+    }
+
+    void put(int part, int way, int at, double from) {
+        shape[part] = way;
+        column[part] = at;
+        y[part] = from;
+    }
+
+    /** Puts each of two parts with its middle where that of the other was, or as near as the cloth allows. */
+    void exchange(int a, int b, double length) {
+        double x = middleX(a);
+        double along = middleY(a);
+        centre(a, middleX(b), middleY(b), length);
+        centre(b, x, along, length);
+    }
+
+    private double middleX(int part) {
+        return column[part] * Nesting.PITCH + nesting.shapes().get(shape[part]).width() / 2;
+    }
+
+    private double middleY(int part) {
+        return y[part] + nesting.height(shape[part]) / 2;
+    }
+
+    private void centre(int part, double x, double along, double length) {
+        int way = shape[part];
+        double left = (x - nesting.shapes().get(way).width() / 2) / Nesting.PITCH;
+        double top = along - nesting.height(way) / 2;
+        column[part] = (int) Math.max(0, Math.min(Math.rint(left), nesting.lastColumn(way)));
+        y[part] = Math.max(0, Math.min(top, length - nesting.height(way)));
+    }
+
+    /** Moves parts towards the beginning as far as they go one after another, none past another. */
+    void drop() {
+        boolean moved = true;
+        while (moved) {
+            moved = false;
+            for (int part = 0; part < shape.length; part++) {
+                double lowest = lowest(shape[part], column[part], others(part), shape.length - 1, y[part]);
+                if (lowest < y[part]) {
+                    y[part] = lowest;
+                    moved = true;
+                }
+            }
+        }
+    }
+
+    private int[] others(int part) {
+        return IntStream.range(0, shape.length).filter(other -> other != part).toArray();
     }
 
     /**

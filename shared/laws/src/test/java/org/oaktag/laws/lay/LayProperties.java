@@ -78,7 +78,7 @@ class LayProperties {
                 .toList();
     }
 
-    /** A few orders only, or enough for the search to squeeze what it found, which begins after about a thousand. */
+    /** A few moves only, or enough for the search to begin anew with another order. */
     @Provide
     Arbitrary<Integer> efforts() {
         return Arbitraries.frequencyOf(

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Figure;
 import org.oaktag.examples.HoodedTop;
@@ -69,17 +70,17 @@ class LayUseTest {
         return Lay.of(new CutList(items), SHELL, Allowances.industryKnit(TOP), spread, Effort.standard());
     }
 
-    @Test
-    void one_top_uses_80_percent_of_a_cloth_without_a_nap() {
-        assertThat(lay(1, false).use().percent()).isGreaterThan(80);
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void one_top_uses_80_percent_of_the_cloth(boolean nap) {
+        assertThat(lay(1, nap).use().percent()).isGreaterThan(80);
     }
 
     /** Nobody knows the shortest lay; it lies between what is proved and what was found. */
     @Test
-    void with_a_nap_it_comes_within_9_percent_of_what_it_could() {
+    void with_a_nap_it_comes_within_6_percent_of_what_it_could() {
         Lay lay = lay(1, true);
-        assertThat(lay.use().percent()).isGreaterThan(78);
-        assertThat(lay.length().mm()).isLessThan(1.09 * ColumnBound.length(lay, PITCH, 2));
+        assertThat(lay.length().mm()).isLessThan(1.06 * ColumnBound.length(lay, PITCH, 2));
     }
 
     @Test
