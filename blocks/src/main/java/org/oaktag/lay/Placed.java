@@ -29,13 +29,13 @@ final class Placed {
         this.y = new double[count];
     }
 
-    /** Returns the parts as they lie in a layout, moved towards the beginning where they would lie beyond a length. */
+    /** Returns the parts in the columns nearest to where they lie, moved towards the beginning where they lie beyond a length. */
     static Placed pushedInto(Nesting nesting, Layout layout, double length) {
         Placed placed = new Placed(nesting);
         for (int part = 0; part < placed.shape.length; part++) {
             Layout.Seat seat = layout.seats().get(part);
             double end = length - nesting.height(seat.shape());
-            placed.put(part, seat.shape(), (int) Math.rint(seat.x() / Nesting.PITCH), Math.min(seat.y(), end));
+            placed.put(part, seat.shape(), placed.column(seat.shape(), seat.x()), Math.min(seat.y(), end));
         }
         return placed;
     }
@@ -77,10 +77,14 @@ final class Placed {
 
     private void centre(int part, double x, double along, double length) {
         int way = shape[part];
-        double left = (x - nesting.shapes().get(way).width() / 2) / Nesting.PITCH;
         double top = along - nesting.height(way) / 2;
-        column[part] = (int) Math.max(0, Math.min(Math.rint(left), nesting.lastColumn(way)));
+        column[part] = column(way, x - nesting.shapes().get(way).width() / 2);
         y[part] = Math.max(0, Math.min(top, length - nesting.height(way)));
+    }
+
+    /** Returns the column on the cloth that is nearest to a distance from its left edge. */
+    private int column(int way, double x) {
+        return (int) Math.max(0, Math.min(Math.rint(x / Nesting.PITCH), nesting.lastColumn(way)));
     }
 
     /** Moves parts towards the beginning as far as they go one after another, none past another. */

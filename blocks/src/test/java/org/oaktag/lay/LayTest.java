@@ -151,6 +151,20 @@ class LayTest {
         assertThat(lay(Spread.single(mm(700)), across).length().mm()).isCloseTo(600, within(1e-6));
     }
 
+    /** Beside each other the first two fill the width, but not where both lie at whole steps of the grid from its edge. */
+    @Test
+    void what_fits_to_the_last_millimetre_does_not_lie_over_the_selvage() {
+        Lay lay = lay(
+                Spread.single(mm(1000)),
+                rectangle("left", new Cut.Single(1), 501.2, 500),
+                rectangle("right", new Cut.Single(1), 498.8, 500),
+                rectangle("tall", new Cut.Single(1), 300, 480),
+                rectangle("wide", new Cut.Single(2), 700, 200));
+        assertThat(lay.length().mm()).isLessThanOrEqualTo(1180);
+        assertThat(lay.pieces())
+                .allSatisfy(laid -> assertThat(laid.outline().bounds().maxX()).isLessThanOrEqualTo(1000 + 1e-9));
+    }
+
     @Test
     void a_cloth_that_is_not_in_the_list_is_refused() {
         CutList list = new CutList(List.of(new CutList.Item(OWNER, 1, 1, rectangle("cuff", Cut.pair(), 100, 100))));
