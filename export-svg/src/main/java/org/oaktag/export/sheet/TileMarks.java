@@ -23,31 +23,28 @@ import org.oaktag.geometry.Transform;
 final class TileMarks {
 
     /** Half the width of a diamond, mm: within the usual overlap, so that a sheet shows the whole of it. */
-    private static final double DIAMOND = 6;
+    static final double DIAMOND = 6;
 
     private TileMarks() {}
 
-    /** Draws all joints on the plane, so that two neighbours show the same mark in the same place. */
+    /**
+     * Draws all joints on the plane, so that two neighbours show the same mark in the same place: in the middle of the
+     * joint, or where next to it no line and no lettering of a piece is in its way.
+     */
     static Figure joints(TilePlan plan) {
         Figure figure = new Figure();
+        JointPlaces places = JointPlaces.of(plan);
         for (TilePlan.Joint joint : plan.joints()) {
             Bounds cell =
                     plan.grid().cell(joint.second().column(), joint.second().row());
             Point from = Point.of(cell.minX(), cell.minY());
             Point to = joint.isUpright() ? Point.of(cell.minX(), cell.maxY()) : Point.of(cell.maxX(), cell.minY());
             figure.add(Stroke.line(LineType.JOINT, from, to));
-            Point middle = from.midpoint(to);
-            figure.add(Stroke.of(LineType.RULE, diamond(middle)));
             TextBlock number = TextBlock.of("" + joint.number(), Font.SMALL);
+            JointPlaces.Place place = places.best(from, to, number);
+            figure.add(Stroke.of(LineType.RULE, diamond(place.middle())));
             // On either side of the line: each half of the diamond says to which other half it belongs.
-            double aside = DIAMOND + number.width() / 2 + 0.5;
-            double across = DIAMOND + number.height() / 2;
-            for (int side : new int[] {-1, 1}) {
-                Point at = joint.isUpright()
-                        ? Point.of(middle.x() + side * aside, middle.y())
-                        : Point.of(middle.x(), middle.y() + side * across);
-                figure.add(number.in(new Box(at, number.width(), number.height(), 0)));
-            }
+            place.numbers().forEach(box -> figure.add(number.in(box)));
         }
         return figure;
     }
@@ -70,26 +67,7 @@ final class TileMarks {
      */
     static Figure label(List<String> texts, Bounds printed, List<Placement> placements) {
         LabelPlacer placer = LabelPlacer.on(printed);
-        for (Placement placement : placements) {
-            Transform moved = Transform.translation(placement.dx(), placement.dy());
-            for (Ink ink : placement.figure().inks()) {
-                if (!placement.moved(ink.bounds()).overlaps(printed)) {
-                    continue;
-                }
-                if (ink instanceof Stroke stroke) {
-                    placer.avoid(stroke.path().transformed(moved));
-                } else if (ink instanceof Label label) {
-                    Point center = moved.apply(label.box().center());
-                    placer.avoid(new Box(
-                            center,
-                            label.box().width(),
-                            label.box().height(),
-                            label.box().angle()));
-                } else if (ink instanceof Fill fill) {
-                    placer.avoid(fill.outline().transformed(moved));
-                }
-            }
-        }
+        placements.forEach(each -> avoid(each, printed, placer, true));
         Point corner = Point.of(printed.minX(), printed.minY());
         for (String text : texts) {
             TextBlock block = new TextBlock(List.of(new TextLine(text, Font.HEAD, Colours.FAINT)));
@@ -100,5 +78,23 @@ final class TileMarks {
         }
         TextBlock shortest = TextBlock.of(texts.get(texts.size() - 1), Font.SMALL);
         return new Figure().add(shortest.at(printed.minX() + 1, printed.minY() + 1));
+    }
+
+    /** Keeps off the lettering of a placement and, if asked to, its lines. */
+    static void avoid(Placement placement, Bounds shown, LabelPlacer placer, boolean lines) {
+        Transform moved = Transform.translation(placement.dx(), placement.dy());
+        for (Ink ink : placement.figure().inks()) {
+            if (!placement.moved(ink.bounds()).overlaps(shown)) {
+                continue;
+            }
+            if (ink instanceof Label label) {
+                Box box = label.box();
+                placer.avoid(new Box(moved.apply(box.center()), box.width(), box.height(), box.angle()));
+            } else if (lines && ink instanceof Stroke stroke) {
+                placer.avoid(stroke.path().transformed(moved));
+            } else if (lines && ink instanceof Fill fill) {
+                placer.avoid(fill.outline().transformed(moved));
+            }
+        }
     }
 }

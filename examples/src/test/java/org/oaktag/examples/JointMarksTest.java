@@ -1,0 +1,126 @@
+package org.oaktag.examples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.oaktag.export.drawing.Box;
+import org.oaktag.export.drawing.Ink;
+import org.oaktag.export.drawing.Label;
+import org.oaktag.export.drawing.Stroke;
+import org.oaktag.export.sheet.Nest;
+import org.oaktag.export.sheet.Paper;
+import org.oaktag.export.sheet.PaperSheet;
+import org.oaktag.export.sheet.Placement;
+import org.oaktag.export.sheet.Printout;
+import org.oaktag.export.sheet.Tiling;
+import org.oaktag.geometry.Bounds;
+import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
+import org.oaktag.geometry.Transform;
+
+/** The marks by which sheets are joined can be read: whole, off the lettering of the pieces and off their lines. */
+class JointMarksTest {
+
+    static Stream<Arguments> printouts() {
+        List<MadeTop> crew = BodyFile.nightCrew().bodies().stream()
+                .map(body -> MadeTop.of(body, HoodedTop.recipe(false)))
+                .toList();
+        List<Arguments> printouts = new ArrayList<>();
+        for (MadeTop top : crew) {
+            for (Paper paper : List.of(Paper.A4, Paper.LETTER)) {
+                printouts.add(Arguments.of(
+                        top.body().name() + " on " + paper.name(),
+                        Printout.tiled(top.garment(), top.allowances(), Tiling.on(paper))));
+            }
+        }
+        Nest nest = new Nest(crew.subList(0, 4).stream()
+                .map(top -> new Nest.Size(top.body().name(), top.garment()))
+                .toList());
+        printouts.add(
+                Arguments.of("four sizes", Printout.nested(nest, crew.get(0).allowances(), Tiling.on(Paper.A4))));
+        return printouts.stream();
+    }
+
+    private static Label onSheet(Placement placement, Label label) {
+        Box box = label.box();
+        Point middle = Point.of(box.center().x() + placement.dx(), box.center().y() + placement.dy());
+        return new Label(label.block(), new Box(middle, box.width(), box.height(), box.angle()), label.align());
+    }
+
+    private static List<Label> labels(Placement placement) {
+        List<Label> labels = new ArrayList<>();
+        for (Ink ink : placement.figure().inks()) {
+            if (ink instanceof Label label) {
+                labels.add(onSheet(placement, label));
+            }
+        }
+        return labels;
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("printouts")
+    void every_number_of_a_joint_is_whole_on_both_sheets_and_on_no_lettering_of_a_piece(
+            String what, Printout printout) {
+        int numbers = 0;
+        for (PaperSheet sheet : printout.sheets()) {
+            for (Placement joints : sheet.placements()) {
+                if (joints.id().equals("joints")) {
+                    Bounds window = joints.window().orElseThrow();
+                    for (Label number : labels(joints)) {
+                        if (figures(number).bounds().overlaps(window)) {
+                            numbers++;
+                            assertThat(figures(number).corners())
+                                    .as("%s, %s: %s", what, sheet.title(), number.block())
+                                    .allMatch(window.expanded(1e-6)::contains);
+                            check(number, sheet, what);
+                        }
+                    }
+                }
+            }
+        }
+        assertThat(numbers).isGreaterThan(40);
+    }
+
+    private static void check(Label number, PaperSheet sheet, String what) {
+        for (Placement piece : sheet.placements()) {
+            if (piece.id().startsWith("piece-")) {
+                for (Label label : labels(piece)) {
+                    assertThat(label.box().overlaps(figures(number)))
+                            .as("%s, %s: %s on %s", what, sheet.title(), number.block(), label.block())
+                            .isFalse();
+                }
+                Transform moved = Transform.translation(piece.dx(), piece.dy());
+                for (Ink ink : piece.figure().inks()) {
+                    if (ink instanceof Stroke stroke) {
+                        assertThat(crosses(stroke.path().transformed(moved), figures(number)))
+                                .as("%s, %s: %s on a line of %s", what, sheet.title(), number.block(), piece.id())
+                                .isFalse();
+                    }
+                }
+            }
+        }
+    }
+
+    /** Figures are 3 mm high, as capitals are; their line is higher. */
+    private static Box figures(Label number) {
+        Box box = number.box();
+        return new Box(box.center(), box.width(), 3, 0);
+    }
+
+    private static boolean crosses(Path line, Box figures) {
+        if (!line.bounds().overlaps(figures.bounds())) {
+            return false;
+        }
+        for (double at = 0; at <= line.length(); at += 0.5) {
+            if (figures.bounds().contains(line.pointAt(at))) {
+                return true;
+            }
+        }
+        return false;
+    }
+}
