@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -107,6 +108,24 @@ class EverythingOnceTest {
             numbers.add(found.group());
         }
         assertThat(numbers).containsExactlyInAnyOrderElementsOf(numbersAsListed());
+    }
+
+    @Test
+    void the_first_sheet_has_the_whole_cut_list_and_says_how_many_sheets_are_to_be_joined() {
+        String pdf = folder.resolve("out").resolve("pattern-a4.pdf").toString();
+        String first = Reader.MUTOOL.run(List.of("draw", "-F", "txt", pdf, "1"));
+        for (Csv.Row row : list) {
+            assertThat(first).contains(cell(row, "number") + "  " + cell(row, "piece") + ": cut");
+        }
+        Matcher told = Pattern.compile("the pattern is on the (\\d+) sheets").matcher(first);
+        assertThat(told.find()).isTrue();
+        String all = Reader.MUTOOL.run(List.of("draw", "-F", "txt", pdf));
+        Set<String> sheets = new HashSet<>();
+        for (Matcher sheet = Pattern.compile("Sheet (\\d+) of (\\d+)").matcher(all); sheet.find(); ) {
+            sheets.add(sheet.group(1));
+            assertThat(sheet.group(2)).isEqualTo(told.group(1));
+        }
+        assertThat(sheets).hasSize(Integer.parseInt(told.group(1)));
     }
 
     private static List<String> numbersAsListed() {

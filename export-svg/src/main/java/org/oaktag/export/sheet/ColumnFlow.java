@@ -54,16 +54,37 @@ final class ColumnFlow {
     /** Puts a block into the column in which it lies highest, the leftmost of several, of those that have room for it. */
     void add(Figure block) {
         double height = block.bounds().maxY();
-        if (Arrays.stream(bottoms).allMatch(bottom -> bottom + height > room.maxY() && bottom > room.minY())) {
+        int highest = highest(bottoms, height);
+        if (highest < 0) {
             turn();
-        }
-        int highest = -1;
-        for (int i = 0; i < bottoms.length; i++) {
-            boolean fits = bottoms[i] + height <= room.maxY() || bottoms[i] == room.minY();
-            highest = fits && (highest < 0 || bottoms[i] < bottoms[highest] - 1e-9) ? i : highest;
+            highest = 0;
         }
         put(block, lefts[highest], bottoms[highest]);
         bottoms[highest] += height + BETWEEN;
+    }
+
+    /** Tells whether this sheet has room for these blocks, one after the other. */
+    boolean holds(Figure... blocks) {
+        double[] filled = bottoms.clone();
+        for (Figure block : blocks) {
+            double height = block.bounds().maxY();
+            int highest = highest(filled, height);
+            if (highest < 0) {
+                return false;
+            }
+            filled[highest] += height + BETWEEN;
+        }
+        return true;
+    }
+
+    /** Returns the column in which a block of that height lies highest; -1 where none has room. An empty one always has. */
+    private int highest(double[] filled, double height) {
+        int highest = -1;
+        for (int i = 0; i < filled.length; i++) {
+            boolean fits = filled[i] + height <= room.maxY() || filled[i] == room.minY();
+            highest = fits && (highest < 0 || filled[i] < filled[highest] - 1e-9) ? i : highest;
+        }
+        return highest;
     }
 
     private void put(Figure block, double x, double y) {

@@ -34,7 +34,7 @@ final class CoverSheet {
     /** The height of the map on a sheet on its side, so that there is room for the legend below it, mm. */
     private static final double MAP_ON_ITS_SIDE = 44;
 
-    /** The cut list is written in parts of so many pieces, so that a part fits beside the rest. */
+    /** A cut list for which there is no room on the first sheet is written in parts of so many pieces. */
     private static final int PART = 8;
 
     private final PatternHead head;
@@ -69,9 +69,13 @@ final class CoverSheet {
         cover.flow.besideEachOther(cover.square(), cover.map());
         cover.flow.add(cover.legend());
         // How to join them belongs on the first sheet, however many pieces there are.
-        List<Figure> cutList = cover.cutList();
+        Figure joining = cover.joining();
+        List<Figure> cutList = cover.cutList(head.garment().pieces().size());
+        if (!cover.flow.holds(cutList.get(0), joining)) {
+            cutList = cover.cutList(PART);
+        }
         cover.flow.add(cutList.get(0));
-        cover.flow.add(cover.joining());
+        cover.flow.add(joining);
         cutList.stream().skip(1).forEach(cover.flow::add);
         cover.flow.add(cover.allowances());
         head.cautions().forEach(caution -> cover.flow.add(cover.text("Caution", List.of(caution))));
@@ -81,8 +85,9 @@ final class CoverSheet {
     private Figure title() {
         double width = plan.grid().printed().width();
         String wearer = "drafted for " + FreeText.shown(garment.wearer().name());
-        String paper = "true scale on " + tiling.paper().name() + ": this sheet and "
-                + plan.tiles().size() + " of the pattern";
+        int tiles = plan.tiles().size();
+        String paper = "true scale on " + tiling.paper().name() + ": read this first; the pattern is on the "
+                + (tiles == 1 ? "sheet" : tiles + " sheets") + " behind it";
         TextBlock block = TextBlock.of(Font.NAME.fitted(FreeText.shown(garment.title()), width), Font.NAME)
                 .above(TextBlock.of(Font.TEXT.fitted(wearer, width), Font.TEXT))
                 .above(TextBlock.of(Font.TEXT.fitted(paper, width), Font.TEXT));
@@ -150,17 +155,17 @@ final class CoverSheet {
                         "A sheet left out of the map would be blank."));
     }
 
-    private List<Figure> cutList() {
+    private List<Figure> cutList(int part) {
         List<Figure> parts = new ArrayList<>();
         List<Piece> pieces = garment.pieces();
-        for (int from = 0; from < pieces.size(); from += PART) {
+        for (int from = 0; from < pieces.size(); from += part) {
             List<String> lines = new ArrayList<>();
-            for (int i = from; i < Math.min(from + PART, pieces.size()); i++) {
+            for (int i = from; i < Math.min(from + part, pieces.size()); i++) {
                 Piece piece = pieces.get(i);
                 lines.add((i + 1) + "  " + piece.name() + ": " + piece.cut().instruction() + ", "
                         + piece.cloth().use());
             }
-            if (from + PART >= pieces.size()) {
+            if (from + part >= pieces.size()) {
                 lines.add(LineLegend.HALVES);
             }
             parts.add(text(from == 0 ? "Cut list" : "Cut list, continued", lines));
