@@ -128,6 +128,21 @@ class EverythingOnceTest {
         assertThat(sheets).hasSize(Integer.parseInt(told.group(1)));
     }
 
+    @Test
+    void the_length_that_a_lay_takes_is_the_same_in_its_dimension_and_in_words() {
+        for (String name : files.keySet()) {
+            if (name.startsWith("lay-")) {
+                List<String> lettering = SvgReader.read(file(name)).lettering().stream()
+                        .map(SvgReader.Lettering::text)
+                        .toList();
+                String words = String.join(" ", lettering);
+                Matcher takes = Pattern.compile("the lay takes ([\\d.]+ mm),").matcher(words);
+                assertThat(takes.find()).as(name).isTrue();
+                assertThat(lettering).as(name).contains(takes.group(1));
+            }
+        }
+    }
+
     private static List<String> numbersAsListed() {
         return IntStream.rangeClosed(1, list.size())
                 .mapToObj(number -> "piece " + number + " of " + list.size())

@@ -230,7 +230,8 @@ final class LaySheet {
         placer.avoid(Box.from(
                 Fill.rim(new Bounds(0, 0, width, length)).transformed(onPage).bounds()));
         List<DimensionLine> lines = List.of(
-                DimensionLine.between(at(0, length), at(0, 0), lay.length().text()),
+                DimensionLine.between(
+                        at(0, length), at(0, 0), lay.length().roundedUp().text()),
                 DimensionLine.between(
                         at(width, length),
                         at(0, length),
