@@ -4,11 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.oaktag.export.drawing.Box;
+import org.oaktag.export.drawing.Colours;
+import org.oaktag.export.drawing.Fill;
 import org.oaktag.export.drawing.Ink;
 import org.oaktag.export.drawing.Label;
 import org.oaktag.export.drawing.Stroke;
@@ -104,6 +107,38 @@ class JointMarksTest {
                 }
             }
         }
+    }
+
+    /** Outlines run across the numbers of the map; a plate of the colour of the paper parts them. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("printouts")
+    void every_sheet_has_its_number_on_the_map_and_no_outline_is_drawn_over_it(String what, Printout printout) {
+        List<Ink> map = printout.sheets().get(0).placements().stream()
+                .map(placement -> placement.figure().inks())
+                .filter(inks -> inks.get(0) instanceof Label head
+                        && head.block().lines().get(0).text().equals("Map of the sheets"))
+                .findFirst()
+                .orElseThrow();
+        long tiles = printout.sheets().stream()
+                .filter(sheet -> sheet.title().matches("Sheet \\d+ of .*"))
+                .count();
+        List<String> numbers = new ArrayList<>();
+        for (int i = 1; i < map.size(); i++) {
+            if (map.get(i) instanceof Label number) {
+                numbers.add(number.block().lines().get(0).text());
+                assertThat(map.get(i - 1)).as(what).isInstanceOfSatisfying(Fill.class, plate -> {
+                    assertThat(plate.paint()).isEqualTo(Colours.PAPER);
+                    assertThat(figures(number).corners())
+                            .allMatch(plate.bounds().expanded(1e-9)::contains);
+                });
+                assertThat(map.subList(i, map.size()))
+                        .noneMatch(ink -> ink instanceof Stroke stroke && crosses(stroke.path(), figures(number)));
+            }
+        }
+        assertThat(numbers)
+                .isEqualTo(LongStream.rangeClosed(1, tiles)
+                        .mapToObj(Long::toString)
+                        .toList());
     }
 
     /** Figures are 3 mm high, as capitals are; their line is higher. */

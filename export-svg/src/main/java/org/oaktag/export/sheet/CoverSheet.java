@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.oaktag.export.drawing.Box;
+import org.oaktag.export.drawing.Colours;
 import org.oaktag.export.drawing.Figure;
 import org.oaktag.export.drawing.Fill;
 import org.oaktag.export.drawing.Font;
@@ -135,6 +136,9 @@ final class CoverSheet {
         for (TilePlan.Tile tile : plan.tiles()) {
             Point middle = reduced.apply(grid.cell(tile.column(), tile.row()).center());
             TextBlock number = TextBlock.of("" + tile.number(), Font.SMALL);
+            // On a white plate as high as its figures, as outlines run across it.
+            Bounds plate = new Box(middle, number.width(), 0.6 * number.height(), 0).bounds();
+            figure.add(Fill.rectangle(plate, Colours.PAPER));
             figure.add(number.in(new Box(middle, number.width(), number.height(), 0)));
         }
         return figure;
