@@ -77,6 +77,11 @@ public record Bounds(double minX, double minY, double maxX, double maxY) {
         return point.x() >= minX && point.x() <= maxX && point.y() >= minY && point.y() <= maxY;
     }
 
+    /** Tells whether the other box lies inside or on the rim. */
+    public boolean contains(Bounds other) {
+        return other.minX >= minX && other.maxX <= maxX && other.minY >= minY && other.maxY <= maxY;
+    }
+
     /** Tells whether the boxes share a point, rims included. */
     public boolean overlaps(Bounds other) {
         return minX <= other.maxX && other.minX <= maxX && minY <= other.maxY && other.minY <= maxY;

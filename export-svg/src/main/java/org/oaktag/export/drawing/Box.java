@@ -55,7 +55,11 @@ public record Box(Point center, double width, double height, double angle) {
 
     /** Returns the smallest upright box round this one. */
     public Bounds bounds() {
-        return Bounds.of(corners().toArray(new Point[0]));
+        Vector along = Vector.polar(width / 2, angle);
+        Vector down = Vector.polar(height / 2, angle).rightNormal();
+        double reachX = Math.abs(along.x()) + Math.abs(down.x());
+        double reachY = Math.abs(along.y()) + Math.abs(down.y());
+        return new Bounds(center.x() - reachX, center.y() - reachY, center.x() + reachX, center.y() + reachY);
     }
 
     /** Tells whether the two boxes share some area. */
@@ -66,11 +70,34 @@ public record Box(Point center, double width, double height, double angle) {
 
     /** Tells whether the straight segment runs through the box or touches it. */
     public boolean meets(Point from, Point to) {
-        Point a = local(from);
-        Point b = local(to);
-        // Liang and Barsky (1984): clip the segment against the four sides in turn.
+        return meets(List.of(from, to));
+    }
+
+    /** Tells whether a line of straight segments from corner to corner runs through the box or touches it. */
+    public boolean meets(List<Point> corners) {
+        double cos = Math.cos(-angle);
+        double sin = Math.sin(-angle);
+        double fromX = 0;
+        double fromY = 0;
+        for (int i = 0; i < corners.size(); i++) {
+            // The corner as seen from the box: its middle at the origin, its direction along x.
+            double dx = corners.get(i).x() - center.x();
+            double dy = corners.get(i).y() - center.y();
+            double x = dx * cos - dy * sin;
+            double y = dx * sin + dy * cos;
+            if (i > 0 && isCut(fromX, fromY, x, y)) {
+                return true;
+            }
+            fromX = x;
+            fromY = y;
+        }
+        return false;
+    }
+
+    /** Clips a segment against the four sides in turn (Liang and Barsky, 1984). */
+    private boolean isCut(double fromX, double fromY, double toX, double toY) {
         double[] range = {0, 1};
-        return clip(a.x(), b.x() - a.x(), width / 2, range) && clip(a.y(), b.y() - a.y(), height / 2, range);
+        return clip(fromX, toX - fromX, width / 2, range) && clip(fromY, toY - fromY, height / 2, range);
     }
 
     private static boolean clip(double start, double run, double half, double[] range) {

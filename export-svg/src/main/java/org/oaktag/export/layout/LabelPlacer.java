@@ -37,9 +37,11 @@ public final class LabelPlacer {
     private final List<Outline> regions;
     private final Optional<Bounds> page;
     private final List<Obstacle> lines = new ArrayList<>();
-    private final List<Box> taken = new ArrayList<>();
+    private final List<Taken> taken = new ArrayList<>();
 
     private record Obstacle(Bounds bounds, Polyline line) {}
+
+    private record Taken(Bounds bounds, Box box) {}
 
     private LabelPlacer(List<Outline> regions, Optional<Bounds> page) {
         this.regions = List.copyOf(regions);
@@ -70,24 +72,24 @@ public final class LabelPlacer {
 
     /** Keeps labels off a box. */
     public void avoid(Box box) {
-        taken.add(box);
+        taken.add(new Taken(box.bounds(), box));
     }
 
     /** Tells whether a label could lie there. */
     public boolean isFree(Box box) {
         Box roomy = box.expanded(CLEARANCE);
-        if (page.isPresent() && !box.corners().stream().allMatch(page.get()::contains)) {
+        if (page.isPresent() && !page.get().contains(box.bounds())) {
             return false;
         }
-        for (Box each : taken) {
-            if (roomy.overlaps(each)) {
+        Bounds around = roomy.bounds();
+        for (Taken each : taken) {
+            if (each.bounds.overlaps(around) && roomy.overlaps(each.box)) {
                 return false;
             }
         }
-        Bounds around = roomy.bounds();
         for (int i = 0; i < lines.size(); i++) {
             Obstacle each = lines.get(i);
-            if (each.bounds.overlaps(around) && each.line.meets(roomy)) {
+            if (each.bounds.overlaps(around) && roomy.meets(each.line.points())) {
                 // What was in the way here is most likely in the way a step further on: it is asked first next time.
                 Collections.swap(lines, 0, i);
                 return false;
@@ -100,7 +102,7 @@ public final class LabelPlacer {
     /** Takes and returns the first of the boxes that is free, or empty where none is. */
     public Optional<Box> first(Stream<Box> candidates) {
         Optional<Box> free = candidates.filter(this::isFree).findFirst();
-        free.ifPresent(taken::add);
+        free.ifPresent(this::avoid);
         return free;
     }
 
@@ -133,7 +135,7 @@ public final class LabelPlacer {
                     .filter(each -> isFree(each) && allowed.test(each.center()))
                     .min(Comparator.comparingDouble(each -> wanted.distanceTo(each.center())));
             if (free.isPresent()) {
-                taken.add(free.get());
+                avoid(free.get());
                 return free;
             }
         }

@@ -2,7 +2,6 @@ package org.oaktag.export.layout;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.oaktag.export.drawing.Box;
 import org.oaktag.geometry.Cubic;
 import org.oaktag.geometry.Curve;
 import org.oaktag.geometry.Path;
@@ -52,14 +51,5 @@ public record Polyline(List<Point> points) {
 
     private static double bend(Point a, Point b, Point c) {
         return Math.hypot(a.x() - 2 * b.x() + c.x(), a.y() - 2 * b.y() + c.y());
-    }
-
-    boolean meets(Box box) {
-        for (int i = 1; i < points.size(); i++) {
-            if (box.meets(points.get(i - 1), points.get(i))) {
-                return true;
-            }
-        }
-        return false;
     }
 }

@@ -110,8 +110,8 @@ record TilePlan(TileGrid grid, List<Seated> pieces, List<Tile> tiles) {
                 Bounds around = Bounds.of(from, to).expanded(half);
                 for (int r = grid.rowAt(around.minY()); r <= grid.rowAt(around.maxY()); r++) {
                     for (int c = grid.columnAt(around.minX()); c <= grid.columnAt(around.maxX()); c++) {
-                        carried[r][c] |=
-                                Box.from(grid.cell(c, r)).expanded(half).meets(from, to);
+                        carried[r][c] = carried[r][c]
+                                || Box.from(grid.cell(c, r)).expanded(half).meets(from, to);
                     }
                 }
             }
