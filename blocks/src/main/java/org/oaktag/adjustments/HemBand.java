@@ -116,9 +116,14 @@ public record HemBand(Length depth, Length lap, Optional<Cloth> cloth) implement
         }
         Piece band = FoldedBand.draw(name, hem.mm() + lap.mm() / 2, depth.mm(), BandNames.SIDE, EdgeNames.CENTRE, from)
                 .withCut(Cut.onFold(EdgeNames.CENTRE));
-        return lap.mm() > 0
-                ? band.withNotch(Notch.single(BandNames.SIDE_SEAM_NOTCH, EdgeNames.TOP, End.START, hem.mm()))
-                : band;
+        if (lap.mm() == 0) {
+            return band;
+        }
+        Name side = BandNames.SIDE_SEAM_NOTCH;
+        return band.withNotch(
+                body.equals(TopNames.BACK)
+                        ? Notch.paired(side, EdgeNames.TOP, End.START, hem.mm())
+                        : Notch.single(side, EdgeNames.TOP, End.START, hem.mm()));
     }
 
     private Seam hemSeam(Name seam, Name body, Name band) {

@@ -43,32 +43,38 @@ record EdgePattern(double length, List<Mark> marks) {
         return new EdgePattern(length, marks);
     }
 
-    /** Tells whether the other could be taken for this one, either way round. */
+    /** Tells whether the other is near enough to this one in length to be sewn where this one belongs. */
+    boolean isAsLongAs(EdgePattern other) {
+        return Math.abs(length - other.length) <= ALIKE_LENGTH;
+    }
+
+    /** Tells whether one could be taken for the other: either way round, pinned from either end. */
     boolean fits(EdgePattern other) {
-        return Math.abs(length - other.length) <= ALIKE_LENGTH
-                && marks.size() == other.marks.size()
-                && (agrees(other, false) || agrees(other, true));
+        return isAsLongAs(other) && marks.size() == other.marks.size() && (isMetBy(other) || other.isMetBy(this));
     }
 
-    /** Returns the pattern with one more notch. */
-    EdgePattern with(Mark mark) {
-        List<Mark> all = new ArrayList<>(marks);
-        all.add(mark);
-        return new EdgePattern(length, all);
+    private boolean isMetBy(EdgePattern other) {
+        double longer = length - other.length;
+        return isMetBy(other, false, 0)
+                || isMetBy(other, false, longer)
+                || isMetBy(other, true, 0)
+                || isMetBy(other, true, longer);
     }
 
-    private boolean agrees(EdgePattern other, boolean reversed) {
-        for (Mark mark : marks) {
-            if (!other.hasLike(mark, reversed)) {
+    /** Tells whether every mark meets one of the other when that is turned round, or not, and laid so far along this. */
+    private boolean isMetBy(EdgePattern other, boolean turned, double along) {
+        for (int i = 0; i < marks.size(); i++) {
+            if (!other.hasLike(marks.get(i), turned, along)) {
                 return false;
             }
         }
         return true;
     }
 
-    private boolean hasLike(Mark mark, boolean reversed) {
-        for (Mark own : marks) {
-            double at = reversed ? length - own.at : own.at;
+    private boolean hasLike(Mark mark, boolean turned, double along) {
+        for (int i = 0; i < marks.size(); i++) {
+            Mark own = marks.get(i);
+            double at = along + (turned ? length - own.at : own.at);
             if (own.count == mark.count && Math.abs(mark.at - at) <= ALIKE_NOTCH) {
                 return true;
             }

@@ -4,16 +4,17 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import java.util.function.Predicate;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Piece;
 
 /**
- * Chooses where the notch of a new seam lies, so that neither of its edges fits any other edge of the garment, nor its
- * own partner the wrong way round.
+ * Chooses where the notch of a seam lies, so that neither of its edges fits any other edge of the garment, nor its own
+ * partner the wrong way round.
  *
- * @param share the share of the edge's length from the start of the seam
+ * @param share the share of the length of what is told apart, from where the seam comes to it
  * @param count how many cuts side by side
  */
 record MatchingNotch(double share, int count) {
@@ -31,29 +32,34 @@ record MatchingNotch(double share, int count) {
      *
      * @param garment the garment before the new seam
      * @param length the length of the new edges in millimetres
+     * @param cuts how many cuts it may have
      */
-    static MatchingNotch of(Garment garment, double length) {
+    static MatchingNotch of(Garment garment, double length, NotchCuts cuts) {
         List<EdgePattern> others = new ArrayList<>();
         for (Piece piece : garment.pieces()) {
             for (Edge edge : piece.edges()) {
                 others.add(EdgePattern.of(edge, piece.notches()));
             }
         }
-        return first(1, choice -> fitsNone(choice.on(length), others)).orElse(new MatchingNotch(SHARES.get(0), 1));
+        return first(share -> cuts, choice -> fitsNone(choice.on(length), others))
+                .orElse(new MatchingNotch(SHARES.get(0), cuts.counts().get(0)));
     }
 
     /**
-     * Returns the first choice that is distinct.
+     * Returns the first choice that is distinct: at any place with the number of cuts that is tried first, then with
+     * another.
      *
-     * @param count how many cuts side by side are tried first
+     * @param cuts how many cuts a notch at such a share may have
      */
-    static Optional<MatchingNotch> first(int count, Predicate<MatchingNotch> distinct) {
-        for (int more = 0; more < MOST_CUTS; more++) {
-            int cuts = (count - 1 + more) % MOST_CUTS + 1;
+    static Optional<MatchingNotch> first(DoubleFunction<NotchCuts> cuts, Predicate<MatchingNotch> distinct) {
+        for (int i = 0; i < MOST_CUTS; i++) {
             for (double share : SHARES) {
-                MatchingNotch choice = new MatchingNotch(share, cuts);
-                if (distinct.test(choice)) {
-                    return Optional.of(choice);
+                List<Integer> counts = cuts.apply(share).counts();
+                if (i < counts.size()) {
+                    MatchingNotch choice = new MatchingNotch(share, counts.get(i));
+                    if (distinct.test(choice)) {
+                        return Optional.of(choice);
+                    }
                 }
             }
         }
@@ -64,7 +70,7 @@ record MatchingNotch(double share, int count) {
         return new EdgePattern(length, List.of(new EdgePattern.Mark(share * length, count)));
     }
 
-    static boolean fitsNone(EdgePattern edge, List<EdgePattern> others) {
+    private static boolean fitsNone(EdgePattern edge, List<EdgePattern> others) {
         for (EdgePattern other : others) {
             if (edge.fits(other)) {
                 return false;

@@ -3,7 +3,6 @@ package org.oaktag.adjust;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Note;
@@ -11,27 +10,27 @@ import org.oaktag.garment.Seam;
 import org.oaktag.measure.Length;
 
 /**
- * Sets a notch on both sides of every seam that could be mistaken for another: edges of like length and like notches that
- * are not sewn to each other. Seams that no other looks like stay as they are.
+ * Sets a notch on both sides of every seam that could be mistaken for another: edges of like length that are not sewn to
+ * each other and have no notch, or notches in like places. Seams as long as no other stay as they are.
  *
  * <pre>{@code
  * Garment told = top.adjust(notchSeams());   // no two seams can be mistaken for each other
  * }</pre>
  *
- * <p>One cut tells a front, two a back (common practice); where that does not tell the edges apart, the notch moves or has
- * other cuts. A lapped seam is notched as far from the end that lies on the fold of the cloth on both sides; one that is
- * gathered, eased or stretched has notches of its own, and one of several edges a side is known by them. Both edges of a
- * band that is folded along its middle are sewn on together and are notched alike.
+ * <p>Edges of one piece that follow one another in a seam are told as one. How many cuts a notch has, and why, is told with
+ * {@link org.oaktag.garment.Notch#count}; where that does not tell the edges apart, the notch moves or has three.
+ *
+ * <p>A notch lies where both sides are sewn together: as far along both of a flat seam, on whichever of several edges that
+ * falls; as far from the end that lies on the fold of the cloth where a seam is lapped; at the same share of the part between
+ * two notches, or between a notch and an end, over which a seam is eased, gathered or stretched. A seam that has its fullness
+ * all along and no notch yet is marked at the quarters of both sides (common practice). None lies within 10 mm of a corner,
+ * the allowance of trade patterns, or 15 mm of a hollow one, that of home patterns (common practice). Both edges of a band
+ * that is folded along its middle are sewn on together and are notched alike; an interfacing has no seams of its own. A seam
+ * on which no notch would do is named.
  *
  * <p>Immutable.
  */
 public record NotchSeams() implements Step {
-
-    /** On a shorter edge, in millimetres, a notch is not worth its cut. */
-    private static final double SHORTEST = 25;
-
-    private static final Pattern BACK = Pattern.compile("\\bback\\b");
-    private static final Pattern FRONT = Pattern.compile("\\bfront\\b");
 
     @Override
     public String name() {
@@ -46,49 +45,62 @@ public record NotchSeams() implements Step {
     /**
      * {@inheritDoc}
      *
-     * @throws org.oaktag.PatternException if one edge of a seam that needs a notch is so much shorter than the other that the
+     * @throws org.oaktag.PatternException if one side of a seam that needs a notch is so much shorter than the other that the
      *     notch would lie off it; the message gives both lengths and what mends the seam
      */
     @Override
     public Reshaped reshape(Garment garment) {
-        List<Note> notes = new ArrayList<>();
-        List<String> seams = new ArrayList<>();
-        List<SewnPair> folded = new ArrayList<>();
-        Notching notching = new Notching(garment);
+        List<SewnSides> seams = new ArrayList<>();
+        List<FoldedEdges> folded = new ArrayList<>();
         for (Seam seam : garment.seams()) {
-            Optional<SewnPair> pair = SewnPair.of(garment, seam);
-            if (pair.isEmpty()) {
-                continue;
+            Optional<FoldedEdges> edges = FoldedEdges.of(garment, seam);
+            if (edges.isPresent()) {
+                folded.add(edges.get());
+            } else if (!SewnSides.isLaidOn(garment, seam)) {
+                seams.add(SewnSides.of(garment, seam));
             }
-            SewnPair sewn = pair.get();
-            if (sewn.isFolded(garment)) {
-                folded.add(sewn);
-            } else if (sewn.length() >= SHORTEST && !notching.isDistinct(sewn)) {
-                sewn.checkAlike(garment);
-                Optional<MatchingNotch> choice = notching.choice(sewn, cuts(seam));
-                if (choice.isPresent()) {
-                    notching.set(sewn, choice.get());
-                    seams.add(seam.name().value());
-                } else {
+        }
+        Notching notching = new Notching(garment, seams);
+        List<String> spread = new ArrayList<>();
+        List<String> told = new ArrayList<>();
+        List<Note> notes = new ArrayList<>();
+        List<SeamNotching> each =
+                seams.stream().map(sides -> new SeamNotching(notching, sides)).toList();
+        for (SeamNotching seam : each) {
+            if (seam.lacksQuarters() && seam.quarter()) {
+                spread.add(seam.name());
+            }
+        }
+        boolean cleared = true;
+        while (cleared) {
+            cleared = false;
+            for (SeamNotching seam : each) {
+                cleared |= seam.clear();
+            }
+        }
+        for (SeamNotching seam : each) {
+            if (!seam.isDistinct()) {
+                int set = seam.tellApart();
+                if (set > 0) {
+                    told.add(seam.name() + (set > 1 ? " (" + set + ")" : ""));
+                }
+                if (!seam.isDistinct()) {
                     notes.add(Note.done("no notch tells '" + seam.name() + "' from every other seam: mark it by hand"));
                 }
             }
         }
-        for (SewnPair sewn : folded) {
-            sewn.checkAlike(notching.notched());
-            notching.carry(sewn);
+        folded.forEach(notching::carry);
+        if (!spread.isEmpty()) {
+            notes.add(
+                    0,
+                    Note.rule("fullness is spread evenly between the quarters of both sides (common practice): "
+                            + String.join(", ", spread)));
         }
         notes.add(
                 0,
                 Note.rule("edges within " + Length.mm(EdgePattern.ALIKE_LENGTH).text()
                         + " of each other in length are told apart by their notches; "
-                        + (seams.isEmpty() ? "no seam needed one more" : "one more on: " + String.join(", ", seams))));
+                        + (told.isEmpty() ? "no seam needed one more" : "one more on: " + String.join(", ", told))));
         return new Reshaped(notching.notched(), notes, List.of());
-    }
-
-    /** One cut tells a front, two a back. */
-    private static int cuts(Seam seam) {
-        String words = seam.name() + " " + seam.a().text() + " " + seam.b().text();
-        return BACK.matcher(words).find() && !FRONT.matcher(words).find() ? 2 : 1;
     }
 }

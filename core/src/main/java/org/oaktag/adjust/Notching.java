@@ -2,149 +2,196 @@ package org.oaktag.adjust;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
-import java.util.Set;
-import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Notch;
 import org.oaktag.garment.Piece;
-import org.oaktag.garment.Seam;
-import org.oaktag.garment.SeamSide;
-import org.oaktag.geometry.Point;
 
 /**
- * A garment while notches are set on its seams: its pieces, and the pattern of every edge that is sewn, kept up to date
+ * A garment while notches are set on its seams: its pieces, and the pattern of every stretch that is sewn, kept up to date
  * from notch to notch. Made by one step and used up by it.
  */
 final class Notching {
 
-    /** How near two notches of one piece may lie, in millimetres, and still be told from a double one. */
-    private static final double CLEAR = 15;
-
     private final Garment garment;
-    private final Map<Name, Piece> pieces = new LinkedHashMap<>();
-    private final Map<EdgeRef, EdgePattern> patterns = new LinkedHashMap<>();
+    private final Map<Name, MarkedPiece> pieces = new LinkedHashMap<>();
+    private final Map<List<EdgeRef>, Sewn> byEdges = new HashMap<>();
+    private final List<Sewn> sewn = new ArrayList<>();
 
-    /** For each edge that is sewn, itself and all that some seam joins to it. */
-    private final Map<EdgeRef, Set<EdgeRef>> partners = new HashMap<>();
+    /** What is known of a stretch that is sewn. */
+    private static final class Sewn {
 
-    Notching(Garment garment) {
+        private final Stretch stretch;
+        private final MarkedPiece piece;
+        private final List<EdgeRef> partners = new ArrayList<>();
+        private final List<Sewn> rivals = new ArrayList<>();
+        private EdgePattern pattern;
+
+        Sewn(Stretch stretch, MarkedPiece piece) {
+            this.stretch = stretch;
+            this.piece = piece;
+            this.pattern = stretch.pattern(piece.notches());
+        }
+
+        /** Takes note of another that is as long and that no seam joins to this one. */
+        void meet(Sewn other) {
+            if (pattern.isAsLongAs(other.pattern) && !other.stretch.isAmong(partners)) {
+                rivals.add(other);
+            }
+        }
+    }
+
+    Notching(Garment garment, List<SewnSides> seams) {
         this.garment = garment;
         for (Piece piece : garment.pieces()) {
-            pieces.put(piece.name(), piece);
+            pieces.put(piece.name(), new MarkedPiece(piece));
         }
-        for (Seam seam : garment.seams()) {
-            List<EdgeRef> sewn = new ArrayList<>();
-            seam.a().runs().forEach(run -> sewn.add(run.edge()));
-            seam.b().runs().forEach(run -> sewn.add(run.edge()));
-            for (EdgeRef edge : sewn) {
-                partners.computeIfAbsent(edge, each -> new HashSet<>()).addAll(sewn);
-                patterns.computeIfAbsent(edge, each -> patternOf(each));
-            }
-        }
-    }
-
-    /** One edge of a seam for which a notch is sought. */
-    private final class Side {
-
-        private final SeamSide.Run run;
-        private final Piece piece;
-        private final EdgePattern pattern;
-        private final List<Point> taken;
-
-        /** Leaves out what notches of this name there are: the one that is sought takes their place. */
-        Side(SeamSide.Run run, Name notch) {
-            this.run = run;
-            this.piece = piece(run.edge().piece());
-            List<Notch> others = new ArrayList<>(piece.notches());
-            others.removeIf(each -> each.name().equals(notch));
-            this.pattern = EdgePattern.of(edge(), others);
-            this.taken = others.stream().map(piece::pointOf).toList();
-        }
-
-        /** Tells whether the notch lies off the others of the piece and makes the edge distinct. */
-        boolean suits(Notch notch) {
-            Point at = piece.pointOf(notch);
-            for (Point other : taken) {
-                if (other.distanceTo(at) < CLEAR) {
-                    return false;
+        for (SewnSides sides : seams) {
+            for (Stretch stretch : sides.stretches()) {
+                Sewn known = byEdges.get(stretch.refs());
+                if (known == null) {
+                    known = new Sewn(stretch, piece(stretch.piece()));
+                    byEdges.put(stretch.refs(), known);
+                    sewn.add(known);
+                }
+                for (Stretch partner : sides.stretches()) {
+                    known.partners.addAll(partner.refs());
                 }
             }
-            return isDistinct(
-                    run.edge(), pattern.with(new EdgePattern.Mark(notch.fromStart(pattern.length()), notch.count())));
         }
-
-        private Edge edge() {
-            return piece.edge(run.edge().edge());
+        for (Sewn each : sewn) {
+            sewn.forEach(each::meet);
         }
-    }
-
-    /** Tells whether neither edge of a seam could be taken for one to which the other is not sewn. */
-    boolean isDistinct(SewnPair sewn) {
-        for (SeamSide.Run run : sewn.runs()) {
-            if (!isDistinct(run.edge(), Objects.requireNonNull(patterns.get(run.edge())))) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    /**
-     * Returns the first notch that makes both edges of a seam distinct and lies off the other notches of their pieces.
-     *
-     * @param count how many cuts side by side are tried first
-     */
-    Optional<MatchingNotch> choice(SewnPair sewn, int count) {
-        Name name = sewn.notch();
-        List<Side> sides = sewn.runs().stream().map(run -> new Side(run, name)).toList();
-        return MatchingNotch.first(
-                count, choice -> sides.stream().allMatch(side -> side.suits(sewn.notch(side.run, choice))));
-    }
-
-    /** Sets a notch on both edges of a seam. */
-    void set(SewnPair sewn, MatchingNotch choice) {
-        for (SeamSide.Run run : sewn.runs()) {
-            EdgeRef edge = run.edge();
-            Piece notched = piece(edge.piece()).withNotch(sewn.notch(run, choice));
-            pieces.put(edge.piece(), notched);
-            patterns.put(edge, patternOf(edge));
-        }
-    }
-
-    /** Sets the notches of the first edge of a folded band on its second as well. */
-    void carry(SewnPair sewn) {
-        Name band = sewn.a().edge().piece();
-        pieces.put(band, sewn.carried(piece(band)));
     }
 
     /** Returns the garment with the notches that were set. */
     Garment notched() {
-        return garment.withPieces(List.copyOf(pieces.values()));
+        return garment.withPieces(
+                pieces.values().stream().map(MarkedPiece::piece).toList());
     }
 
-    private boolean isDistinct(EdgeRef edge, EdgePattern pattern) {
-        Set<EdgeRef> own = partners.getOrDefault(edge, Set.of());
-        for (Map.Entry<EdgeRef, EdgePattern> other : patterns.entrySet()) {
-            if (pattern.fits(other.getValue()) && !own.contains(other.getKey())) {
+    /** Returns the notches that there are by now on an edge. */
+    List<Notch> notchesOn(EdgeRef edge) {
+        return piece(edge.piece()).notches().stream()
+                .filter(notch -> notch.edge().equals(edge.edge()))
+                .toList();
+    }
+
+    /** Tells whether a stretch has no notch yet. */
+    boolean isBare(Stretch stretch) {
+        return known(stretch).pattern.marks().isEmpty();
+    }
+
+    /**
+     * Tells whether a stretch could not be taken for one that is not its partner. One without a notch says nothing: it is
+     * taken for any other of like length.
+     */
+    boolean isDistinct(Stretch stretch) {
+        Sewn known = known(stretch);
+        return known.rivals.isEmpty() || (!known.pattern.marks().isEmpty() && isDistinct(known, known.pattern));
+    }
+
+    private static boolean isDistinct(Sewn known, EdgePattern pattern) {
+        for (Sewn rival : known.rivals) {
+            if (pattern.fits(rival.pattern)) {
                 return false;
             }
         }
         return true;
     }
 
-    private EdgePattern patternOf(EdgeRef edge) {
-        Piece piece = piece(edge.piece());
-        return EdgePattern.of(piece.edge(edge.edge()), piece.notches());
+    /** Tells whether notches can be cut at two places that are sewn together. */
+    boolean canBeCut(SewnSides.Match match) {
+        return match.canBeCut(garment);
     }
 
-    private Piece piece(Name name) {
+    /** Tells whether a notch at two places that are sewn together can be cut and would tell both from all others. */
+    boolean wouldTell(SewnSides sides, SewnSides.Match match, Name name, int count) {
+        if (!canBeCut(match)) {
+            return false;
+        }
+        for (LaidSide.Spot spot : match.spots()) {
+            MarkedPiece piece = piece(spot.laid().edge().piece());
+            if (!wouldTell(sides, piece, List.of(spot.notch(name, count)))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Tells whether notches lie off the others of their piece and would tell what they lie on from all others. */
+    private boolean wouldTell(SewnSides sides, MarkedPiece piece, List<Notch> more) {
+        List<Notch> all = piece.with(more);
+        for (Stretch stretch : sides.stretches()) {
+            if (stretch.hasSome(piece.name(), more) && !isDistinct(known(stretch), stretch.pattern(all))) {
+                return false;
+            }
+        }
+        for (Notch notch : more) {
+            if (!piece.hasRoomFor(notch)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Sets notches on a piece if they tell what they lie on from all others. */
+    boolean setIfTold(SewnSides sides, Name name, List<Notch> notches) {
+        MarkedPiece piece = piece(name);
+        boolean told = wouldTell(sides, piece, notches);
+        if (told) {
+            notches.forEach(piece::set);
+            look(piece);
+        }
+        return told;
+    }
+
+    /** Sets a notch at both places of a seam that are sewn together. */
+    void set(SewnSides.Match match, Name name, int count) {
+        for (LaidSide.Spot spot : match.spots()) {
+            MarkedPiece piece = piece(spot.laid().edge().piece());
+            piece.set(spot.notch(name, count));
+            look(piece);
+        }
+    }
+
+    /** Takes off what was set for a seam at an earlier time, copies of it too, and tells whether there was something. */
+    boolean clear(SewnSides sides) {
+        boolean cleared = false;
+        for (MarkedPiece piece : pieces.values()) {
+            if (piece.removeIf(sides::isOwn)) {
+                look(piece);
+                cleared = true;
+            }
+        }
+        return cleared;
+    }
+
+    /** Sets the notches of the first edge of a folded band on its second as well. */
+    void carry(FoldedEdges edges) {
+        MarkedPiece band = piece(edges.piece());
+        band.set(edges.carried(garment, band.notches()));
+    }
+
+    /** Looks at the patterns of a piece anew. */
+    private void look(MarkedPiece piece) {
+        for (Sewn each : sewn) {
+            if (each.piece == piece) {
+                each.pattern = each.stretch.pattern(piece.notches());
+            }
+        }
+    }
+
+    private Sewn known(Stretch stretch) {
+        return Objects.requireNonNull(byEdges.get(stretch.refs()));
+    }
+
+    private MarkedPiece piece(Name name) {
         return Objects.requireNonNull(pieces.get(name));
     }
 }

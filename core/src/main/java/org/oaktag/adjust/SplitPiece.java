@@ -25,8 +25,8 @@ import org.oaktag.measure.Length;
 
 /**
  * Splits a piece along a style line into two pieces, straight or curved. Both new edges are one line, so that they are
- * equal by construction, and carry a notch that fits no other edge of the garment and not its partner turned round. The
- * seam between them is added.
+ * equal by construction, and carry a notch that fits no other edge of the garment and not its partner turned round, with two
+ * cuts on a back. The seam between them is added.
  *
  * <pre>{@code
  * Garment yoked = block.adjust(splitPiece(
@@ -95,7 +95,9 @@ public record SplitPiece(Name piece, LineAcross line, Part left, Part right, Nam
     public Reshaped reshape(Garment garment) {
         Piece whole = garment.piece(piece);
         Splitting splitting = Splitting.of(whole, line, left, right);
-        MatchingNotch notch = MatchingNotch.of(garment, splitting.length());
+        NotchCuts cuts =
+                NotchCuts.of(seam, EdgeRef.of(left.piece(), left.edge()), EdgeRef.of(right.piece(), right.edge()));
+        MatchingNotch notch = MatchingNotch.of(garment, splitting.length(), cuts);
         double at = notch.share() * splitting.length();
         Piece onLeft = splitting.left().withNotch(new Notch(STYLE_NOTCH, left.edge(), End.START, at, notch.count()));
         Piece onRight = splitting.right().withNotch(new Notch(STYLE_NOTCH, right.edge(), End.END, at, notch.count()));

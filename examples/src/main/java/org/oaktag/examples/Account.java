@@ -33,6 +33,7 @@ final class Account {
 
     private static final int MOST_MOVED = 6;
     private static final int MOST_NOTCHES = 2;
+    private static final int ROOM_FOR_NOTCHES = 32;
 
     /** What lines that tell of a step begin with. */
     private static final String STEP = "      ";
@@ -277,10 +278,10 @@ final class Account {
     /** The names of the first notches, as many as there is room for. */
     private static String notches(Operation operation) {
         List<String> names = operation.notches().stream().map(Name::value).toList();
-        return names.size() <= MOST_NOTCHES
-                ? String.join(", ", names)
-                : String.join(", ", names.subList(0, MOST_NOTCHES - 1)) + " and " + (names.size() - MOST_NOTCHES + 1)
-                        + " more";
+        String all = String.join(", ", names);
+        return names.size() <= 1 || (names.size() <= MOST_NOTCHES && all.length() <= ROOM_FOR_NOTCHES)
+                ? all
+                : names.get(0) + " and " + (names.size() - 1) + " more";
     }
 
     static String metres(Lay lay) {
