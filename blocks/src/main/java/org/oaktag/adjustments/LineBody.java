@@ -16,6 +16,7 @@ import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
+import org.oaktag.garment.Notch;
 import org.oaktag.garment.Note;
 import org.oaktag.garment.Piece;
 import org.oaktag.garment.Seam;
@@ -28,7 +29,8 @@ import org.oaktag.measure.Length;
 
 /**
  * Lines front and back: the shell less the neck facings, if there are any, and a pleat at centre back for ease (common
- * practice). A lining that is there already is replaced. Immutable.
+ * practice). A double notch on both sides of the back's neck seam says how far the pleat reaches: from there on they are
+ * sewn flat. A lining that is there already is replaced. Immutable.
  *
  * <pre>{@code
  * Garment lined = top.adjust(faceNeckline(cm(6), shell)).adjust(lineBody(cm(2), lining));
@@ -40,6 +42,10 @@ import org.oaktag.measure.Length;
 public record LineBody(Length pleat, Cloth cloth) implements Step {
 
     private static final double MOST = 40;
+
+    /** How far from the centre of the shell the pleat reaches, as a share of the half of its neckline. */
+    private static final double REACH = 0.25;
+
     private static final String REFIT = "line the body again";
 
     /**
@@ -66,10 +72,17 @@ public record LineBody(Length pleat, Cloth cloth) implements Step {
     public Reshaped reshape(Garment garment) {
         Piece front = ShellBeyondFacing.of(garment, TopNames.FRONT, FinishNames.FRONT_FACING)
                 .piece(FinishNames.FRONT_LINING, cloth);
-        Piece back = pleated(ShellBeyondFacing.of(garment, TopNames.BACK, FinishNames.BACK_FACING)
-                .piece(FinishNames.BACK_LINING, cloth));
+        Piece plain = ShellBeyondFacing.of(garment, TopNames.BACK, FinishNames.BACK_FACING)
+                .piece(FinishNames.BACK_LINING, cloth);
+        double reach = REACH * plain.path(EdgeNames.NECKLINE).length();
+        Piece back = marked(pleated(plain), EdgeNames.NECKLINE, End.START, reach + pleat.mm());
+        boolean faced = garment.hasPiece(FinishNames.BACK_FACING);
+        Piece sewnTo = faced
+                ? marked(garment.piece(FinishNames.BACK_FACING), FaceNeckline.INNER, End.END, reach)
+                : marked(garment.piece(TopNames.BACK), EdgeNames.NECKLINE, End.START, reach);
         Garment lined = Assembly.of(garment)
                 .takeOff(Set.of(FinishNames.FRONT_LINING, FinishNames.BACK_LINING))
+                .put(sewnTo)
                 .put(front)
                 .put(back)
                 .sew(neckSeam(garment, TopNames.FRONT, FinishNames.FRONT_FACING, front.name(), SeamRule.flat()))
@@ -93,7 +106,17 @@ public record LineBody(Length pleat, Cloth cloth) implements Step {
     }
 
     private SeamRule neckRule() {
-        return pleat.mm() > 0 ? SeamRule.eased(pleat) : SeamRule.flat();
+        return pleat.mm() > 0 ? SeamRule.eased(pleat, SeamRule.Span.upTo(FinishNames.PLEAT_NOTCH)) : SeamRule.flat();
+    }
+
+    /** Marks how far the pleat reaches, or takes the mark off where there is none. */
+    private Piece marked(Piece piece, Name edge, End centre, double distance) {
+        if (pleat.mm() > 0) {
+            return piece.withNotch(Notch.paired(FinishNames.PLEAT_NOTCH, edge, centre, distance));
+        }
+        return piece.withNotches(piece.notches().stream()
+                .filter(notch -> !notch.name().equals(FinishNames.PLEAT_NOTCH))
+                .toList());
     }
 
     /** Moves the centre out by the pleat; neckline and hem are prolonged to it, square to the fold. */
@@ -117,7 +140,15 @@ public record LineBody(Length pleat, Cloth cloth) implements Step {
                 edges.add(edge);
             }
         }
-        return piece.withEdges(edges);
+        return piece.withEdges(edges)
+                .withNotches(piece.notches().stream().map(this::beyondPleat).toList());
+    }
+
+    private Notch beyondPleat(Notch notch) {
+        boolean moved = notch.from() == End.START
+                ? notch.edge().equals(EdgeNames.NECKLINE)
+                : notch.edge().equals(EdgeNames.HEM);
+        return moved ? notch.at(Length.mm(notch.distance() + pleat.mm())) : notch;
     }
 
     private static Seam neckSeam(Garment garment, Name shell, Name facing, Name lining, SeamRule rule) {

@@ -32,6 +32,9 @@ public final class FinishNames {
     /** The lining of the back, drawn as its half. */
     public static final Name BACK_LINING = Name.of("back lining");
 
+    /** The notch on both sides of the neck seam of the back lining up to which its pleat reaches. */
+    public static final Name PLEAT_NOTCH = Name.of("pleat");
+
     /** The band round the neckline, drawn as its half from centre front. */
     public static final Name NECKBAND = Name.of("neckband");
 

@@ -8,6 +8,7 @@ import static org.oaktag.adjustments.Finishes.faceNeckline;
 import static org.oaktag.adjustments.Finishes.frontPouch;
 import static org.oaktag.adjustments.Finishes.interfacePiece;
 import static org.oaktag.adjustments.Finishes.lineBody;
+import static org.oaktag.adjustments.Finishes.notchSeams;
 import static org.oaktag.adjustments.Finishes.patchPocket;
 import static org.oaktag.adjustments.Finishes.ribNeckband;
 import static org.oaktag.adjustments.Necklines.growStand;
@@ -33,8 +34,10 @@ import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
+import org.oaktag.garment.Notch;
 import org.oaktag.garment.Note;
 import org.oaktag.garment.Piece;
+import org.oaktag.garment.WalkedSeam;
 import org.oaktag.geometry.Outline;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
@@ -61,6 +64,24 @@ class FinishesTest {
                 15 * top.piece(FinishNames.BACK_LINING).path(EdgeNames.CENTRE).length();
         assertThat(area(top, FinishNames.BACK_FACING) + area(top, FinishNames.BACK_LINING))
                 .isCloseTo(area(top, TopNames.BACK) + pleat, within(1e-3));
+    }
+
+    /** On a half of the back that is 15 mm wider, all of the 15 mm lies at the centre. */
+    @Test
+    void the_lining_is_sewn_flat_beyond_a_double_notch_up_to_which_its_pleat_reaches() {
+        Garment top = observersTop().adjust(faceNeckline(mm(60), JERSEY)).adjust(lineBody(mm(15), JERSEY));
+        for (Garment lined : List.of(top, observersTop().adjust(lineBody(mm(15), JERSEY)), top.adjust(notchSeams()))) {
+            WalkedSeam neck = lined.walkSeams().seam(Name.of("back lining neck"));
+            assertThat(neck.spans()).hasSize(2);
+            assertThat(neck.spans().get(0).to()).isEqualTo("pleat");
+            assertThat(neck.spans().get(0).difference().mm()).isCloseTo(15, within(1e-6));
+            assertThat(neck.spans().get(1).difference().mm()).isCloseTo(0, within(1e-6));
+            assertThat(neck.isTrue()).isTrue();
+            assertThat(lined.piece(FinishNames.BACK_LINING)
+                            .notch(EdgeNames.NECKLINE, Name.of("pleat"))
+                            .map(Notch::count))
+                    .contains(2);
+        }
     }
 
     @Test
