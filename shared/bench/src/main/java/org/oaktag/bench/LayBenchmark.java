@@ -44,8 +44,8 @@ public class LayBenchmark {
     @Param({"1", "2", "4", "8"})
     int tops = 1;
 
-    @Param({"1", "100", "600"})
-    int tries = 600;
+    @Param({"500", "4000"})
+    int tries = 4000;
 
     private final BodyMeasurements body = BodyMeasurements.builder()
             .name("Mira")
@@ -84,7 +84,7 @@ public class LayBenchmark {
         LayBenchmark bench = new LayBenchmark();
         System.out.println("tops  pieces  tries  nap  length mm  bound mm  shelves mm  use %  shelves' use %");
         for (int tops : new int[] {1, 2, 4, 8}) {
-            for (int tries : new int[] {1, 100, 600, 3000}) {
+            for (int tries : new int[] {500, 4000, 16_000}) {
                 for (boolean nap : new boolean[] {true, false}) {
                     bench.tops = tops;
                     bench.tries = tries;
