@@ -186,6 +186,21 @@ class LayTest {
     }
 
     @Test
+    void a_lay_tells_to_buy_what_it_takes_before_the_cloth_shrinks_in_whole_repeats_and_one_more() {
+        Piece[] tiles = {rectangle("tall", new Cut.Single(2), 300, 600), rectangle("wide", new Cut.Single(2), 400, 300)
+        };
+        // 600 mm are left of 640 that shrink by 6.25 %; 1000 mm are left of 1250 that shrink by 20 %.
+        Spread shrinking = Spread.single(mm(1250)).shrinking(percent(6.25), percent(20));
+        assertThat(lay(shrinking.soldBy(mm(1)), tiles).lengthToBuy().mm()).isCloseTo(640, within(1e-6));
+        assertThat(lay(shrinking, tiles).lengthToBuy().mm()).isCloseTo(700, within(1e-6));
+        assertThat(lay(shrinking.soldBy(mm(10)).repeating(mm(320)), tiles)
+                        .lengthToBuy()
+                        .mm())
+                .isCloseTo(960, within(1e-6));
+        assertThat(lay(shrinking.repeating(mm(250)), tiles).lengthToBuy().mm()).isCloseTo(1000, within(1e-6));
+    }
+
+    @Test
     void amounts_out_of_range_are_refused() {
         assertThatThrownBy(() -> Spread.single(mm(50)))
                 .hasMessage("width of the cloth: must be 100.0 mm to 5000.0 mm; got 50.0 mm");

@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.oaktag.PatternException;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.PathNearest;
@@ -156,6 +158,75 @@ class CutLineTest {
                 CutLine.of(back, sideOnly).outline().area() - back.outline().area();
         // The side is straight and square to the armhole, so that the allowance is very nearly a rectangle.
         assertThat(added).isCloseTo(10 * back.path(EdgeNames.SIDE).length(), within(1.0));
+    }
+
+    /** Where along a path its point lies, by the chords of so many parts, which are short by less than 1e-3 mm here. */
+    private static double alongBy(Path path, Point place) {
+        int parts = 20_000;
+        double best = Double.POSITIVE_INFINITY;
+        double along = 0;
+        double at = 0;
+        Point before = path.start();
+        for (int i = 1; i <= parts; i++) {
+            Point next = path.pointAt(path.length() * i / parts);
+            along += before.distanceTo(next);
+            if (next.distanceTo(place) < best) {
+                best = next.distanceTo(place);
+                at = along;
+            }
+            before = next;
+        }
+        return at;
+    }
+
+    /** The cuts of a multiple notch lie 3 to 6 mm apart: common practice. */
+    @ParameterizedTest
+    @EnumSource(NotchCut.class)
+    void a_notch_is_cut_as_often_as_it_counts_about_its_place_and_square_to_its_seam(NotchCut shape) {
+        Map<Name, Double> places = Map.of(Name.of("one"), 90.0, Name.of("two"), 150.0, Name.of("three"), 60.0);
+        Piece back = tightlyBentBack()
+                .withNotch(new Notch(Name.of("one"), EdgeNames.ARMHOLE, End.START, 90, 1))
+                .withNotch(new Notch(Name.of("two"), EdgeNames.SIDE, End.END, 150, 2))
+                .withNotch(new Notch(Name.of("three"), EdgeNames.HEM, End.START, 60, 3));
+        List<Snip> snips = CutLine.of(back, TEN.notched(shape)).snips();
+        int from = 0;
+        for (Notch notch : back.notches()) {
+            Path edge = back.path(notch.edge());
+            double sum = 0;
+            double last = 0;
+            for (int i = 0; i < notch.count(); i++) {
+                Snip snip = snips.get(from + i);
+                double along = alongBy(edge, snip.seam());
+                sum += along;
+                if (i > 0) {
+                    assertThat(along - last)
+                            .as("between two cuts of %s", notch.name())
+                            .isBetween(3.0, 6.0);
+                }
+                last = along;
+                // Square to the chord of 0.2 mm about its foot, and as long as the allowance is wide.
+                Point before = edge.pointAt(along - 0.1);
+                Point after = edge.pointAt(along + 0.1);
+                double slant = snip.cut()
+                        .minus(snip.seam())
+                        .unit()
+                        .dot(after.minus(before).unit());
+                assertThat(slant).as("%s leans", notch.name()).isCloseTo(0, within(1e-3));
+                assertThat(snip.seam().distanceTo(snip.cut())).isCloseTo(10, within(0.02));
+                assertThat(snip.path().start()).isEqualTo(snip.seam());
+                assertThat(snip.path().nearest(snip.cut()).distance())
+                        .as("the mark of %s comes to the edge of the cloth", notch.name())
+                        .isCloseTo(0, within(1e-9));
+            }
+            from += notch.count();
+            double place = places.getOrDefault(notch.name(), 0.0);
+            double expected = notch.from() == End.START ? place : edge.length() - place;
+            assertThat(sum / notch.count()).as("place of %s", notch.name()).isCloseTo(expected, within(0.05));
+        }
+        // All others are those at the ends of the fold.
+        assertThat(snips.subList(from, snips.size()))
+                .allMatch(snip -> Math.abs(snip.seam().x()) < 1e-9)
+                .hasSize(2);
     }
 
     @Test

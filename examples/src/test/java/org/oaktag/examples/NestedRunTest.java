@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
@@ -367,5 +368,70 @@ class NestedRunTest {
         Run run = family("--body", "\u05D0\u05D1", "--body", "../S\u00F8ren <b>");
         assertThat(run.code()).as(run.err()).isZero();
         assertThat(Run.entries(own.resolve("out"))).contains("1").anyMatch(name -> name.matches("2-s[a-z-]*ren-b"));
+    }
+
+    @Test
+    void hostile_names_of_sizes_are_shown_harmlessly_and_whole_in_titles_and_layers() throws IOException {
+        String name = "</svg><script>alert(1)</script> & ) Tj /JS (x) \u202Eevil\u2066 \u05D0\u05D1 \u001B[31m"
+                + "x".repeat(300);
+        String shown = "</svg><script>alert(1)</script> & ) Tj /JS (x) \uFFFDevil\uFFFD \u05D0\u05D1 \uFFFD[31m"
+                + "x".repeat(300);
+        String coat = "\uD83E\uDDE5";
+        Path bodies = Files.writeString(
+                own.resolve("bodies.csv"),
+                "name,figure,bust_girth_cm,height_cm\n\"" + name + "\",woman,94,168\n" + coat + ",woman,104,168\n");
+        Run run = Run.into(own.resolve("out"), "--bodies", bodies.toString(), "--body", name, "--body", coat);
+        assertThat(run.code()).as(run.err()).isZero();
+        assertThat(run.out()).doesNotContain("\u202E", "\u2066", "\u001B");
+        assertThat(Run.entries(own)).containsExactly("bodies.csv", "out");
+        assertThat(Run.entries(own.resolve("out")).stream().filter(each -> !each.startsWith("pattern")))
+                .hasSize(2)
+                .allMatch(each -> each.matches("[12](-[a-z0-9-]{1,40})?"));
+        Run.files(own.resolve("out")).forEach((file, text) -> {
+            if (file.endsWith(".svg") || file.endsWith(".html")) {
+                assertThat(text).as(file).doesNotContain("<script", "\u202E", "\u2066", "\u001B");
+                SvgReader read = SvgReader.read(text.replace("<!DOCTYPE html>", ""));
+                assertThat(read.lettering()).as(file).isNotEmpty();
+                if (file.startsWith("pattern")) {
+                    assertThat(read.title()).as(file).contains(shown).contains(coat);
+                }
+            }
+        });
+        for (String file : List.of("pattern-a4.pdf", "pattern-copy-shop.pdf")) {
+            try (PDDocument document =
+                    Loader.loadPDF(Files.readAllBytes(own.resolve("out").resolve(file)))) {
+                assertThat(document.getDocumentCatalog().getOCProperties().getGroupNames())
+                        .containsExactlyInAnyOrder("size " + shown, "size " + coat);
+                assertThat(document.getDocumentInformation().getTitle())
+                        .isEqualTo("night crew hooded top, for sizes " + shown + ", " + coat);
+                assertThat(document.getDocumentCatalog().getOpenAction()).isNull();
+                assertThat(document.getDocumentCatalog().getNames()).isNull();
+                for (PDPage page : document.getPages()) {
+                    assertThat(page.getAnnotations()).isEmpty();
+                }
+            }
+        }
+    }
+
+    /** Whoever cuts out one size finds its line by its name: names that begin alike are not cut down to what is alike. */
+    @Test
+    void the_legend_has_names_of_two_words_whole() throws IOException {
+        List<String> names = List.of("Hildegard Sonnenberg", "Hildegard Sonnleitner");
+        Path bodies = Files.writeString(
+                own.resolve("bodies.csv"),
+                "name,figure,bust_girth_cm,height_cm\n" + names.get(0) + ",woman,94,168\n" + names.get(1)
+                        + ",woman,104,168\n");
+        Run run = Run.into(
+                own.resolve("out"),
+                Stream.concat(Stream.of("--bodies", bodies.toString()), Stream.of(bodies(names)))
+                        .toArray(String[]::new));
+        assertThat(run.code()).as(run.err()).isZero();
+        for (String file : List.of("pattern.svg", "pattern-a4.html")) {
+            String text = Run.files(own.resolve("out")).getOrDefault(file, "").replace("<!DOCTYPE html>", "");
+            String all = SvgReader.read(text).lettering().stream()
+                    .map(SvgReader.Lettering::text)
+                    .collect(Collectors.joining(" "));
+            assertThat(all).contains("1  cut line, " + names.get(0)).contains("2  cut line, " + names.get(1));
+        }
     }
 }

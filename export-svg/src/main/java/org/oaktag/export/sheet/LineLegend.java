@@ -52,8 +52,9 @@ final class LineLegend {
         for (int i = 0; i < sizes.size(); i++) {
             double middle = y + Font.TEXT.lineHeight() / 2;
             figure.add(Stroke.line(Nest.line(i), Point.of(x, middle), Point.of(x + SAMPLE, middle)));
-            String text = Font.TEXT.fitted((i + 1) + "  " + Nest.line(i).meaning() + ", " + sizes.get(i), WIDEST);
-            y = write(figure, TextBlock.of(text, Font.TEXT), x + SAMPLE + 4, y) + 1.5;
+            String text = (i + 1) + "  " + Nest.line(i).meaning() + ", " + sizes.get(i);
+            String fitted = Font.TEXT.fitted(text, 2 * WIDEST);
+            y = write(figure, TextBlock.wrapped(fitted, Font.TEXT, WIDEST), x + SAMPLE + 4, y) + 1.5;
         }
         List<LineType> types = new ArrayList<>(ON_PIECES);
         if (!sizes.isEmpty()) {

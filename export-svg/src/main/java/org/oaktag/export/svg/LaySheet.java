@@ -285,8 +285,9 @@ final class LaySheet {
         return facts;
     }
 
+    /** To the centimetre at or next above, so that what is bought is never too short. */
     private static String metres(double mm) {
-        return String.format(Locale.ROOT, "%.2f m", mm / 1000);
+        return String.format(Locale.ROOT, "%.2f m", Math.ceil(mm / 10 - 1e-9) / 100);
     }
 
     private Point at(double across, double along) {

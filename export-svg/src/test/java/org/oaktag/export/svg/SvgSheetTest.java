@@ -3,6 +3,7 @@ package org.oaktag.export.svg;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.oaktag.measure.Length.cm;
 import static org.oaktag.measure.Length.mm;
 
 import java.io.IOException;
@@ -10,22 +11,31 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Recipe;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.export.drawing.Font;
+import org.oaktag.export.sheet.Cloths;
 import org.oaktag.export.sheet.Fixture;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Amount;
+import org.oaktag.garment.CutList;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Note;
 import org.oaktag.garment.Piece;
 import org.oaktag.geometry.Point;
+import org.oaktag.lay.Effort;
+import org.oaktag.lay.Lay;
+import org.oaktag.lay.Spread;
 
 /** Sheets of a small top drawn by hand. What they measure is tested where they are read back. */
 class SvgSheetTest {
@@ -134,6 +144,21 @@ class SvgSheetTest {
     void allowances_stand_in_the_header() {
         assertThat(pattern())
                 .contains(">Allowances (industry knit)<", ">6.0 mm: neckline<", ">10.0 mm: all other seams<");
+    }
+
+    /** An eighth of a yard is 114.3 mm: 5 of them are 571.5 mm, for which nobody may be told to buy 0.57 m. */
+    @ParameterizedTest
+    @ValueSource(doubles = {1, 7, 10, 100, 114.3})
+    void a_lay_never_tells_to_buy_less_than_it_takes(double step) {
+        Garment body = Garment.of("trial body", TOP.wearer(), TOP.pieces().subList(0, 2), List.of(), List.of());
+        Spread spread = Spread.single(cm(150)).soldBy(mm(step));
+        Lay lay = Lay.of(CutList.of(body), Fixture.SHELL, Allowances.of("ten", mm(10)), spread, Effort.tries(4));
+        Matcher told = Pattern.compile(">Buy ([0-9.]+) m<")
+                .matcher(SvgSheet.lay(lay, Cloths.of(TOP)).text());
+        assertThat(told.find()).isTrue();
+        double bought = 1000 * Double.parseDouble(told.group(1));
+        double steps = Math.ceil(lay.length().mm() / step);
+        assertThat(bought).isBetween(steps * step - 1e-6, steps * step + 10);
     }
 
     @Test
