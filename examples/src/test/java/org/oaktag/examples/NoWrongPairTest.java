@@ -7,12 +7,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.oaktag.blocks.TopNames;
+import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
 import org.oaktag.garment.Notch;
 import org.oaktag.garment.Piece;
 import org.oaktag.garment.Seam;
@@ -118,5 +122,48 @@ class NoWrongPairTest {
     @Test
     void notches_of_a_seam_meet() {
         assertThat(top(false).walkSeams().seams()).allMatch(WalkedSeam::isTrue);
+    }
+
+    /** How many cuts each notch of a side has, by its name. */
+    private static Map<Name, Integer> cuts(Garment garment, SeamSide side) {
+        Map<Name, Integer> cuts = new TreeMap<>();
+        for (SeamSide.Run run : side.runs()) {
+            garment.piece(run.edge().piece()).notches().stream()
+                    .filter(notch -> notch.edge().equals(run.edge().edge()))
+                    .forEach(notch -> cuts.put(notch.name(), notch.count()));
+        }
+        return cuts;
+    }
+
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void notches_that_meet_have_as_many_cuts(boolean drawstring) {
+        Garment top = top(drawstring);
+        int met = 0;
+        for (Seam seam : top.seams()) {
+            Map<Name, Integer> a = cuts(top, seam.a());
+            Map<Name, Integer> b = cuts(top, seam.b());
+            a.keySet().retainAll(b.keySet());
+            b.keySet().retainAll(a.keySet());
+            assertThat(a).as("%s", seam.name()).isEqualTo(b);
+            met += a.size();
+        }
+        assertThat(met).isGreaterThan(10);
+    }
+
+    /** One cut says front and two say back, on the sleeve as on the body: common practice. */
+    @Test
+    void the_armhole_has_a_single_notch_in_front_and_a_double_one_behind() {
+        Garment top = top(false);
+        for (SeamSide front : List.of(
+                SeamSide.along(TopNames.FRONT, EdgeNames.ARMHOLE),
+                SeamSide.along(TopNames.SLEEVE, EdgeNames.CAP_FRONT))) {
+            assertThat(cuts(top, front)).containsEntry(TopNames.FRONT_NOTCH, 1);
+        }
+        for (SeamSide back : List.of(
+                SeamSide.along(TopNames.BACK, EdgeNames.ARMHOLE),
+                SeamSide.along(TopNames.SLEEVE, EdgeNames.CAP_BACK))) {
+            assertThat(cuts(top, back)).containsEntry(TopNames.BACK_NOTCH, 2);
+        }
     }
 }

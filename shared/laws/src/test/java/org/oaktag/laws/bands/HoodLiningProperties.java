@@ -22,6 +22,8 @@ import org.oaktag.body.BodyMeasurements;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
+import org.oaktag.garment.Piece;
+import org.oaktag.geometry.Path;
 import org.oaktag.testkit.bodies.Adults;
 
 @Domain(Adults.class)
@@ -63,6 +65,29 @@ class HoodLiningProperties {
                 .isCloseTo(length(lined, TopNames.HOOD_SIDE_LINING, HoodNames.FACE), within(EXACT));
         assertThat(lined.finished(HoodNames.FACE_OPENING).mm())
                 .isCloseTo(hooded.finished(HoodNames.FACE_OPENING).mm(), within(EXACT));
+    }
+
+    /** The face of the shell is upright; so is the edge of the facing, and the lining begins as far behind the face. */
+    @Property(tries = 100)
+    void the_facing_is_as_wide_as_asked_all_along(
+            @ForAll BodyMeasurements body, @ForAll @DoubleRange(min = 15, max = 50) double facing) {
+        Garment lined = block(body).adjust(HOOD).adjust(lineHood(mm(facing), JERSEY));
+        Piece shell = lined.piece(TopNames.HOOD_SIDE);
+        Path fold = shell.lines().stream()
+                .filter(line -> line.name().equals(HoodNames.FOLD))
+                .findFirst()
+                .orElseThrow()
+                .path();
+        double face = fold.start().x();
+        assertThat(fold.end().x()).isCloseTo(face, within(EXACT));
+        for (Path edge : List.of(
+                shell.path(HoodNames.FACING_EDGE),
+                lined.piece(TopNames.HOOD_SIDE_LINING).path(HoodNames.FACE))) {
+            for (int i = 0; i <= 20; i++) {
+                double x = edge.pointAt(edge.length() * i / 20).x();
+                assertThat(Math.abs(x - face)).isCloseTo(facing, within(EXACT));
+            }
+        }
     }
 
     @Property(tries = 200)
