@@ -95,11 +95,12 @@ class AssemblyOrderTest {
                 .filter(each -> each.work() instanceof Operation.Join)
                 .toList();
         assertThat(joins).hasSize(seams.size());
-        List<String> order =
-                joins.stream().map(each -> each.name().value()).toList();
+        List<String> order = joins.stream().map(each -> each.name().value()).toList();
         for (String ring : List.of("ring front", "ring back")) {
             for (String closing : List.of("closing tube", "closing middle", "closing ends")) {
-                assertThat(order.indexOf(closing)).as("%s before %s", closing, ring).isLessThan(order.indexOf(ring));
+                assertThat(order.indexOf(closing))
+                        .as("%s before %s", closing, ring)
+                        .isLessThan(order.indexOf(ring));
             }
         }
         assertThat(joins)

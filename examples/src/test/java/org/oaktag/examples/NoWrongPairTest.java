@@ -9,8 +9,10 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.EdgeNames;
@@ -37,9 +39,12 @@ class NoWrongPairTest {
     /** A notch is not worth its cut on an edge as short as this. */
     private static final double SHORT = 25;
 
+    private static Garment block() {
+        return HoodedTop.block(BodyFile.nightCrew().bodies().get(0));
+    }
+
     private static Garment top(boolean drawstring) {
-        var body = BodyFile.nightCrew().bodies().get(0);
-        var played = HoodedTop.recipe(drawstring).play(HoodedTop.block(body));
+        var played = HoodedTop.recipe(drawstring).play(block());
         return played.get(played.size() - 1).after();
     }
 
@@ -135,10 +140,13 @@ class NoWrongPairTest {
         return cuts;
     }
 
+    static Stream<Garment> drafted() {
+        return Stream.of(block(), top(false), top(true));
+    }
+
     @ParameterizedTest
-    @ValueSource(booleans = {false, true})
-    void notches_that_meet_have_as_many_cuts(boolean drawstring) {
-        Garment top = top(drawstring);
+    @MethodSource("drafted")
+    void notches_that_meet_have_as_many_cuts(Garment top) {
         int met = 0;
         for (Seam seam : top.seams()) {
             Map<Name, Integer> a = cuts(top, seam.a());
@@ -148,13 +156,13 @@ class NoWrongPairTest {
             assertThat(a).as("%s", seam.name()).isEqualTo(b);
             met += a.size();
         }
-        assertThat(met).isGreaterThan(10);
+        assertThat(met).isGreaterThanOrEqualTo(2);
     }
 
     /** One cut says front and two say back, on the sleeve as on the body: common practice. */
-    @Test
-    void the_armhole_has_a_single_notch_in_front_and_a_double_one_behind() {
-        Garment top = top(false);
+    @ParameterizedTest
+    @MethodSource("drafted")
+    void the_armhole_has_a_single_notch_in_front_and_a_double_one_behind(Garment top) {
         for (SeamSide front : List.of(
                 SeamSide.along(TopNames.FRONT, EdgeNames.ARMHOLE),
                 SeamSide.along(TopNames.SLEEVE, EdgeNames.CAP_FRONT))) {
