@@ -79,7 +79,7 @@ public record CutVent(Length height, Length width) implements Step {
 
     private Piece cut(Piece piece) {
         Piece vented = SideVent.cut(piece, height.mm(), width.mm());
-        if (!vented.outline().selfCrossings().isEmpty()) {
+        if (vented.outline().meetsItself()) {
             throw PatternException.of(
                     "vent of the " + piece.name(),
                     "must not run into the rest of the piece, such as a sleeve grown on",

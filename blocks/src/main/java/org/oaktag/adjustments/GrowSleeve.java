@@ -179,7 +179,7 @@ public record GrowSleeve(Length below, Angle bend, Optional<Length> gusset) impl
     }
 
     private Piece checked(Piece drawn) {
-        if (!drawn.outline().selfCrossings().isEmpty()) {
+        if (drawn.outline().meetsItself()) {
             throw PatternException.of(
                     "sleeve grown on to the " + drawn.name(),
                     "must not make the piece overlap itself",

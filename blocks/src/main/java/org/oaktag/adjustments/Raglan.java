@@ -175,7 +175,7 @@ public record Raglan(Length onFront, Length onBack, Optional<Length> gusset) imp
     }
 
     private Piece checked(Piece drawn) {
-        if (!drawn.outline().selfCrossings().isEmpty()) {
+        if (drawn.outline().meetsItself()) {
             throw PatternException.of(
                     "raglan",
                     "must not make the " + drawn.name() + " overlap itself",

@@ -128,7 +128,7 @@ public record SleeveCap(Piece sleeve) {
                 Redraw.between(bare.path(EdgeNames.UNDERARM_FRONT), frontUnderarm, hemFront),
                 EdgeNames.UNDERARM_BACK,
                 Redraw.between(bare.path(EdgeNames.UNDERARM_BACK), hemBack, backUnderarm)));
-        if (!capped.outline().selfCrossings().isEmpty()) {
+        if (capped.outline().meetsItself()) {
             throw PatternException.of(
                     "sleeve",
                     "must not overlap itself under the cap that the armhole asks for",

@@ -30,9 +30,6 @@ public final class TopNeckline {
     private static final double MITRE = 10;
     private static final double PAST_SHOULDER = 2;
 
-    /** So many edges has a half with nothing that reaches into it. */
-    private static final int PLAIN = 6;
-
     private TopNeckline() {}
 
     /**
@@ -183,7 +180,7 @@ public final class TopNeckline {
                         Redraw.between(centre, centre.start(), neckline.start())),
                 EdgeNames.SHOULDER,
                 End.END);
-        if (drawn.edges().size() > PLAIN && !drawn.outline().selfCrossings().isEmpty()) {
+        if (drawn.outline().meetsItself()) {
             throw PatternException.of(
                     "neckline of the " + piece.name(),
                     "must not run into the rest of the piece, such as the slash of a gusset or a dart",

@@ -99,7 +99,7 @@ public record CutOnFacing(EdgeRef edge, Length width) implements Step {
         List<InnerLine> lines = new ArrayList<>(before.lines());
         lines.add(new InnerLine(own.with("fold"), InnerLine.Use.FOLD, line));
         Piece faced = before.withoutNotchesOn(own).withEdges(edges).withLines(lines);
-        if (!faced.outline().selfCrossings().isEmpty()) {
+        if (faced.outline().meetsItself()) {
             throw PatternException.of(
                     name(), "must not make the outline cross itself", width.text(), "make the facing narrower");
         }

@@ -66,7 +66,7 @@ public record ExtendEdge(EdgeRef edge, Length by) implements Step {
                         before.before(edge.edge()).name(), parallel.before(),
                         edge.edge(), parallel.path(),
                         before.after(edge.edge()).name(), parallel.after()));
-        if (!after.outline().selfCrossings().isEmpty()) {
+        if (after.outline().meetsItself()) {
             throw PatternException.of(
                     name(), "must not make the outline cross itself", by.text(), "use a smaller width");
         }

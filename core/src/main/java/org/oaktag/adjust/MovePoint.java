@@ -85,7 +85,7 @@ public record MovePoint(Name piece, Place place, Length right, Length down, Leng
         }
         Piece after = Redrawn.of(before, redrawn);
         StraightFold.require(after);
-        if (!after.outline().selfCrossings().isEmpty()) {
+        if (after.outline().meetsItself()) {
             throw PatternException.of(
                     name(),
                     "must not make the outline cross itself",

@@ -99,8 +99,7 @@ public record OpenDart(Name piece, Place place, Length width, Length depth, Name
         Piece opened = before.withNotches(List.of())
                 .withEdges(edges)
                 .withNotches(CarriedNotches.on(notches, edges, edge -> List.of(edge, Dart.past(edge, dart))));
-        if (!before.outline().contains(apex)
-                || !opened.outline().selfCrossings().isEmpty()) {
+        if (!before.outline().contains(apex) || opened.outline().meetsItself()) {
             throw PatternException.of(
                     name(),
                     "must have its apex and legs inside the piece",

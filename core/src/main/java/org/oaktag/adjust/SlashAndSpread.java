@@ -90,7 +90,7 @@ public record SlashAndSpread(Name piece, List<Slash> slashes, Closing closing) i
             }
             piece = next;
         }
-        if (!piece.outline().selfCrossings().isEmpty()) {
+        if (piece.outline().meetsItself()) {
             throw PatternException.of(
                     name(),
                     "must not make the piece overlap itself",

@@ -32,10 +32,15 @@ public interface Step extends Adjustment {
      */
     Reshaped reshape(Garment garment);
 
-    /** {@inheritDoc} */
+    /**
+     * {@inheritDoc}
+     *
+     * @throws org.oaktag.PatternException if it cannot be done, or the outline of a piece that it has drawn anew crosses itself
+     */
     @Override
     default Garment applyTo(Garment garment) {
         Reshaped reshaped = reshape(garment);
+        SoundOutlines.require(name(), garment, reshaped.garment());
         return reshaped.garment().recording(Comparison.change(name(), amounts(), garment, reshaped));
     }
 }

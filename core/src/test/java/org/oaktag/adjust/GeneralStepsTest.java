@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.oaktag.PatternException;
+import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.Edge;
@@ -90,6 +91,38 @@ class GeneralStepsTest {
             assertThat(change.pieces()).containsExactly(NAME);
             assertThat(change.moved()).isEmpty();
         });
+    }
+
+    /** A step of anyone's own, which lays the lower right corner beyond the left edge. */
+    @Test
+    void a_step_that_makes_an_outline_cross_itself_is_refused_whoever_wrote_it() {
+        record Twist() implements Step {
+            @Override
+            public String name() {
+                return "twist the square";
+            }
+
+            @Override
+            public List<Amount> amounts() {
+                return List.of();
+            }
+
+            @Override
+            public Reshaped reshape(Garment garment) {
+                Piece square = garment.piece(NAME);
+                Point out = Point.of(-50, 100);
+                return Reshaped.of(garment.withPiece(square.redrawn(Map.of(
+                        RIGHT, Path.polyline(square.path(RIGHT).start(), out),
+                        LOWER, Path.polyline(out, square.path(LOWER).end())))));
+            }
+        }
+        Garment garment =
+                Garment.of("square", Wearer.of("nobody", false, Map.of()), List.of(SQUARE), List.of(), List.of());
+        assertThatThrownBy(() -> garment.adjust(new Twist()))
+                .isInstanceOf(PatternException.class)
+                .hasMessage("outline of the square: must not cross itself after a step; got one that does after"
+                        + " 'twist the square'; take a smaller amount, or take the step before those that made the"
+                        + " piece so narrow there");
     }
 
     @Test
