@@ -1,8 +1,14 @@
 package org.oaktag.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.oaktag.measure.Length.cm;
 
+import java.awt.geom.Path2D;
+import java.awt.geom.PathIterator;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -10,12 +16,15 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.oaktag.body.BodyMeasurements;
+import org.oaktag.export.drawing.LineType;
 import org.oaktag.export.sheet.Cloths;
 import org.oaktag.export.svg.SvgSheet;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.CutList;
 import org.oaktag.garment.Garment;
+import org.oaktag.geometry.Point;
 import org.oaktag.lay.Effort;
 import org.oaktag.lay.LaidPiece;
 import org.oaktag.lay.Lay;
@@ -88,6 +97,110 @@ class CrewLayTest {
                     .contains(item.owner().wearer() + " " + item.number() + "  "
                             + item.piece().name());
         }
+    }
+
+    /** Turned and reduced, as the bar says; a mirror image would be cut out of the wrong hand, and of cloth with a nap upside down. */
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void a_lay_is_drawn_as_it_lies_reduced_and_turned_but_not_mirrored(boolean folded) {
+        Garment top = top("Mira");
+        Lay lay = lay(List.of(top), (folded ? Spread.folded(cm(190)) : Spread.single(cm(150))).withNap(), 20);
+        SvgReader sheet = SvgReader.read(SvgSheet.lay(lay, Cloths.of(top)).text());
+        List<List<Point2D>> drawn = sheet.paths().stream()
+                .filter(path -> path.width() == LineType.CUT.width())
+                .map(path -> ends(path.shape()))
+                .filter(ends -> ends.size() > 2)
+                .toList();
+        assertThat(drawn).hasSameSizeAs(lay.pieces());
+        double scale = drawn.get(0).get(0).distance(drawn.get(0).get(1))
+                / ends(lay.pieces().get(0))
+                        .get(0)
+                        .distance(ends(lay.pieces().get(0)).get(1));
+        assertThat(sheet.lettering())
+                .extracting(SvgReader.Lettering::text)
+                .anyMatch(text -> text.contains("scale 1:" + Math.round(1 / scale) + ","));
+        Point2D from = drawn.get(0).get(0);
+        Point2D to = ends(lay.pieces().get(0)).get(0);
+        for (int i = 0; i < drawn.size(); i++) {
+            List<Point2D> laid = ends(lay.pieces().get(i));
+            assertThat(drawn.get(i)).hasSameSizeAs(laid);
+            for (int k = 0; k < laid.size(); k++) {
+                Point2D at = drawn.get(i).get(k);
+                // A quarter turn takes what runs along the cloth to the right, and what runs across it upwards.
+                double along = scale * (laid.get(k).getY() - to.getY());
+                double across = scale * (laid.get(k).getX() - to.getX());
+                assertThat(at.getX() - from.getX()).isCloseTo(along, within(1e-3));
+                assertThat(at.getY() - from.getY()).isCloseTo(-across, within(1e-3));
+            }
+        }
+        assertThat(sheet.lettering())
+                .extracting(SvgReader.Lettering::text)
+                .anyMatch(text -> text.contains(folded ? "right side out" : "right side up"));
+    }
+
+    /** On cloth with a nap every arrow points to the left; what is said of a piece that is cut as a pair is how it lies. */
+    @Test
+    void a_lay_tells_which_way_is_up_and_which_hand_a_piece_is_of() {
+        Garment top = top("Mira");
+        Lay lay = lay(List.of(top), Spread.single(cm(150)).withNap(), 20);
+        SvgReader sheet = SvgReader.read(SvgSheet.lay(lay, Cloths.of(top)).text());
+        List<SvgReader.Drawn> lines = sheet.paths();
+        int arrows = 0;
+        int hands = 0;
+        int piece = 0;
+        for (int i = 0; i < lines.size(); i++) {
+            SvgReader.Drawn line = lines.get(i);
+            if (line.width() == LineType.CUT.width() && ends(line.shape()).size() > 2) {
+                LaidPiece laid = lay.pieces().get(piece++);
+                if (laid.item().isMirrored()) {
+                    hands++;
+                    assertThat(sheet.lettering().stream()
+                                    .filter(text -> text.text().equals("mirrored")
+                                            || text.text().equals("as drawn"))
+                                    .filter(text -> line.shape()
+                                            .contains(
+                                                    text.box().getBounds2D().getCenterX(),
+                                                    text.box().getBounds2D().getCenterY()))
+                                    .map(SvgReader.Lettering::text))
+                            .as("%s", name(laid))
+                            .containsExactly(laid.motion().reverses() ? "mirrored" : "as drawn");
+                }
+            } else if (ends(line.shape()).size() == 4
+                    && line.width() == 0
+                    && lines.get(i - 1).colour().equals(LineType.GRAIN.colour())) {
+                // A head of three corners, drawn after its line.
+                Rectangle2D shaft = lines.get(i - 1).shape().getBounds2D();
+                assertThat(line.shape().getBounds2D().getCenterX()).isLessThan(shaft.getCenterX());
+                arrows++;
+            }
+        }
+        assertThat(hands).isEqualTo(4);
+        assertThat(arrows).isEqualTo(lay.pieces().size());
+    }
+
+    private static List<Point2D> ends(LaidPiece piece) {
+        List<Point2D> ends = new ArrayList<>();
+        ends.add(point(piece.outline().path().start()));
+        piece.outline().path().curves().forEach(curve -> ends.add(point(curve.end())));
+        return ends;
+    }
+
+    private static Point2D point(Point point) {
+        return new Point2D.Double(point.x(), point.y());
+    }
+
+    /** Where the curves of a drawn line begin and end. */
+    private static List<Point2D> ends(Path2D shape) {
+        List<Point2D> ends = new ArrayList<>();
+        double[] at = new double[6];
+        for (PathIterator each = shape.getPathIterator(null); !each.isDone(); each.next()) {
+            int type = each.currentSegment(at);
+            if (type != PathIterator.SEG_CLOSE) {
+                int last = type == PathIterator.SEG_CUBICTO ? 4 : 0;
+                ends.add(new Point2D.Double(at[last], at[last + 1]));
+            }
+        }
+        return ends;
     }
 
     private static String name(LaidPiece piece) {

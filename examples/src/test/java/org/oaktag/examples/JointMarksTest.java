@@ -3,7 +3,13 @@ package org.oaktag.examples;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -87,6 +93,42 @@ class JointMarksTest {
             }
         }
         assertThat(numbers).isGreaterThan(40);
+    }
+
+    /** Whoever joins sheets goes by the numbers alone: a number is on two neighbours and on no other sheet, another for each pair. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("printouts")
+    void every_joint_has_a_number_of_its_own_that_only_its_two_sheets_show(String what, Printout printout) {
+        Pattern place = Pattern.compile("Sheet \\d+ of \\d+, column (\\d+), row (\\d+)");
+        Map<String, Set<List<Integer>>> shown = new TreeMap<>();
+        Set<List<Integer>> sheets = new HashSet<>();
+        for (PaperSheet sheet : printout.sheets()) {
+            Matcher found = place.matcher(sheet.title());
+            if (found.matches()) {
+                List<Integer> at = List.of(Integer.parseInt(found.group(1)), Integer.parseInt(found.group(2)));
+                sheets.add(at);
+                for (Placement joints : sheet.placements()) {
+                    if (joints.id().equals("joints")) {
+                        labels(joints).stream()
+                                .filter(number -> figures(number)
+                                        .bounds()
+                                        .overlaps(joints.window().orElseThrow()))
+                                .forEach(number -> shown.computeIfAbsent(
+                                                number.block().lines().get(0).text(), each -> new HashSet<>())
+                                        .add(at));
+                    }
+                }
+            }
+        }
+        Set<Set<List<Integer>>> neighbours = new HashSet<>();
+        for (List<Integer> at : sheets) {
+            for (List<Integer> next : List.of(List.of(at.get(0) + 1, at.get(1)), List.of(at.get(0), at.get(1) + 1))) {
+                if (sheets.contains(next)) {
+                    neighbours.add(Set.of(at, next));
+                }
+            }
+        }
+        assertThat(shown.values()).as(what).containsExactlyInAnyOrderElementsOf(neighbours);
     }
 
     private static void check(Label number, PaperSheet sheet, String what) {

@@ -103,8 +103,9 @@ final class LaySheet {
                 .collect(Collectors.joining("; "));
     }
 
+    /** Which side is up decides the hand of a piece that is cut from the upper layer alone. */
     private static String spread(Lay lay) {
-        return (lay.spread().folded() ? "folded lengthwise" : "in a single layer, right side up")
+        return (lay.spread().folded() ? "folded lengthwise, right side out" : "in a single layer, right side up")
                 + (lay.spread().nap() ? ", with nap: every top lies to the left" : ", without nap");
     }
 

@@ -11,13 +11,21 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.oaktag.PatternException;
 import org.oaktag.export.drawing.Ink;
 import org.oaktag.export.svg.HtmlPages;
 import org.oaktag.garment.Allowances;
+import org.oaktag.garment.Cut;
+import org.oaktag.garment.Edge;
+import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
+import org.oaktag.garment.Grainline;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Piece;
 import org.oaktag.geometry.Bounds;
+import org.oaktag.geometry.Point;
 
 /** A pattern on sheets of every size: all of it, once, inside what a printer prints. */
 class TiledPaperTest {
@@ -65,6 +73,32 @@ class TiledPaperTest {
                 }
             }
         }
+    }
+
+    /** Of A4 less its margins, 190 by 277 mm, one sheet holds the panel where it lies as the panel does. */
+    @ParameterizedTest
+    @CsvSource({"150, 260", "260, 150"})
+    void a_panel_that_fits_on_one_sheet_takes_one_whichever_way_it_lies(double width, double height) {
+        Point a = Point.of(0, 0);
+        Point b = Point.of(width, 0);
+        Point c = Point.of(width, height);
+        Point d = Point.of(0, height);
+        Piece panel = Piece.of(
+                Name.of("panel"),
+                List.of(
+                        Edge.straight(EdgeNames.TOP, a, b),
+                        Edge.straight(EdgeNames.SIDE, b, c),
+                        Edge.straight(EdgeNames.HEM, c, d),
+                        Edge.straight(EdgeNames.CENTRE, d, a)),
+                new Grainline(Point.of(width / 2, 20), Point.of(width / 2, 100)),
+                Cut.single(),
+                Fixture.SHELL);
+        Garment one = Garment.of("panel", TOP.wearer(), List.of(panel), List.of(), List.of());
+        assertThat(Printout.tiled(one, Allowances.of("five", mm(5)), Tiling.on(Paper.A4))
+                        .sheets())
+                .extracting(PaperSheet::title)
+                .filteredOn(title -> title.startsWith("Sheet"))
+                .containsExactly("Sheet 1 of 1, column 1, row 1");
     }
 
     private static boolean inside(Bounds box, Bounds outer) {
