@@ -21,12 +21,12 @@ import org.oaktag.measure.Length;
  * {@link org.oaktag.garment.Notch#count}; where that does not tell the edges apart, the notch moves or has three.
  *
  * <p>A notch lies where both sides are sewn together: as far along both of a flat seam, on whichever of several edges that
- * falls; as far from the end that lies on the fold of the cloth where a seam is lapped; at the same share of the part between
- * two notches, or between a notch and an end, over which a seam is eased, gathered or stretched. A seam that has its fullness
- * all along and no notch yet is marked at the quarters of both sides (common practice). None lies within 10 mm of a corner,
- * the allowance of trade patterns, or 15 mm of a hollow one, that of home patterns (common practice). Both edges of a band
- * that is folded along its middle are sewn on together and are notched alike; an interfacing has no seams of its own. A seam
- * on which no notch would do is named.
+ * falls; where a seam is lapped, as far from the end that lies at a centre, on the fold of the cloth or at a seam of both
+ * hands; at the same share of the part between two notches, or between a notch and an end, over which a seam is eased,
+ * gathered or stretched. A seam that has its fullness all along and no notch yet is marked at the quarters of both sides
+ * (common practice). None lies within 10 mm of a corner, the allowance of trade patterns, or 15 mm of a hollow one, that of
+ * home patterns (common practice). Both edges of a band that is folded along its middle are sewn on together and are notched
+ * alike; an interfacing has no seams of its own. A seam on which no notch would do is named.
  *
  * <p>Immutable.
  */

@@ -23,7 +23,7 @@ import org.oaktag.measure.Length;
  *
  * @param seam the seam
  * @param from the end from which both are laid out, or empty where the sides cannot be laid beside each other: a lap is
- *     known to lie at one end only where the other lies on the fold of the cloth
+ *     known to lie at one end only where the other lies at a centre, on the fold of the cloth or at a seam of both hands
  * @param a its one side
  * @param b its other side
  * @param stretches the stretches of a, then those of b
@@ -54,7 +54,7 @@ record SewnSides(Seam seam, Optional<End> from, LaidSide a, LaidSide b, List<Str
     }
 
     static SewnSides of(Garment garment, Seam seam) {
-        Optional<End> from = seam.rule() instanceof SeamRule.Lapped ? fold(garment, seam) : Optional.of(End.START);
+        Optional<End> from = seam.rule() instanceof SeamRule.Lapped ? centre(garment, seam) : Optional.of(End.START);
         LaidSide a = LaidSide.of(garment, seam.a(), from.orElse(End.START));
         LaidSide b = LaidSide.of(garment, seam.b(), from.orElse(End.START));
         List<Stretch> stretches = new ArrayList<>(a.stretches(garment));
@@ -74,21 +74,26 @@ record SewnSides(Seam seam, Optional<End> from, LaidSide a, LaidSide b, List<Str
                 && side.runs().stream().allMatch(run -> run.edge().piece().equals(piece));
     }
 
-    private static Optional<End> fold(Garment garment, Seam seam) {
+    private static Optional<End> centre(Garment garment, Seam seam) {
         for (End end : End.values()) {
-            if (isOnFold(garment, seam.a(), end) && isOnFold(garment, seam.b(), end)) {
+            if (isAtCentre(garment, seam.a(), end) && isAtCentre(garment, seam.b(), end)) {
                 return Optional.of(end);
             }
         }
         return Optional.empty();
     }
 
-    private static boolean isOnFold(Garment garment, SeamSide side, End end) {
+    private static boolean isAtCentre(Garment garment, SeamSide side, End end) {
         SeamSide.Run run = side.runAt(end);
         Piece piece = garment.piece(run.edge().piece());
         Name edge = run.edge().edge();
         Name beside = (run.cornerAt(end) == End.START ? piece.before(edge) : piece.after(edge)).name();
-        return piece.cut() instanceof Cut.OnFold fold && fold.edge().equals(beside);
+        if (piece.cut() instanceof Cut.OnFold fold) {
+            return fold.edge().equals(beside);
+        }
+        SeamSide own = SeamSide.along(piece.name(), beside);
+        return garment.seams().stream()
+                .anyMatch(seam -> seam.a().equals(own) && seam.b().equals(own));
     }
 
     /** Tells whether fullness is to be spread evenly over the whole seam. */

@@ -255,7 +255,7 @@ final class NotchLaw {
 
     /**
      * Every notch that a seam has gained lies where its like is sewn to it: as far along both sides where they are sewn flat,
-     * at the same share of the part between two notches that were there where there is fullness.
+     * as far from one end where they lap, at the same share of the part between two notches that were there where there is fullness.
      */
     private void checkTogether(Seam seam) {
         Set<Name> gained = new HashSet<>();
@@ -279,10 +279,16 @@ final class NotchLaw {
         }
     }
 
-    private static void checkTogether(Seam seam, double[] place, double[] begin, double[] end) {
+    private void checkTogether(Seam seam, double[] place, double[] begin, double[] end) {
         if (seam.rule() instanceof SeamRule.Flat) {
             assertThat(place[1]).as(seam.name().value()).isCloseTo(place[0], within(ROUNDING));
-        } else if (!(seam.rule() instanceof SeamRule.Lapped)) {
+        } else if (seam.rule() instanceof SeamRule.Lapped) {
+            WalkedSeam walked = after.walkSeams().seam(seam.name());
+            double fromEnd = walked.difference().mm() - (place[1] - place[0]);
+            assertThat(Math.min(Math.abs(place[1] - place[0]), Math.abs(fromEnd)))
+                    .as(seam.name().value())
+                    .isLessThan(ROUNDING);
+        } else {
             assertThat((place[1] - begin[1]) / (end[1] - begin[1]))
                     .as("%s at %s between %s and %s", seam.name(), place, begin, end)
                     .isCloseTo((place[0] - begin[0]) / (end[0] - begin[0]), within(ROUNDING));
