@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.oaktag.measure.Length.inches;
 import static org.oaktag.measure.Length.mm;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -14,7 +15,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.oaktag.PatternException;
+import org.oaktag.export.drawing.Figure;
 import org.oaktag.export.drawing.Ink;
+import org.oaktag.export.drawing.Label;
+import org.oaktag.export.drawing.LineType;
+import org.oaktag.export.drawing.Stroke;
 import org.oaktag.export.svg.HtmlPages;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Cut;
@@ -99,6 +104,25 @@ class TiledPaperTest {
                 .extracting(PaperSheet::title)
                 .filteredOn(title -> title.startsWith("Sheet"))
                 .containsExactly("Sheet 1 of 1, column 1, row 1");
+    }
+
+    /** One cut is said to be a front and two a back, on every paper: common practice. */
+    @Test
+    void the_legend_draws_one_cut_for_a_front_and_two_for_a_back() {
+        Figure figure = new Figure();
+        LineLegend.draw(figure, PatternHead.of(TOP), List.of(), 0, 0);
+        List<String> drawn = new ArrayList<>();
+        for (Ink ink : figure.inks()) {
+            if (ink instanceof Stroke stroke && stroke.type() == LineType.NOTCH) {
+                drawn.add("cut");
+            } else if (ink instanceof Label label) {
+                drawn.add(label.block().lines().get(0).text());
+            }
+        }
+        int single = drawn.indexOf("single notch: front");
+        assertThat(drawn.subList(single - 1, single + 4))
+                .containsExactly("cut", "single notch: front", "cut", "cut", "double notch: back");
+        assertThat(drawn.get(single - 2)).isNotEqualTo("cut");
     }
 
     private static boolean inside(Bounds box, Bounds outer) {
