@@ -128,12 +128,10 @@ public final class TopNeckline {
                 -by,
                 CornerStyle.mitre(MITRE),
                 TOLERANCE);
-        Path inner = moved.splitAt(cut(
-                        piece,
-                        moved,
-                        Path.polyline(centre, piece.path(EdgeNames.CENTRE).start())))
-                .after();
-        return inner.splitAt(cut(piece, inner, shoulder)).before();
+        double atCentre = cut(
+                piece, moved, Path.polyline(centre, piece.path(EdgeNames.CENTRE).start()));
+        Path inner = moved.sub(atCentre, moved.length());
+        return inner.sub(0, cut(piece, inner, shoulder));
     }
 
     /** Returns the neckline of the other piece as it runs on where the shoulders are sewn, so long; straight on where it ends. */

@@ -8,6 +8,7 @@ import static org.oaktag.adjustments.Necklines.boatNeckline;
 import static org.oaktag.adjustments.Necklines.insetNecklineForBand;
 import static org.oaktag.adjustments.Necklines.lowerBackNeckline;
 import static org.oaktag.adjustments.Necklines.narrowNeckline;
+import static org.oaktag.adjustments.Necklines.reshapeBackNeckline;
 import static org.oaktag.adjustments.Necklines.widenNeckline;
 import static org.oaktag.adjustments.Shoulders.dropShoulder;
 import static org.oaktag.adjustments.Shoulders.moveShoulderBack;
@@ -24,6 +25,7 @@ import net.jqwik.api.domains.DomainContext;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Pieces;
 import org.oaktag.adjust.Step;
+import org.oaktag.blocks.NeckStyle;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.EdgeNames;
@@ -64,6 +66,12 @@ class OnceBrokenProperties {
             @ForAll @DoubleRange(min = 40, max = 120) double down,
             @ForAll @DoubleRange(min = 5, max = 40) double width) {
         assertKept(block, lowerBackNeckline(mm(down)), insetNecklineForBand(mm(width)));
+    }
+
+    @Property(tries = 40)
+    void a_square_back_neckline_moved_in_until_it_ends_on_the_shoulder(
+            @ForAll Garment block, @ForAll @DoubleRange(min = 28.2, max = 28.8) double width) {
+        assertKept(block, reshapeBackNeckline(NeckStyle.SQUARE), insetNecklineForBand(mm(width)));
     }
 
     @Property(tries = 40)
