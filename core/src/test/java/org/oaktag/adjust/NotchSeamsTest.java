@@ -92,16 +92,7 @@ class NotchSeamsTest {
     /** Two caps of 206 mm in armholes of 200 mm, each eased in beyond a notch 20 mm from its start. */
     @Test
     void two_eased_seams_that_look_alike_are_told_apart_where_they_are_sewn_together_in_the_ease() {
-        Name from = Name.of("ease begins");
-        SeamRule rule = SeamRule.eased(mm(6), SeamRule.Span.from(from));
-        Garment notched = notched(sewn(
-                List.of(
-                        square(A, 1).withNotch(Notch.single(from, RIGHT, End.START, 20)),
-                        square(B, 1.03).withNotch(Notch.single(from, LEFT, End.START, 20)),
-                        square(C, 1).withNotch(Notch.single(from, RIGHT, End.START, 20)),
-                        square(D, 1.03).withNotch(Notch.single(from, LEFT, End.START, 20))),
-                seam("one", SeamSide.along(A, RIGHT), SeamSide.along(B, LEFT), rule),
-                seam("other", SeamSide.along(C, RIGHT), SeamSide.along(D, LEFT), rule)));
+        Garment notched = notched(easedFrom(20));
         double third = 200 / 3.0;
         assertThat(fromStart(notched, A, RIGHT, "one match")).isCloseTo(third, EXACT);
         assertThat(fromStart(notched, B, LEFT, "one match")).isCloseTo(20 + (third - 20) * 186 / 180, EXACT);
@@ -109,19 +100,36 @@ class NotchSeamsTest {
         assertThat(notched.walkSeams().isTrue()).isTrue();
     }
 
+    /** Two seams alike, each eased from a notch so far from its start. */
+    private static Garment easedFrom(double start) {
+        Name from = Name.of("ease begins");
+        SeamRule rule = SeamRule.eased(mm(6), SeamRule.Span.from(from));
+        return sewn(
+                List.of(
+                        square(A, 1).withNotch(Notch.single(from, RIGHT, End.START, start)),
+                        square(B, 1.03).withNotch(Notch.single(from, LEFT, End.START, start)),
+                        square(C, 1).withNotch(Notch.single(from, RIGHT, End.START, start)),
+                        square(D, 1.03).withNotch(Notch.single(from, LEFT, End.START, start))),
+                seam("one", SeamSide.along(A, RIGHT), SeamSide.along(B, LEFT), rule),
+                seam("other", SeamSide.along(C, RIGHT), SeamSide.along(D, LEFT), rule));
+    }
+
+    /** Two squares of these sizes sewn one after the other to a third of size 1, whose foot is sewn to a fourth. */
+    private static Garment twoBesideOne(double one, double other) {
+        return sewn(
+                List.of(square(A, one), square(B, other), square(C, 1), square(D, 1)),
+                seam(
+                        "long",
+                        SeamSide.along(A, RIGHT).then(SeamSide.along(B, RIGHT)),
+                        SeamSide.along(C, LEFT),
+                        SeamRule.flat()),
+                seam("foot", SeamSide.along(C, LOWER), SeamSide.along(D, LOWER), SeamRule.flat()));
+    }
+
     /** The same below the ease, which begins 150 mm from the start: there both sides lie flat on each other. */
     @Test
     void below_the_ease_the_notches_lie_equally_far_along() {
-        Name from = Name.of("ease begins");
-        SeamRule rule = SeamRule.eased(mm(6), SeamRule.Span.from(from));
-        Garment notched = notched(sewn(
-                List.of(
-                        square(A, 1).withNotch(Notch.single(from, RIGHT, End.START, 150)),
-                        square(B, 1.03).withNotch(Notch.single(from, LEFT, End.START, 150)),
-                        square(C, 1).withNotch(Notch.single(from, RIGHT, End.START, 150)),
-                        square(D, 1.03).withNotch(Notch.single(from, LEFT, End.START, 150))),
-                seam("one", SeamSide.along(A, RIGHT), SeamSide.along(B, LEFT), rule),
-                seam("other", SeamSide.along(C, RIGHT), SeamSide.along(D, LEFT), rule)));
+        Garment notched = notched(easedFrom(150));
         assertThat(fromStart(notched, A, RIGHT, "one match")).isCloseTo(200 / 3.0, EXACT);
         assertThat(fromStart(notched, B, LEFT, "one match")).isCloseTo(200 / 3.0, EXACT);
         assertThat(notched.walkSeams().isTrue()).isTrue();
@@ -130,14 +138,7 @@ class NotchSeamsTest {
     /** A yoke of 80 mm and a panel of 120 mm against 200 mm, which its own lower edges of 200 mm look like. */
     @Test
     void a_notch_on_a_side_of_several_edges_is_carried_onto_the_edge_on_which_it_falls() {
-        Garment notched = notched(sewn(
-                List.of(square(A, 0.4), square(B, 0.6), square(C, 1), square(D, 1)),
-                seam(
-                        "long",
-                        SeamSide.along(A, RIGHT).then(SeamSide.along(B, RIGHT)),
-                        SeamSide.along(C, LEFT),
-                        SeamRule.flat()),
-                seam("foot", SeamSide.along(C, LOWER), SeamSide.along(D, LOWER), SeamRule.flat())));
+        Garment notched = notched(twoBesideOne(0.4, 0.6));
         assertThat(fromStart(notched, C, LEFT, "long match")).isCloseTo(200 / 3.0, EXACT);
         assertThat(fromStart(notched, A, RIGHT, "long match")).isCloseTo(200 / 3.0, EXACT);
         assertThat(notched.piece(B).notches()).isEmpty();
@@ -147,14 +148,7 @@ class NotchSeamsTest {
     /** A third of 200 mm, the first place that is tried, lies 6.7 mm beyond an edge of 60 mm: no place for a cut. */
     @Test
     void no_notch_lies_in_the_allowance_of_the_seam_across_a_corner() {
-        Garment notched = notched(sewn(
-                List.of(square(A, 0.3), square(B, 0.7), square(C, 1), square(D, 1)),
-                seam(
-                        "long",
-                        SeamSide.along(A, RIGHT).then(SeamSide.along(B, RIGHT)),
-                        SeamSide.along(C, LEFT),
-                        SeamRule.flat()),
-                seam("foot", SeamSide.along(C, LOWER), SeamSide.along(D, LOWER), SeamRule.flat())));
+        Garment notched = notched(twoBesideOne(0.3, 0.7));
         assertThat(fromStart(notched, C, LEFT, "long match")).isCloseTo(50, EXACT);
         assertThat(fromStart(notched, A, RIGHT, "long match")).isCloseTo(50, EXACT);
     }
