@@ -153,7 +153,8 @@ public final class Comparison {
         }
     }
 
-    private static boolean hasEdgesOf(Optional<Piece> other, Piece piece) {
+    /** Tells whether there is another piece and it has the very edges of this one. */
+    static boolean hasEdgesOf(Optional<Piece> other, Piece piece) {
         return other.isPresent() && other.get().edges().equals(piece.edges());
     }
 

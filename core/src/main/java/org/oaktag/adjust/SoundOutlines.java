@@ -1,6 +1,5 @@
 package org.oaktag.adjust;
 
-import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Piece;
@@ -19,9 +18,7 @@ final class SoundOutlines {
      */
     static void require(String step, Garment before, Garment after) {
         for (Piece piece : after.pieces()) {
-            Optional<Piece> old = before.findPiece(piece.name());
-            boolean stands = old.isPresent() && old.get().edges().equals(piece.edges());
-            if (!stands && crossesItself(piece.outline())) {
+            if (!Comparison.hasEdgesOf(before.findPiece(piece.name()), piece) && crossesItself(piece.outline())) {
                 throw PatternException.of(
                         "outline of the " + piece.name(),
                         "must not cross itself after a step",
