@@ -1,7 +1,10 @@
 package org.oaktag.lay;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -85,6 +88,15 @@ final class Nesting {
 
     double gap() {
         return gap;
+    }
+
+    /** Returns the parts with the greatest measure first; of equals, as they come. */
+    int[] greatestFirst(ToDoubleFunction<Part> measure) {
+        return IntStream.range(0, parts.size())
+                .boxed()
+                .sorted(Comparator.comparingDouble(i -> -measure.applyAsDouble(parts.get(i))))
+                .mapToInt(i -> i)
+                .toArray();
     }
 
     /** Returns the height of a shape, mm. */

@@ -1,9 +1,7 @@
 package org.oaktag.lay;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.IntStream;
 
 /**
  * Lays parts one by one in a given order, each as near to the beginning of the cloth as it goes and then as near to the
@@ -27,20 +25,11 @@ final class Packing {
                 part -> part.shapes().get(0).height(),
                 part -> part.shapes().get(0).width(),
                 part -> part.shapes().get(0).height() * part.shapes().get(0).width());
-        Layout best = lay(greatestFirst(measures.get(0)));
+        Layout best = lay(nesting.greatestFirst(measures.get(0)));
         for (ToDoubleFunction<Part> measure : measures.subList(1, measures.size())) {
-            best = best.orBetter(lay(greatestFirst(measure)));
+            best = best.orBetter(lay(nesting.greatestFirst(measure)));
         }
         return best;
-    }
-
-    private int[] greatestFirst(ToDoubleFunction<Part> measure) {
-        List<Part> parts = nesting.parts();
-        return IntStream.range(0, parts.size())
-                .boxed()
-                .sorted(Comparator.comparingDouble(i -> -measure.applyAsDouble(parts.get(i))))
-                .mapToInt(i -> i)
-                .toArray();
     }
 
     /** Lays all parts in an order. */
@@ -56,7 +45,7 @@ final class Packing {
         int part = order[place];
         double best = Double.POSITIVE_INFINITY;
         for (int way : nesting.ways(part)) {
-            double height = nesting.shapes().get(way).height();
+            double height = nesting.height(way);
             for (int at = 0; at <= nesting.lastColumn(way); at++) {
                 double lowest = placed.lowest(way, at, order, place, best - height);
                 if (lowest + height < best - Placed.TOUCHING) {

@@ -46,6 +46,7 @@ final class Separation {
      */
     double separate(Placed placed, double length) {
         Overlaps overlaps = new Overlaps(nesting, placed);
+        Column column = new Column(nesting, placed, overlaps);
         int until = Math.max(0, left - PATIENCE * parts.length);
         Placed best = placed.copy();
         double least = overlaps.total();
@@ -55,7 +56,7 @@ final class Separation {
             for (int part : order) {
                 if (overlaps.of(part) > 0 && left > until) {
                     left--;
-                    relocate(part, placed, overlaps, length);
+                    relocate(part, placed, overlaps, column, length);
                 }
             }
             overlaps.weigh();
@@ -69,8 +70,8 @@ final class Separation {
     }
 
     /** Moves a part to where it overlaps least. */
-    private void relocate(int part, Placed placed, Overlaps overlaps, double length) {
-        Place place = new Place(part, placed, overlaps, length);
+    private void relocate(int part, Placed placed, Overlaps overlaps, Column column, double length) {
+        Place place = new Place(part, placed, overlaps, column, length);
         for (int way : nesting.ways(part)) {
             int columns = nesting.lastColumn(way) + 1;
             int first = lots.below(columns);
@@ -98,9 +99,9 @@ final class Separation {
         private int column;
         private double y;
 
-        Place(int part, Placed placed, Overlaps overlaps, double length) {
+        Place(int part, Placed placed, Overlaps overlaps, Column there, double length) {
             this.part = part;
-            this.there = new Column(nesting, placed, overlaps);
+            this.there = there;
             this.length = length;
             this.least = overlaps.of(part) - Placed.TOUCHING;
             this.shape = placed.shape[part];

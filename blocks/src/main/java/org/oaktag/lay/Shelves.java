@@ -1,8 +1,6 @@
 package org.oaktag.lay;
 
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * Lays parts on shelves by the boxes round them, the tallest first, each on the last shelf or on a new one: "next fit
@@ -21,7 +19,7 @@ final class Shelves {
         double shelf = 0;
         double tall = 0;
         double x = 0;
-        for (int part : tallestFirst(parts)) {
+        for (int part : nesting.greatestFirst(each -> each.shapes().get(0).height())) {
             Shape shape = parts.get(part).shapes().get(0);
             if (x > 0 && (shape.onFold() || x + shape.width() > nesting.width())) {
                 shelf += tall + nesting.gap();
@@ -33,14 +31,5 @@ final class Shelves {
             x += shape.width() + nesting.gap();
         }
         return Layout.of(List.of(seats), nesting);
-    }
-
-    private static int[] tallestFirst(List<Part> parts) {
-        return IntStream.range(0, parts.size())
-                .boxed()
-                .sorted(Comparator.comparingDouble(
-                        i -> -parts.get(i).shapes().get(0).height()))
-                .mapToInt(i -> i)
-                .toArray();
     }
 }
