@@ -3,6 +3,7 @@ package org.oaktag.lay;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Function;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Allowances;
@@ -90,6 +91,11 @@ public record Lay(Cloth cloth, Spread spread, List<LaidPiece> pieces) {
     /** Returns how much of the cloth to buy; see {@link Spread#toBuy}. */
     public Length lengthToBuy() {
         return spread.toBuy(length());
+    }
+
+    /** Returns how much of the cloth to buy in metres, to the centimetre at or next above, so that it is never too short. */
+    public String lengthToBuyText() {
+        return String.format(Locale.ROOT, "%.2f m", Math.ceil(lengthToBuy().mm() / 10 - 1e-9) / 100);
     }
 
     /** Returns the area of cloth in the pieces, all layers counted, mm². */

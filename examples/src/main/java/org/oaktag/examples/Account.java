@@ -240,7 +240,7 @@ final class Account {
         for (Lay lay : lays) {
             table.row(
                     lay.cloth().use().value(),
-                    metres(lay),
+                    lay.lengthToBuyText(),
                     String.format(Locale.ROOT, "%.0f cm", lay.spread().width().cm()),
                     (lay.spread().folded() ? "folded" : "single")
                             + (lay.spread().nap() ? ", with nap" : ", without nap"),
@@ -282,10 +282,6 @@ final class Account {
         return names.size() <= 1 || (names.size() <= MOST_NOTCHES && all.length() <= ROOM_FOR_NOTCHES)
                 ? all
                 : names.get(0) + " and " + (names.size() - 1) + " more";
-    }
-
-    static String metres(Lay lay) {
-        return String.format(Locale.ROOT, "%.2f m", lay.lengthToBuy().mm() / 1000);
     }
 
     static String tenths(Length length) {

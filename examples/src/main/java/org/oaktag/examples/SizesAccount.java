@@ -1,9 +1,7 @@
 package org.oaktag.examples;
 
-import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.IntFunction;
 import org.oaktag.blocks.FitCheck;
@@ -46,11 +44,7 @@ final class SizesAccount {
 
     /** Returns the folder of what tells of the size at that place alone: its number, and its name as far as it has letters for it. */
     static String folder(int size, MadeTop top) {
-        String plain = Normalizer.normalize(top.body().name(), Normalizer.Form.NFD)
-                .replaceAll("\\p{M}", "")
-                .toLowerCase(Locale.ROOT)
-                .replaceAll("[^a-z0-9]+", "-")
-                .replaceAll("^-|-$", "");
+        String plain = FileWords.of(top.body().name());
         String cut = plain.substring(0, Math.min(plain.length(), 40)).replaceAll("-$", "");
         return (size + 1) + (cut.isEmpty() ? "" : "-" + cut);
     }
@@ -96,7 +90,7 @@ final class SizesAccount {
                     lay.cloth().use().value(),
                     i -> plans.get(i).lays().stream()
                             .filter(each -> each.cloth().equals(lay.cloth()))
-                            .map(Account::metres)
+                            .map(Lay::lengthToBuyText)
                             .findFirst());
         }
         text.add(table);

@@ -22,7 +22,6 @@ record StepName(int number, Change change) {
     }
 
     String file() {
-        String words = change.step().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
-        return String.format(Locale.ROOT, "%02d-%s", number, words.replaceAll("^-|-$", ""));
+        return String.format(Locale.ROOT, "%02d-%s", number, FileWords.of(change.step()));
     }
 }

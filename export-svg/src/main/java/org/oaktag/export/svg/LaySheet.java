@@ -3,7 +3,6 @@ package org.oaktag.export.svg;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -243,7 +242,7 @@ final class LaySheet {
 
     private void table() {
         double x = Page.WIDTH - Page.MARGIN - TABLE_WIDTH;
-        double y = page.write(TextBlock.of("Buy " + metres(lay.lengthToBuy().mm()), Font.NAME), x, page.top()) + 2;
+        double y = page.write(TextBlock.of("Buy " + lay.lengthToBuyText(), Font.NAME), x, page.top()) + 2;
         for (String text : facts()) {
             y = page.write(TextBlock.wrapped(text, Font.SMALL, TABLE_WIDTH), x, y);
         }
@@ -284,11 +283,6 @@ final class LaySheet {
         }
         facts.add("sold in steps of " + spread.soldBy().text());
         return facts;
-    }
-
-    /** To the centimetre at or next above, so that what is bought is never too short. */
-    private static String metres(double mm) {
-        return String.format(Locale.ROOT, "%.2f m", Math.ceil(mm / 10 - 1e-9) / 100);
     }
 
     private Point at(double across, double along) {
