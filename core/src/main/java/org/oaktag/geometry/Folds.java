@@ -12,23 +12,42 @@ final class Folds {
 
     private Folds() {}
 
-    /** Returns the parameters in (0, 1), rising, at which the curve may turn back on its line; none if it bends off it by more. */
+    /** Returns the parameters in (0, 1), rising, at which the curve turns back on its line; none if it bends off it by more. */
     static double[] of(Curve curve, double tolerance) {
         if (!(curve instanceof Cubic cubic)) {
             return NONE;
         }
-        Vector one = cubic.control1().minus(cubic.start());
-        Vector two = cubic.control2().minus(cubic.start());
-        Vector end = cubic.end().minus(cubic.start());
-        Vector longest = one.length() > two.length() ? one : two;
-        longest = end.length() > longest.length() ? end : longest;
-        if (longest.length() <= tolerance) {
+        Vector longest = longest(cubic);
+        if (longest.length() <= tolerance || !isStraight(cubic, tolerance)) {
             return NONE;
         }
         Vector along = longest.unit();
-        double off =
-                Math.max(Math.abs(along.cross(one)), Math.max(Math.abs(along.cross(two)), Math.abs(along.cross(end))));
-        return off > tolerance ? NONE : Polynomials.stationary(0, along.dot(one), along.dot(two), along.dot(end));
+        double[] sides = {
+            along.dot(cubic.control1().minus(cubic.start())),
+            along.dot(cubic.control2().minus(cubic.control1())),
+            along.dot(cubic.end().minus(cubic.control2()))
+        };
+        return Polynomials.changesOfSign(sides, Polynomials.roots(sides));
+    }
+
+    /** Tells whether all control points lie within the tolerance of one line through the start. */
+    static boolean isStraight(Cubic cubic, double tolerance) {
+        Vector longest = longest(cubic);
+        if (longest.length() <= tolerance) {
+            return true;
+        }
+        Vector along = longest.unit();
+        double one = Math.abs(along.cross(cubic.control1().minus(cubic.start())));
+        double two = Math.abs(along.cross(cubic.control2().minus(cubic.start())));
+        return Math.max(Math.max(one, two), Math.abs(along.cross(cubic.end().minus(cubic.start())))) <= tolerance;
+    }
+
+    private static Vector longest(Cubic cubic) {
+        Vector one = cubic.control1().minus(cubic.start());
+        Vector two = cubic.control2().minus(cubic.start());
+        Vector end = cubic.end().minus(cubic.start());
+        Vector longer = one.length() > two.length() ? one : two;
+        return end.length() > longer.length() ? end : longer;
     }
 
     /** Returns what two curves have in common, each of their runs by itself. */

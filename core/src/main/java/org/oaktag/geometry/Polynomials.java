@@ -98,6 +98,21 @@ final class Polynomials {
         return Arrays.copyOf(found, count);
     }
 
+    /** Returns those of the roots, rising, that lie inside 0 to 1 and at which the polynomial goes over from one sign to the other. */
+    static double[] changesOfSign(double[] bernstein, double[] roots) {
+        double[] found = new double[roots.length];
+        int count = 0;
+        for (int i = 0; i < roots.length; i++) {
+            double before = i == 0 ? 0 : roots[i - 1];
+            double after = i + 1 < roots.length ? roots[i + 1] : 1;
+            double product = value(bernstein, 0.5 * (before + roots[i])) * value(bernstein, 0.5 * (roots[i] + after));
+            if (inside(roots[i]) && product < 0) {
+                found[count++] = roots[i];
+            }
+        }
+        return Arrays.copyOf(found, count);
+    }
+
     private static boolean isZero(double[] bernstein) {
         for (double b : bernstein) {
             if (b != 0) {
