@@ -3,7 +3,9 @@ package org.oaktag.adjustments;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.oaktag.blocks.TopChecks;
 import org.oaktag.garment.FinishedMeasure;
+import org.oaktag.garment.FitCheck;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
@@ -21,12 +23,14 @@ final class Assembly {
     private final List<Piece> pieces;
     private final List<Seam> seams;
     private final List<FinishedMeasure> measures;
+    private List<FitCheck> checks;
 
     private Assembly(Garment garment) {
         this.garment = garment;
         this.pieces = new ArrayList<>(garment.pieces());
         this.seams = new ArrayList<>(garment.seams());
         this.measures = new ArrayList<>(garment.measures());
+        this.checks = garment.checks();
     }
 
     /** Begins with all that the garment has. */
@@ -94,8 +98,14 @@ final class Assembly {
         return this;
     }
 
+    /** Asks a question of the fit, in the place of the one of its name, if any. */
+    Assembly check(FitCheck check) {
+        checks = TopChecks.with(checks, check);
+        return this;
+    }
+
     Garment done() {
-        return garment.with(pieces, seams, measures);
+        return garment.with(pieces, seams, measures).withChecks(checks);
     }
 
     private static FinishedMeasure with(FinishedMeasure measure, FinishedMeasure.Term term) {

@@ -33,8 +33,6 @@ import org.oaktag.measure.Length;
  */
 public record BoatNeckline(Length shoulder, Length depth) implements Step {
 
-    private static final double LEAST_DEPTH = 10;
-
     /** A boat neckline deeper than this share of its half-width is a round one. */
     private static final double MOST_DEPTH = 0.6;
 
@@ -71,7 +69,7 @@ public record BoatNeckline(Length shoulder, Length depth) implements Step {
             Point was = piece.path(EdgeNames.NECKLINE).start();
             double level = name.equals(TopNames.FRONT)
                     ? sideNeck.y() + depth.mm()
-                    : Math.max(was.y(), sideNeck.y() + BACK_SHARE * depth.mm());
+                    : Math.max(was.y(), sideNeck.y() + backDepth(sideNeck.x() - was.x()));
             Point centre = Point.of(was.x(), level);
             redrawn = redrawn.withPiece(TopNeckline.boat(piece, centre, left));
             dimensions.add(new Dimension(name, sideNeck, left.end(), shoulder.text()));
@@ -100,7 +98,11 @@ public record BoatNeckline(Length shoulder, Length depth) implements Step {
                 left(piece).start().x() - piece.path(EdgeNames.NECKLINE).start().x();
         return new Range.Limits(
                 "on a neckline " + Length.mm(half).text() + " wide on each side its depth must be",
-                Length.mm(LEAST_DEPTH),
+                Length.mm(TopNeckline.leastDepth(half)),
                 Length.mm(MOST_DEPTH * half));
+    }
+
+    private double backDepth(double half) {
+        return Math.max(BACK_SHARE * depth.mm(), TopNeckline.leastDepth(half));
     }
 }

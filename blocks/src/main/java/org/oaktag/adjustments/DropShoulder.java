@@ -78,6 +78,17 @@ public record DropShoulder(Length by, Angle bend, boolean sleeveFollows) impleme
 
     @Override
     public Reshaped reshape(Garment garment) {
+        Reshaped told = FairLines.told(
+                garment,
+                drawn(garment),
+                share -> new DropShoulder(by.times(share), bend, false)
+                        .drawn(garment)
+                        .garment(),
+                share -> by.times(share).text());
+        return SleeveFollows.after(told, sleeveFollows);
+    }
+
+    private Reshaped drawn(Garment garment) {
         List<Dimension> dimensions = new ArrayList<>();
         Garment dropped = garment;
         for (Name name : List.of(TopNames.FRONT, TopNames.BACK)) {
@@ -110,7 +121,6 @@ public record DropShoulder(Length by, Angle bend, boolean sleeveFollows) impleme
             notes.add(Note.done("the cap was only " + cap.height().text() + " high and lost " + offCap.text()
                     + "; the sleeve lost the other " + offHem.text() + " at its hem"));
         }
-        Reshaped reshaped = new Reshaped(dropped, notes, dimensions);
-        return SleeveFollows.after(reshaped, sleeveFollows);
+        return new Reshaped(dropped, notes, dimensions);
     }
 }

@@ -59,6 +59,17 @@ public record ExtendShoulder(Length by, boolean sleeveFollows) implements Step {
 
     @Override
     public Reshaped reshape(Garment garment) {
+        Reshaped told = FairLines.told(
+                garment,
+                drawn(garment),
+                share -> new ExtendShoulder(by.times(share), false)
+                        .drawn(garment)
+                        .garment(),
+                share -> by.times(share).text());
+        return SleeveFollows.after(told, sleeveFollows);
+    }
+
+    private Reshaped drawn(Garment garment) {
         List<Dimension> dimensions = new ArrayList<>();
         Garment extended = garment;
         for (Name name : TopBody.HALVES) {
@@ -77,7 +88,6 @@ public record ExtendShoulder(Length by, boolean sleeveFollows) implements Step {
                 + extended.finished(TopNames.ARMHOLE_GIRTH)
                         .minus(garment.finished(TopNames.ARMHOLE_GIRTH))
                         .text());
-        Reshaped reshaped = new Reshaped(extended, List.of(rule), dimensions);
-        return SleeveFollows.after(reshaped, sleeveFollows);
+        return new Reshaped(extended, List.of(rule), dimensions);
     }
 }

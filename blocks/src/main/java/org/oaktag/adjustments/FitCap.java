@@ -7,24 +7,25 @@ import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
+import org.oaktag.blocks.CapBand;
 import org.oaktag.blocks.CapFit;
+import org.oaktag.blocks.CapShare;
 import org.oaktag.blocks.SleeveCap;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopPieces;
-import org.oaktag.body.BodyMeasure;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
-import org.oaktag.garment.Name;
 import org.oaktag.garment.Note;
 import org.oaktag.measure.Length;
 
 /**
  * Draws the sleeve cap anew so that it walks round the armhole with an ease. The lower part of each half is the
- * armhole's own underarm curve up to the notch, a smooth crown joins them, and each half is solved against its own half
+ * armhole's own underarm curve, a smooth crown joins them, and each half is solved against its own half
  * of the armhole, so that the top lands on the shoulder seam. What is solved is the width, at the height that the cap has
- * or at one that is asked for: a lower cap makes a wider sleeve. Where the height that it has cannot be kept, the cap is
- * raised or lowered to the nearest that can, and the step says so; a height that is asked for is kept or refused.
+ * or at one that is asked for: a lower cap makes a wider sleeve. Where the height that it has cannot be kept, or leaves the
+ * {@linkplain CapBand band} of its kind of sleeve, the cap is raised or lowered to the nearest that does, and the step says
+ * so; a height that is asked for is kept or refused, with a caution where it leaves the band.
  *
  * <pre>{@code
  * Garment fitted = block.adjust(lowerArmhole(mm(12))).adjust(fitCapToArmhole(mm(6)));
@@ -37,7 +38,6 @@ import org.oaktag.measure.Length;
  */
 public record FitCap(Length ease, Optional<Length> height) implements Step {
 
-    private static final Name UPPER_ARM = BodyMeasure.UPPER_ARM_GIRTH.asName();
     private static final double LEAST_EASE = -10;
     private static final double MOST_EASE = 60;
     private static final double MOVED = 1e-6;
@@ -80,13 +80,14 @@ public record FitCap(Length ease, Optional<Length> height) implements Step {
                 ease);
         SleeveCap cap = SleeveCap.of(TopPieces.sleeveWithCap(garment));
         CapFit.Solved solved =
-                fit.atHeight(height.orElseGet(() -> possible(fit, cap)).mm());
+                fit.atHeight(height.orElseGet(() -> possible(garment, fit, cap)).mm());
         Garment fitted = NewCap.on(SleeveCap.easedBy(garment, ease), fit, solved);
         return new Reshaped(fitted, notes(garment, fitted, fit, cap, solved), List.of(NewCap.width(fitted, solved)));
     }
 
-    private static Length possible(CapFit fit, SleeveCap cap) {
-        return Length.mm(Math.min(Math.max(cap.height().mm(), fit.leastHeight()), fit.mostHeight()));
+    private static Length possible(Garment garment, CapFit fit, SleeveCap cap) {
+        double wanted = CapShare.of(garment, cap.height()).nearestInBand().mm();
+        return Length.mm(Math.min(Math.max(wanted, fit.leastHeight()), fit.mostHeight()));
     }
 
     private List<Note> notes(Garment before, Garment after, CapFit fit, SleeveCap cap, CapFit.Solved solved) {
@@ -103,16 +104,10 @@ public record FitCap(Length ease, Optional<Length> height) implements Step {
         notes.add(Note.rule("the ease lies above the notches, none under the arm"));
         double raised = solved.height() - cap.height().mm();
         if (height.isEmpty() && Math.abs(raised) > MOVED) {
-            notes.add(Note.done("a cap " + cap.height().text() + " high cannot reach round this armhole; it was "
+            notes.add(Note.done(CapShare.of(before, cap.height()).text() + "; it was "
                     + (raised > 0 ? "raised" : "lowered") + " by "
                     + Length.mm(Math.abs(raised)).text() + ", and the sleeve is as much "
                     + (raised > 0 ? "longer" : "shorter")));
-        }
-        Length arm = after.wearer().measures().get(UPPER_ARM);
-        if (arm != null && solved.width() < arm.mm()) {
-            notes.add(Note.caution("the sleeve is "
-                    + Length.mm(arm.mm() - solved.width()).text()
-                    + " narrower than the upper arm: lower the cap or the armhole, or trust the stretch of the cloth"));
         }
         return notes;
     }

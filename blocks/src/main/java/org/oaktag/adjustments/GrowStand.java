@@ -2,7 +2,6 @@ package org.oaktag.adjustments;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
@@ -10,7 +9,6 @@ import org.oaktag.adjust.Step;
 import org.oaktag.blocks.GrownStand;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopPieces;
-import org.oaktag.body.BodyMeasure;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
@@ -67,7 +65,7 @@ public record GrowStand(Length height) implements Step {
     public Reshaped reshape(Garment garment) {
         Piece front = TopPieces.half(garment, TopNames.FRONT, EdgeNames.CENTRE, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
         Piece back = TopPieces.half(garment, TopNames.BACK, EdgeNames.CENTRE, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
-        GrownStand stand = GrownStand.on(front, height.mm());
+        GrownStand stand = GrownStand.on(front, back, height.mm());
         Piece grownFront = stand.grownOn(front);
         Piece grownBack = stand.carried(front, back).grownOn(back);
         Garment grown = Assembly.of(garment)
@@ -106,16 +104,15 @@ public record GrowStand(Length height) implements Step {
                 + Length.mm(stand.seam().length()).text() + " long, the upper edge is " + opening.text()
                 + " (the neckline was "
                 + before.finished(TopNames.NECKLINE_GIRTH).text() + ")"));
+        notes.add(Note.rule("the upper edge is tilted forward by "
+                + stand.tilt().text() + ": the stand is "
+                + Length.mm(stand.centreHeight(before.piece(TopNames.FRONT))).text() + " high at the centre front and "
+                + Length.mm(stand.carried(before.piece(TopNames.FRONT), before.piece(TopNames.BACK))
+                                .centreHeight(before.piece(TopNames.BACK)))
+                        .text()
+                + " at the centre back"));
         notes.add(Note.done("the shoulder length counts from where the stand has run into it: "
                 + Length.mm(stand.along()).text() + " from the side neck point"));
-        Optional<Length> neck =
-                Optional.ofNullable(after.wearer().measures().get(BodyMeasure.NECK_BASE_GIRTH.asName()));
-        if (neck.isPresent() && opening.compareTo(neck.get()) < 0) {
-            notes.add(Note.caution("the upper edge of the stand is "
-                    + neck.get().minus(opening).text()
-                    + " shorter than the neck base girth: widen the neckline before the stand is grown on, or trust the"
-                    + " stretch of the cloth"));
-        }
         return notes;
     }
 }

@@ -4,6 +4,7 @@ import static org.oaktag.garment.FinishedMeasure.times;
 
 import java.util.List;
 import org.oaktag.adjust.Range;
+import org.oaktag.blocks.TopChecks;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.garment.Cloth;
@@ -101,11 +102,13 @@ record Gusset(Piece piece) {
                         times(1, new FromEdge(back.onSleeve, EdgeRef.of(back.sleeve, EdgeNames.OVER_ARM))))
                 .against(BodyMeasure.UPPER_ARM_GIRTH.asName()));
         assembly.measure(FinishedMeasure.of(
-                        TopNames.BODY_OVER_GUSSET,
-                        times(2, across),
-                        times(2, new FromEdge(front.onBody, EdgeRef.of(front.body, EdgeNames.CENTRE))),
-                        times(2, new FromEdge(back.onBody, EdgeRef.of(back.body, EdgeNames.CENTRE))))
-                .against(BodyMeasure.BUST_GIRTH.asName()));
+                                TopNames.BODY_OVER_GUSSET,
+                                times(2, across),
+                                times(2, new FromEdge(front.onBody, EdgeRef.of(front.body, EdgeNames.CENTRE))),
+                                times(2, new FromEdge(back.onBody, EdgeRef.of(back.body, EdgeNames.CENTRE))))
+                        .against(BodyMeasure.BUST_GIRTH.asName()))
+                .check(TopChecks.upperArm(TopNames.ARM_OVER_GUSSET))
+                .check(TopChecks.chest(TopNames.BODY_OVER_GUSSET));
     }
 
     /** Returns what it adds, with the girths over its corners. */

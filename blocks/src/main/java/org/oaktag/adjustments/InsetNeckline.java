@@ -54,6 +54,18 @@ public record InsetNeckline(Length width) implements Step {
 
     @Override
     public Reshaped reshape(Garment garment) {
+        return FairLines.told(
+                garment,
+                drawn(garment),
+                share -> new InsetNeckline(part(share)).drawn(garment).garment(),
+                share -> part(share).text());
+    }
+
+    private Length part(double share) {
+        return Length.mm(LEAST + share * (width.mm() - LEAST));
+    }
+
+    private Reshaped drawn(Garment garment) {
         List<Dimension> dimensions = new ArrayList<>();
         Garment inset = garment;
         List<Piece> halves = Halves.of(garment, EdgeNames.CENTRE, EdgeNames.NECKLINE, EdgeNames.SHOULDER);

@@ -66,6 +66,15 @@ public record LowerArmhole(Length by, boolean sleeveFollows) implements Step {
 
     @Override
     public Reshaped reshape(Garment garment) {
+        Reshaped told = FairLines.told(
+                garment,
+                drawn(garment),
+                share -> new LowerArmhole(by.times(share), false).drawn(garment).garment(),
+                share -> by.times(share).text());
+        return SleeveFollows.after(told, sleeveFollows);
+    }
+
+    private Reshaped drawn(Garment garment) {
         List<Dimension> dimensions = new ArrayList<>();
         Map<Name, Path> sides = new HashMap<>();
         List<Piece> halves = Halves.withArmholes(garment);
@@ -84,8 +93,7 @@ public record LowerArmhole(Length by, boolean sleeveFollows) implements Step {
                 .text();
         Note rule = Note.rule("both underarm points move down by " + by.text()
                 + ", only what lies below the pitch points is redrawn: the armhole grows by " + grown);
-        Reshaped reshaped = new Reshaped(lowered, List.of(rule), dimensions);
-        return SleeveFollows.after(reshaped, sleeveFollows);
+        return new Reshaped(lowered, List.of(rule), dimensions);
     }
 
     private static Range.Limits limits(Piece piece) {

@@ -33,10 +33,8 @@ import org.oaktag.measure.Length;
  */
 public record LowerNeckline(Name piece, Length by) implements Step {
 
-    /** How deep below the side neck point a neckline must stay, as a share of its half-width, or it would dip aside of the centre. */
+    /** How deep below the side neck point a front neckline must stay, as a share of its half-width. */
     private static final double LEAST_FRONT = 0.35;
-
-    private static final double LEAST_BACK = 0.13;
 
     /** How much of the centre must be left, in millimetres. */
     private static final double LEAST_CENTRE = 150;
@@ -64,11 +62,21 @@ public record LowerNeckline(Name piece, Length by) implements Step {
 
     @Override
     public Reshaped reshape(Garment garment) {
+        return FairLines.told(
+                garment,
+                drawn(garment),
+                share ->
+                        new LowerNeckline(piece, by.times(share)).drawn(garment).garment(),
+                share -> by.times(share).text());
+    }
+
+    private Reshaped drawn(Garment garment) {
         Piece before = TopPieces.half(garment, piece, EdgeNames.CENTRE, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
         Path neckline = before.path(EdgeNames.NECKLINE);
         double depth = neckline.start().y() - neckline.end().y();
         double half = neckline.end().x() - neckline.start().x();
-        double leastDepth = Math.min(depth, (piece.equals(TopNames.FRONT) ? LEAST_FRONT : LEAST_BACK) * half);
+        double leastDepth =
+                Math.min(depth, piece.equals(TopNames.FRONT) ? LEAST_FRONT * half : TopNeckline.leastDepth(half));
         Range.check(
                 "neckline of the " + piece,
                 "can be lowered at the centre by",

@@ -35,7 +35,7 @@ import org.oaktag.garment.SeamSide;
 import org.oaktag.measure.Length;
 
 /**
- * Makes a raglan of body and sleeve: front and back lose their shoulders along a line from the neckline to the notch of
+ * Makes a raglan of body and sleeve: front and back lose their shoulders along a line from the neckline to the underarm curve of
  * the armhole, and the sleeve, now in two with a seam over shoulder and arm, gains them. The raglan seams of body and
  * sleeve are of one length, and so are both edges of the seam over the arm; the way from the side neck point to the wrist
  * keeps its length, and the sleeve its width.
@@ -133,7 +133,7 @@ public record Raglan(Length onFront, Length onBack, Optional<Length> gusset) imp
                 REFIT));
         Garment done = measured(assembly).done();
         Note lines = Note.rule("the raglan line is " + front.lineLength().text() + " long on front and sleeve, "
-                + back.lineLength().text() + " on back and sleeve; below the notch both are the armhole's own curve");
+                + back.lineLength().text() + " on back and sleeve; below that both are the armhole's own curve");
         Note over = Note.rule("the seam over the arm is as long on the front as on the back: side neck to wrist stays "
                 + done.finished(TopNames.NECK_TO_WRIST).text());
         List<Note> notes = new ArrayList<>(List.of(lines, over));

@@ -11,9 +11,8 @@ import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.BandNames;
-import org.oaktag.blocks.FitCheck;
-import org.oaktag.blocks.FitChecks;
 import org.oaktag.blocks.SleeveEnd;
+import org.oaktag.blocks.TopChecks;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopPieces;
 import org.oaktag.body.BodyMeasure;
@@ -133,6 +132,7 @@ public record RibCuff(Length depth, Cloth rib, Optional<Length> girth, boolean b
                         .against(BodyMeasure.WRIST_GIRTH.asName()))
                 .lengthen(TopNames.SLEEVE_LENGTH, 0.5, side)
                 .lengthen(TopNames.NECK_TO_WRIST, 0.5, side)
+                .check(TopChecks.hand(TopNames.CUFF_GIRTH, TopNames.SLEEVE_HEM))
                 .done();
         return new Reshaped(cuffed, notes(cuffed, hem, around, ratio, givesWay), List.of(dimension(around)));
     }
@@ -239,11 +239,9 @@ public record RibCuff(Length depth, Cloth rib, Optional<Length> girth, boolean b
                     ratio,
                     HEAVILY_GATHERED)));
         }
-        Optional<FitCheck> check = FitChecks.cuff(cuffed);
-        if (check.isEmpty()) {
+        if (!cuffed.wearer().measures().containsKey(BodyMeasure.HAND_GIRTH_WITH_THUMB.asName())) {
             notes.add(Note.caution("the hand was not measured: try whether it goes through the cuff"));
         }
-        check.filter(each -> !each.passes()).ifPresent(each -> notes.add(Note.caution(each.text())));
         return notes;
     }
 

@@ -4,14 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
-import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.FinishNames;
-import org.oaktag.blocks.FitCheck;
-import org.oaktag.blocks.FitChecks;
+import org.oaktag.blocks.TopChecks;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.body.BodyMeasure;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;
@@ -116,6 +115,7 @@ public record RibNeckband(Length depth, Cloth rib) implements Step {
                 .measure(FinishedMeasure.of(
                         FinishNames.NECKBAND_GIRTH,
                         FinishedMeasure.times(2, Quantity.lengthOf(FinishNames.NECKBAND, EdgeNames.TOP))))
+                .check(TopChecks.neck(FinishNames.NECKBAND_GIRTH, TopNames.NECKLINE_GIRTH))
                 .done();
         return new Reshaped(banded, notes(banded, 2 * opening.half(), 2 * half), List.of(dimension(half)));
     }
@@ -130,11 +130,9 @@ public record RibNeckband(Length depth, Cloth rib) implements Step {
                 Length.mm(neckline).text(),
                 rib.stretch().text(),
                 Length.mm(length).text())));
-        Optional<FitCheck> check = FitChecks.neck(banded);
-        if (check.isEmpty()) {
+        if (!banded.wearer().measures().containsKey(BodyMeasure.HEAD_GIRTH.asName())) {
             notes.add(Note.caution("the head was not measured: try whether it goes through the neckband"));
         }
-        check.ifPresent(each -> notes.add(each.passes() ? Note.rule(each.text()) : Note.caution(each.text())));
         return notes;
     }
 

@@ -32,9 +32,6 @@ import org.oaktag.measure.Length;
  */
 public record ScoopArmhole(Length by, boolean sleeveFollows) implements Step {
 
-    /** How far outside the side neck point, in millimetres, the pitch point must stay. */
-    private static final double OUTSIDE_NECK = 15;
-
     /** Refuses null. */
     public ScoopArmhole {
         Objects.requireNonNull(by, "by");
@@ -57,14 +54,24 @@ public record ScoopArmhole(Length by, boolean sleeveFollows) implements Step {
 
     @Override
     public Reshaped reshape(Garment garment) {
+        Reshaped told = FairLines.told(
+                garment,
+                drawn(garment),
+                share -> new ScoopArmhole(by.times(share), false).drawn(garment).garment(),
+                share -> by.times(share).text());
+        return SleeveFollows.after(told, sleeveFollows);
+    }
+
+    private Reshaped drawn(Garment garment) {
         Piece front = TopPieces.withArmhole(garment, TopNames.FRONT);
         Point pitch = ArmholeShape.pitch(front.path(EdgeNames.ARMHOLE));
         Range.check(
                 "armhole of the front",
-                "between side neck point and shoulder point its pitch point can be moved in by",
+                "between shoulder point and underarm point, and for the armhole to stay one hollow, its pitch point can be"
+                        + " moved in by",
                 by,
                 Length.mm(-TopArmhole.mostFilling(front)),
-                Length.mm(pitch.x() - front.path(EdgeNames.SHOULDER).start().x() - OUTSIDE_NECK));
+                Length.mm(TopArmhole.mostScooping(front)));
         Piece scooped = front.redrawn(Map.of(EdgeNames.ARMHOLE, TopArmhole.scooped(front, by.mm())));
         Garment after = garment.withPiece(scooped);
         Note rule = Note.rule("the pitch point of the front moves in by " + by.text()
@@ -74,7 +81,6 @@ public record ScoopArmhole(Length by, boolean sleeveFollows) implements Step {
                         .text());
         Dimension dimension =
                 new Dimension(TopNames.FRONT, pitch, ArmholeShape.pitch(scooped.path(EdgeNames.ARMHOLE)), by.text());
-        Reshaped reshaped = new Reshaped(after, List.of(rule), List.of(dimension));
-        return SleeveFollows.after(reshaped, sleeveFollows);
+        return new Reshaped(after, List.of(rule), List.of(dimension));
     }
 }

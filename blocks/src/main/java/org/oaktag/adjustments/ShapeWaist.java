@@ -11,7 +11,6 @@ import org.oaktag.adjust.Step;
 import org.oaktag.blocks.BodyLine;
 import org.oaktag.blocks.SideSeam;
 import org.oaktag.blocks.TopBody;
-import org.oaktag.body.BodyMeasure;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
@@ -70,19 +69,12 @@ public record ShapeWaist(Length in) implements Step {
             girth += 2 * (half - in.mm());
         }
         Garment shaped = TopBody.withSides(garment, sides);
-        return new Reshaped(shaped, notes(garment, Length.mm(girth)), dimensions);
+        return new Reshaped(shaped, notes(Length.mm(girth)), dimensions);
     }
 
-    private List<Note> notes(Garment garment, Length girth) {
-        List<Note> notes = new ArrayList<>();
-        notes.add(Note.rule("four edges move in by " + in.text() + " at the waist: the waist girth shrinks by "
+    private List<Note> notes(Length girth) {
+        return List.of(Note.rule("four edges move in by " + in.text() + " at the waist: the waist girth shrinks by "
                 + in.times(4).text() + " to " + girth.text() + "; underarm points and hem stay"));
-        Length body = garment.wearer().measures().get(BodyMeasure.WAIST_GIRTH.asName());
-        if (body != null && girth.compareTo(body) < 0) {
-            notes.add(Note.caution("the waist is " + body.minus(girth).text()
-                    + " narrower than the body's: take it in by less, or trust the stretch of the cloth"));
-        }
-        return notes;
     }
 
     private static Point waist(Garment garment, Piece piece) {

@@ -31,7 +31,16 @@ public final class Sleeves {
 
     /** Draws the sleeve straight down from its underarm points. */
     public static Step straightenSleeve() {
-        return new StraightenSleeve();
+        return new StraightenSleeve(Optional.empty());
+    }
+
+    /**
+     * Draws the sleeve straight from its underarm points to a hem of this length.
+     *
+     * @param hem how long the hem shall be; up to one and a half times the cuff in heavy cloth (common practice)
+     */
+    public static Step straightenSleeve(Length hem) {
+        return new StraightenSleeve(Optional.of(hem));
     }
 
     /**

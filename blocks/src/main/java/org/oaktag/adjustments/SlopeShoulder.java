@@ -48,9 +48,19 @@ public record SlopeShoulder(Length down, boolean sleeveFollows) implements Step 
 
     @Override
     public Reshaped reshape(Garment garment) {
+        Reshaped told = FairLines.told(
+                garment,
+                drawn(garment),
+                share -> new SlopeShoulder(down.times(share), false)
+                        .drawn(garment)
+                        .garment(),
+                share -> down.times(share).text());
+        return SleeveFollows.after(told, sleeveFollows);
+    }
+
+    private Reshaped drawn(Garment garment) {
         Range.checkAll("shoulder", Halves.withArmholes(garment), down, SlopeShoulder::limits);
-        Reshaped reshaped = SlopedShoulders.turned(garment, this::turn, down.text());
-        return SleeveFollows.after(reshaped, sleeveFollows);
+        return SlopedShoulders.turned(garment, this::turn, down.text());
     }
 
     private static Range.Limits limits(Piece piece) {

@@ -46,6 +46,17 @@ public record TurnShoulder(Angle down, boolean sleeveFollows) implements Step {
 
     @Override
     public Reshaped reshape(Garment garment) {
+        Reshaped told = FairLines.told(
+                garment,
+                drawn(garment),
+                share -> new TurnShoulder(Angle.degrees(down.degrees() * share), false)
+                        .drawn(garment)
+                        .garment(),
+                share -> Angle.degrees(down.degrees() * share).text());
+        return SleeveFollows.after(told, sleeveFollows);
+    }
+
+    private Reshaped drawn(Garment garment) {
         for (Piece piece : Halves.withArmholes(garment)) {
             Angle now = SlopedShoulders.slope(piece.path(EdgeNames.SHOULDER));
             Range.check(
@@ -55,7 +66,6 @@ public record TurnShoulder(Angle down, boolean sleeveFollows) implements Step {
                     Angle.degrees(SlopedShoulders.LEAST.degrees() - now.degrees()),
                     Angle.degrees(SlopedShoulders.MOST.degrees() - now.degrees()));
         }
-        Reshaped reshaped = SlopedShoulders.turned(garment, piece -> down.radians(), down.text());
-        return SleeveFollows.after(reshaped, sleeveFollows);
+        return SlopedShoulders.turned(garment, piece -> down.radians(), down.text());
     }
 }

@@ -63,6 +63,16 @@ public record WidenArmhole(Length out, boolean sleeveFollows) implements Step {
 
     @Override
     public Reshaped reshape(Garment garment) {
+        Reshaped told = FairLines.told(
+                garment,
+                drawn(garment),
+                share ->
+                        new WidenArmhole(out.times(share), false).drawn(garment).garment(),
+                share -> out.times(share).text());
+        return SleeveFollows.after(told, sleeveFollows);
+    }
+
+    private Reshaped drawn(Garment garment) {
         List<Dimension> dimensions = new ArrayList<>();
         Map<Name, Path> sides = new HashMap<>();
         List<Piece> halves = Halves.withArmholes(garment);
@@ -83,8 +93,7 @@ public record WidenArmhole(Length out, boolean sleeveFollows) implements Step {
                 + widened.finished(TopNames.ARMHOLE_GIRTH)
                         .minus(garment.finished(TopNames.ARMHOLE_GIRTH))
                         .text());
-        Reshaped reshaped = new Reshaped(widened, List.of(rule), dimensions);
-        return SleeveFollows.after(reshaped, sleeveFollows);
+        return new Reshaped(widened, List.of(rule), dimensions);
     }
 
     private static Range.Limits limits(Piece piece) {

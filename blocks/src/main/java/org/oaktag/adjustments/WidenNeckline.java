@@ -23,8 +23,8 @@ import org.oaktag.measure.Length;
 
 /**
  * Moves the side neck point along the shoulder and redraws both necklines with the same end directions. The shoulder
- * loses what the neckline gains along it. As a shoulder falls, a back neckline grows shallower; where it would be level,
- * it has to be lowered first.
+ * loses what the neckline gains along it. As the side neck point falls with the shoulder, the back is lowered at the
+ * centre by as much, so that it keeps its rise and with it its round; narrowing raises it again.
  *
  * <pre>{@code
  * Garment widened = block.adjust(widenNeckline(mm(8)));
@@ -58,35 +58,55 @@ public record WidenNeckline(Length along) implements Step {
 
     @Override
     public Reshaped reshape(Garment garment) {
+        return FairLines.told(
+                garment,
+                drawn(garment),
+                share -> new WidenNeckline(along.times(share)).drawn(garment).garment(),
+                share -> along.times(share).text());
+    }
+
+    private Reshaped drawn(Garment garment) {
         List<Dimension> dimensions = new ArrayList<>();
         Garment widened = garment;
         List<Piece> halves = Halves.of(garment, EdgeNames.CENTRE, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
         Range.checkAll("neckline", halves, along, WidenNeckline::limits);
+        double lowered = 0;
         for (Piece piece : halves) {
             Name name = piece.name();
             Path shoulder = moved(piece);
             Point sideNeck = shoulder.start();
+            Point centre = piece.path(EdgeNames.NECKLINE).start();
+            if (name.equals(TopNames.BACK)) {
+                lowered = sideNeck.y() - piece.path(EdgeNames.SHOULDER).start().y();
+                centre = Point.of(centre.x(), centre.y() + lowered);
+            }
             dimensions.add(new Dimension(name, piece.path(EdgeNames.SHOULDER).start(), sideNeck, along.text()));
-            widened = widened.withPiece(
-                    TopNeckline.redrawn(piece, piece.path(EdgeNames.NECKLINE).start(), shoulder));
+            widened = widened.withPiece(TopNeckline.redrawn(piece, centre, shoulder));
         }
         String grown = widened.finished(TopNames.NECKLINE_GIRTH)
                 .minus(garment.finished(TopNames.NECKLINE_GIRTH))
                 .text();
-        Note rule = Note.rule("the side neck point moves " + along.text()
-                + " along the shoulder, which loses as much; the whole neckline grows by " + grown);
-        return new Reshaped(widened, List.of(rule), dimensions);
+        List<Note> notes = new ArrayList<>();
+        notes.add(Note.rule("the side neck point moves " + along.text()
+                + " along the shoulder, which loses as much; the whole neckline grows by " + grown));
+        if (lowered != 0) {
+            notes.add(Note.done("the centre of the back was " + (lowered > 0 ? "lowered" : "raised") + " by "
+                    + Length.mm(Math.abs(lowered)).text()
+                    + " with the side neck point, so that the back neckline keeps its round"));
+        }
+        return new Reshaped(widened, notes, dimensions);
     }
 
     private static Range.Limits limits(Piece piece) {
         Path shoulder = piece.path(EdgeNames.SHOULDER);
         double inward = shoulder.startDirection().x();
         double room = shoulder.start().x() - LEAST_HALF_WIDTH;
-        double depth =
-                piece.path(EdgeNames.NECKLINE).start().y() - shoulder.start().y();
+        double depth = piece.name().equals(TopNames.BACK)
+                ? Double.POSITIVE_INFINITY
+                : piece.path(EdgeNames.NECKLINE).start().y() - shoulder.start().y();
         return new Range.Limits(
                 "on a shoulder of " + Length.mm(shoulder.length()).text()
-                        + ", and until front or back neckline is level, it can be widened by",
+                        + ", and until the front neckline is level, it can be widened by",
                 Length.mm(inward > 0 ? -Math.max(0, room / inward) : 0),
                 Length.mm(Math.min(shoulder.length() - ShoulderSeam.LEAST, untilLevel(shoulder, depth))));
     }

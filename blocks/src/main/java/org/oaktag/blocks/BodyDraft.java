@@ -12,7 +12,6 @@ import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Grainline;
 import org.oaktag.garment.Piece;
-import org.oaktag.geometry.Cubic;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Vector;
@@ -21,8 +20,15 @@ import org.oaktag.measure.Length;
 /**
  * The points of a half body, front and back in one frame: centre at x = 0, side neck point at y = 0. Immutable.
  *
- * <p>The neck's half-width is N/5 - 2 mm and the back neck rises 20 mm (common practice), the shoulders fall by 20
- * degrees (common practice: 18 to 22), the rest is measured.
+ * <p>The neck's half-width is N/5 - 2 mm (common practice); the back neck rises a third of it (a rule of the Japanese
+ * block of 2000, from memory), 18 to 25 mm; the shoulders fall by 20 degrees (common practice: 18 to 22).
+ *
+ * <p>Of half the ease at the bust the back takes 28 %, the front 24 % and the armhole 48 % (common practice: 25 to 30, 15
+ * to 25 and 45 to 60). Where the pitch points that follow leave no hollow below the measured shoulder, the shoulder is
+ * drawn longer; where they leave more than one hollow can bridge, they move out. The front's lies 8 to 12 mm nearer to
+ * the centre than the back's.
+ *
+ * @param depth how far the underarm point lies below the armpit, in millimetres
  */
 record BodyDraft(
         Point sideNeck,
@@ -31,56 +37,113 @@ record BodyDraft(
         Point underarm,
         Point waist,
         Point hem,
-        double napeToUnderarm,
-        double halfAcrossBack,
+        double backRise,
+        double depth,
+        double shoulderBeyond,
+        double pitchBack,
+        double pitchFront,
+        double narrowerThanBody,
         double frontNeckDepth) {
 
     private static final double SLOPE = Math.toRadians(20);
-    static final double BACK_RISE = 20;
+    private static final double RISE_IN_HALF_WIDTH = 1.0 / 3;
+    private static final double LEAST_RISE = 18;
+    private static final double MOST_RISE = 25;
+
+    private static final double BACK_SHARE = 0.28;
+    private static final double FRONT_SHARE = 0.24;
+    private static final double FRONT_INSIDE = 8;
+    private static final double MOST_FRONT_INSIDE = 12;
+
+    /** How far inside the shoulder point the back's pitch point may lie, as a share of the drop: the front's lies deeper. */
+    private static final double MOST_INSIDE = 0.18;
+
     private static final double LEAST_DEPTH_SHARE = 0.35;
     private static final double MOST_DEPTH_SHARE = 3.5;
     private static final double MOST_WAIST_SUPPRESSION = 20;
-    private static final double SIDE_HANDLE = 0.38;
+
+    /** The side goes in to the waist by no more than this share of the way down to it, some 6 degrees. */
+    private static final double MOST_SUPPRESSION_SLOPE = 0.1;
+
     private static final double GRAIN_FROM = 0.35;
     private static final double GRAIN_TO = 0.85;
     private static final Vector DOWN = Vector.of(0, 1);
 
-    /** Reckons the points, the armhole deepened by so many millimetres. */
-    static BodyDraft of(BodyMeasurements body, Ease ease, double deepened) {
+    /** Computes the points with the underarm point so far below the armpit, in millimetres. */
+    static BodyDraft of(BodyMeasurements body, Ease ease, double depth) {
         double neck = mm(body, BodyMeasure.NECK_BASE_GIRTH);
-        Point sideNeck = Point.of(neck / 5 - 2, 0);
+        Point sideNeck = sideNeck(body.measure(BodyMeasure.NECK_BASE_GIRTH));
+        double rise = backRise(body.measure(BodyMeasure.NECK_BASE_GIRTH));
         Vector along = Vector.polar(1, SLOPE);
         double chest = (mm(body, BodyMeasure.BUST_GIRTH) + ease.bust().mm()) / 4;
         double waist = (mm(body, BodyMeasure.WAIST_GIRTH) + ease.waist().mm()) / 4;
         double hip = (mm(body, BodyMeasure.HIP_GIRTH) + ease.hip().mm()) / 4;
-        double scye = mm(body, BodyMeasure.NAPE_TO_ARMPIT) + ease.scyeDepth().mm() + deepened;
-        double waistLevel = BACK_RISE + mm(body, BodyMeasure.BACK_WAIST_LENGTH);
+        Point underarm = Point.of(chest, rise + mm(body, BodyMeasure.NAPE_TO_ARMPIT) + depth);
+        double halfBack = mm(body, BodyMeasure.ACROSS_BACK) / 2;
+        double wanted = halfBack + BACK_SHARE * ease.bust().mm() / 2;
+        double most = chest - ArmholeShape.LEAST_RUN;
+        double inFront = frontInside(ease.bust());
+        double measured = mm(body, BodyMeasure.SHOULDER_LENGTH);
+        ShoulderReach reach = new ShoulderReach(sideNeck, along, underarm);
+        double drawn = Math.min(Math.max(measured, reach.least(Math.min(wanted, most))), reach.most(most - inFront));
+        Point shoulder = sideNeck.plus(along.times(drawn));
+        double drop = BodyHalf.BACK.pitchShare() * (underarm.y() - shoulder.y());
+        double pitch = Math.min(Math.max(wanted, shoulder.x() - MOST_INSIDE * drop), most);
+        double waistLevel = rise + mm(body, BodyMeasure.BACK_WAIST_LENGTH);
         double hemLevel = waistLevel + mm(body, BodyMeasure.WAIST_TO_HIP);
-        double depth = frontNeckDepth(sideNeck, along, neck + ease.neckline().mm());
+        double narrowest = Math.max(
+                Math.min(chest, hip) - MOST_WAIST_SUPPRESSION,
+                chest - MOST_SUPPRESSION_SLOPE * Math.max(waistLevel - underarm.y(), 0));
         return new BodyDraft(
                 sideNeck,
                 along,
-                sideNeck.plus(along.times(mm(body, BodyMeasure.SHOULDER_LENGTH))),
-                Point.of(chest, BACK_RISE + scye),
-                Point.of(Math.max(waist, Math.min(chest, hip) - MOST_WAIST_SUPPRESSION), waistLevel),
+                shoulder,
+                underarm,
+                Point.of(Math.max(waist, narrowest), waistLevel),
                 Point.of(hip, hemLevel),
-                scye,
-                mm(body, BodyMeasure.ACROSS_BACK) / 2,
-                depth);
+                rise,
+                depth,
+                drawn - measured,
+                pitch,
+                pitch - inFront,
+                halfBack - pitch,
+                frontNeckDepth(sideNeck, along, rise, neck + ease.neckline().mm()));
     }
 
-    /** Returns how far the pitch point had to move in to leave room for an armhole, in millimetres. */
-    double pitchMovedIn(BodyHalf half) {
-        return halfAcrossBack + half.besideAcrossBack() - pitch(half).x();
+    /** Returns where the side neck point of a body with this neck base girth lies on paper. */
+    static Point sideNeck(Length neckBaseGirth) {
+        return Point.of(neckBaseGirth.mm() / 5 - 2, 0);
     }
 
-    /** Tells whether it is the underarm point, and not the shoulder point, that leaves no room for the across back. */
-    boolean isShortAtUnderarm() {
-        return underarm.x() - ArmholeShape.INSIDE_UNDERARM < shoulder.x() - ArmholeShape.INSIDE_SHOULDER;
+    /** Returns how far the nape lies above the side neck point on a body with this neck base girth, in millimetres. */
+    static double backRise(Length neckBaseGirth) {
+        double third = RISE_IN_HALF_WIDTH * sideNeck(neckBaseGirth).x();
+        return Math.min(Math.max(third, LEAST_RISE), MOST_RISE);
+    }
+
+    /** How long a shoulder may be for its end to lie outside the pitch points so that the armhole is one hollow. */
+    private record ShoulderReach(Point sideNeck, Vector along, Point underarm) {
+
+        double least(double pitchBack) {
+            return length(pitchBack, ArmholeShape.LEAST_INSIDE * BodyHalf.BACK.pitchShare());
+        }
+
+        double most(double pitchFront) {
+            return length(pitchFront, ArmholeShape.mostInside(along) * BodyHalf.FRONT.pitchShare());
+        }
+
+        private double length(double pitch, double inside) {
+            return (pitch + inside * underarm.y() - sideNeck.x()) / (along.x() + inside * along.y());
+        }
     }
 
     Path armhole(BodyHalf half) {
-        return ArmholeShape.draw(half, shoulder, alongShoulder, pitch(half), underarm, DOWN);
+        return ArmholeShape.draw(shoulder, alongShoulder, pitch(half), underarm, side().startDirection());
+    }
+
+    /** Returns the band in which the cap of its sleeve belongs: the farther the shoulder is drawn past the body's, the lower. */
+    CapBand capBand() {
+        return CapBand.dropped(shoulderBeyond);
     }
 
     /** Returns how deep the armhole is: from the shoulder point straight down to the underarm point. */
@@ -89,7 +152,7 @@ record BodyDraft(
     }
 
     Piece draw(BodyHalf half, Cloth cloth) {
-        Point centreNeck = Point.of(0, half == BodyHalf.FRONT ? frontNeckDepth : BACK_RISE);
+        Point centreNeck = Point.of(0, half == BodyHalf.FRONT ? frontNeckDepth : backRise);
         Point centreHem = Point.of(0, hem.y());
         Path neckline = half == BodyHalf.FRONT
                 ? NeckShape.front(centreNeck, sideNeck, alongShoulder)
@@ -101,7 +164,7 @@ record BodyDraft(
                         new Edge(EdgeNames.NECKLINE, neckline),
                         Edge.straight(EdgeNames.SHOULDER, sideNeck, shoulder),
                         new Edge(EdgeNames.ARMHOLE, armhole(half)),
-                        new Edge(EdgeNames.SIDE, Path.of(upright(underarm, waist), upright(waist, hem))),
+                        new Edge(EdgeNames.SIDE, side()),
                         new Edge(EdgeNames.HEM, HemShape.draw(hem, DOWN, centreHem)),
                         Edge.straight(EdgeNames.CENTRE, centreHem, centreNeck)),
                 new Grainline(Point.of(grain, GRAIN_FROM * hem.y()), Point.of(grain, GRAIN_TO * hem.y())),
@@ -109,20 +172,23 @@ record BodyDraft(
                 cloth);
     }
 
+    private Path side() {
+        return SideSeam.shaped(underarm, waist, hem);
+    }
+
     private Point pitch(BodyHalf half) {
-        double wanted = halfAcrossBack + half.besideAcrossBack();
-        double most =
-                Math.min(shoulder.x() - ArmholeShape.INSIDE_SHOULDER, underarm.x() - ArmholeShape.INSIDE_UNDERARM);
-        return Point.of(Math.min(wanted, most), BACK_RISE + half.pitchShare() * napeToUnderarm);
+        return Point.of(
+                half == BodyHalf.FRONT ? pitchFront : pitchBack, shoulder.y() + half.pitchShare() * armholeDepth());
     }
 
-    private static Cubic upright(Point from, Point to) {
-        Vector handle = DOWN.times(SIDE_HANDLE * (to.y() - from.y()));
-        return new Cubic(from, from.plus(handle), to.plus(handle.negated()), to);
+    /** How much nearer to the centre the front's pitch point lies: what its smaller share of the ease makes of 8 mm. */
+    private static double frontInside(Length ease) {
+        double inside = FRONT_INSIDE + (BACK_SHARE - FRONT_SHARE) * ease.mm() / 2;
+        return Math.min(Math.max(inside, FRONT_INSIDE), MOST_FRONT_INSIDE);
     }
 
-    private static double frontNeckDepth(Point sideNeck, Vector along, double neckline) {
-        double back = NeckShape.back(Point.of(0, BACK_RISE), sideNeck, along).length();
+    private static double frontNeckDepth(Point sideNeck, Vector along, double rise, double neckline) {
+        double back = NeckShape.back(Point.of(0, rise), sideNeck, along).length();
         double least = LEAST_DEPTH_SHARE * sideNeck.x();
         double most = MOST_DEPTH_SHARE * sideNeck.x();
         OptionalDouble depth = Unknown.solve(tried -> front(sideNeck, along, tried) + back - neckline / 2, least, most);

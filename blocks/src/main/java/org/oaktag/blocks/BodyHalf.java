@@ -4,25 +4,22 @@ import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
 
 /**
- * The front or the back of a body, and the shares by which its curves are drawn. The shares are our own, found by
- * drafting the bodies of a survey at several eases and looking at the result; there is no published source for them.
+ * The front or the back of a body, and the shares by which its armhole is drawn and notched. The notches lie a third to
+ * two fifths of the armhole up from the underarm point, single in front and double behind (common practice); where the
+ * armhole is upright is our own choice within what published drafts do.
  */
 enum BodyHalf {
-    /** Scooped more under the arm, as the arm moves forward. */
-    FRONT(-8, 0.58, 0.66, 0.60),
+    /** Scooped more under the arm, as the arm moves forward: its pitch lies nearer to the centre, and lower. */
+    FRONT(0.60, 0.35),
     /** Flatter under the arm, with room across the shoulder blades. */
-    BACK(4, 0.52, 0.62, 0.50);
+    BACK(0.56, 0.38);
 
-    private final double besideAcrossBack;
     private final double pitchShare;
-    private final double fallShare;
-    private final double runShare;
+    private final double notchShare;
 
-    BodyHalf(double besideAcrossBack, double pitchShare, double fallShare, double runShare) {
-        this.besideAcrossBack = besideAcrossBack;
+    BodyHalf(double pitchShare, double notchShare) {
         this.pitchShare = pitchShare;
-        this.fallShare = fallShare;
-        this.runShare = runShare;
+        this.notchShare = notchShare;
     }
 
     /** Returns which half a piece is: the back where it bears the back's name, else the front. */
@@ -35,23 +32,13 @@ enum BodyHalf {
         return this == FRONT ? TopNames.FRONT : TopNames.BACK;
     }
 
-    /** Returns how far outside half the across back measure the pitch point lies, in millimetres. */
-    double besideAcrossBack() {
-        return besideAcrossBack;
-    }
-
-    /** Returns how far down the scye depth, from the nape, the pitch point lies, as a share. */
+    /** Returns how far down the depth of the armhole, from the shoulder point, the armhole is upright, as a share. */
     double pitchShare() {
         return pitchShare;
     }
 
-    /** Returns the upright handle at the pitch point as a share of the fall from there to the underarm point. */
-    double fallShare() {
-        return fallShare;
-    }
-
-    /** Returns the handle at the underarm point as a share of the run from the pitch point to there. */
-    double runShare() {
-        return runShare;
+    /** Returns how far up from the underarm point the notch lies, as a share of the armhole's length. */
+    double notchShare() {
+        return notchShare;
     }
 }

@@ -53,8 +53,8 @@ public record CapFit(CapHalf front, CapHalf back, double frontLength, double bac
      */
     public static CapFit of(Path frontArmhole, Path backArmhole, Length ease) {
         return new CapFit(
-                CapHalf.onto(frontArmhole),
-                CapHalf.onto(backArmhole),
+                CapHalf.ontoFront(frontArmhole),
+                CapHalf.ontoBack(backArmhole),
                 frontArmhole.length(1e-9) + ease.mm() / 2,
                 backArmhole.length(1e-9) + ease.mm() / 2);
     }
@@ -62,8 +62,8 @@ public record CapFit(CapHalf front, CapHalf back, double frontLength, double bac
     /**
      * Solves the widths of both halves at a height.
      *
-     * @throws PatternException if a cap of that height is longer than it may be however narrow it is, or lower than its
-     *     own notches; the message gives the heights that work
+     * @throws PatternException if a cap of that height is longer than it may be however narrow it is, or lower than the
+     *     curves copied from the armhole; the message gives the heights that work
      */
     public Solved atHeight(double height) {
         OptionalDouble frontWidth = front.widthFor(height, frontLength);
@@ -81,9 +81,9 @@ public record CapFit(CapHalf front, CapHalf back, double frontLength, double bac
                 height > leastHeight() ? "lower the cap, or lower the armhole" : "raise the cap");
     }
 
-    /** Returns the least height that a cap on these armholes can have: just above its notches. */
+    /** Returns the least height that a cap on these armholes can have: just above what is copied from them. */
     public double leastHeight() {
-        return Math.max(front.notchHeight(), back.notchHeight()) + 2;
+        return Math.max(front.copiedHeight(), back.copiedHeight()) + 2;
     }
 
     /** Returns the greatest height at which both halves still reach round their armholes. */
@@ -110,7 +110,7 @@ public record CapFit(CapHalf front, CapHalf back, double frontLength, double bac
     }
 
     private static double mostHeight(CapHalf half, double length) {
-        double least = half.notchHeight() + 1;
+        double least = half.copiedHeight() + 1;
         return Unknown.solve(height -> half.length(half.leastWidth(), height) - length, least, least + length)
                 .orElse(least);
     }

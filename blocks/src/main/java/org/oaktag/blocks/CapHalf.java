@@ -15,57 +15,77 @@ import org.oaktag.measure.Angle;
  * One half of a sleeve cap, drawn as its front half: the top at the origin, the underarm point to the right and below.
  *
  * <pre>{@code
- * CapHalf half = CapHalf.onto(front.path(ARMHOLE));
+ * CapHalf half = CapHalf.ontoFront(front.path(ARMHOLE));
  * double around = half.length(170, 110);            // of a half 170 mm wide and 110 mm high
  * half.widthFor(110, around).getAsDouble();         // = 170.0
  * }</pre>
  *
- * <p>Its lower part is the armhole's own curve from the underarm point up to the notch, so that sleeve and body lie on
- * each other there. The notch lies where that curve has turned by 50 degrees; from there a crown leaves in the curve's
- * own direction and comes level to the top. With the armhole given, the half is known by its width and its height, and
- * its length grows with either. Immutable.
+ * <p>Its lower part is the armhole's own curve from the underarm point up to where that has turned by 45 degrees, so that
+ * sleeve and body lie on each other there; from there a crown leaves in the curve's own direction and comes level to the
+ * top. A longer copy would stand upright and cost width. The notch lies higher, at a share of the armhole's length that is
+ * the same in every size, and as far from the underarm point on the cap as on the armhole, so that no ease lies below it.
+ * With the armhole given, the half is known by its width and its height, and its length grows with either. Immutable.
  */
 public final class CapHalf {
 
-    /** How far the armhole has turned from the underarm point to the notch: 45 to 55 degrees leave no bulge. */
-    static final double NOTCH_TURN = Math.toRadians(50);
-
-    private static final double HANDLE_AT_NOTCH = 0.36;
+    private static final double COPIED_TURN = Math.toRadians(45);
+    private static final double HANDLE_AT_COPY = 0.36;
     private static final double HANDLE_AT_TOP = 0.42;
     private static final double LEAST_CROWN = 1;
 
     private final Path lower;
     private final double lowerLength;
+    private final double notch;
     private final Vector rise;
-    private final Vector atNotch;
+    private final Vector leaving;
 
-    private CapHalf(Path lower) {
+    private CapHalf(Path lower, double notch) {
         this.lower = lower;
         this.lowerLength = lower.length();
+        this.notch = notch;
         this.rise = lower.start().minus(Point.of(0, 0));
-        this.atNotch = lower.startDirection();
+        this.leaving = lower.startDirection();
     }
 
     /**
-     * Takes the lower part from an armhole.
+     * Takes the lower part of the front half from the front armhole.
      *
-     * @param armhole the armhole of a half body, from the shoulder to the underarm point, its side at the right
-     * @throws PatternException if the armhole's last curve turns by less than 50 degrees
+     * @param armhole the armhole of a half front, from the shoulder to the underarm point, its side at the right
+     * @throws PatternException if the armhole's last curve turns by less than 45 degrees
      */
-    public static CapHalf onto(Path armhole) {
+    public static CapHalf ontoFront(Path armhole) {
+        return onto(armhole, BodyHalf.FRONT);
+    }
+
+    /**
+     * Takes the lower part of the back half from the back armhole.
+     *
+     * @param armhole the armhole of a half back, drawn like that of a front, its side at the right
+     * @throws PatternException if the armhole's last curve turns by less than 45 degrees
+     */
+    public static CapHalf ontoBack(Path armhole) {
+        return onto(armhole, BodyHalf.BACK);
+    }
+
+    private static CapHalf onto(Path armhole, BodyHalf half) {
         Path scoop = scoop(armhole);
         Transform toOrigin = Transform.translation(Point.of(0, 0).minus(scoop.end()))
                 .then(Transform.rotation(-scoop.endDirection().angle(), Point.of(0, 0)));
-        return new CapHalf(endingAtOrigin(scoop.transformed(toOrigin)));
+        return new CapHalf(endingAtOrigin(scoop.transformed(toOrigin)), half.notchShare() * armhole.length());
     }
 
     /** Returns how far above the underarm point, along the seam, the notch lies, in millimetres. */
     public double notchFromUnderarm() {
+        return notch;
+    }
+
+    /** Returns how long the part is that is the armhole's own curve, in millimetres. */
+    public double copiedLength() {
         return lowerLength;
     }
 
-    /** Returns how far above the underarm point, straight up, the notch lies: no cap can be lower. */
-    public double notchHeight() {
+    /** Returns how far above the underarm point, straight up, the copied part ends: no cap can be lower. */
+    public double copiedHeight() {
         return -rise.y();
     }
 
@@ -87,7 +107,7 @@ public final class CapHalf {
      * @return the width, or empty where the half is longer than that even at its least width
      */
     public OptionalDouble widthFor(double height, double length) {
-        if (height < notchHeight() + LEAST_CROWN) {
+        if (height < copiedHeight() + LEAST_CROWN) {
             return OptionalDouble.empty();
         }
         return Unknown.solve(width -> length(width, height) - length, leastWidth(), length + lowerLength);
@@ -100,23 +120,23 @@ public final class CapHalf {
     }
 
     private Cubic crown(double width, double height) {
-        return crown(Point.of(0, 0), Point.of(width, height).plus(rise), atNotch);
+        return crown(Point.of(0, 0), Point.of(width, height).plus(rise), leaving);
     }
 
     /**
-     * Draws a crown from the top to the notch, which it reaches in the direction in which the lower part goes on. It
-     * leaves the top level and falls all the way: where the notch lies so little below the top that the handle there would
+     * Draws a crown from the top to the end of the copied part, which it reaches in the direction in which that goes on. It
+     * leaves the top level and falls all the way: where the end lies so little below the top that the handle there would
      * reach above it, the handle ends level with the top.
      */
-    static Cubic crown(Point top, Point notch, Vector direction) {
-        double chord = top.distanceTo(notch);
-        double level = Math.signum(notch.x() - top.x()) * HANDLE_AT_TOP * chord;
-        Point fromNotch = notch.plus(direction.times(-HANDLE_AT_NOTCH * chord));
-        if (fromNotch.y() < top.y() && notch.y() > top.y()) {
-            double share = (notch.y() - top.y()) / (notch.y() - fromNotch.y());
-            fromNotch = Point.of(notch.x() + share * (fromNotch.x() - notch.x()), top.y());
+    static Cubic crown(Point top, Point copyEnd, Vector direction) {
+        double chord = top.distanceTo(copyEnd);
+        double level = Math.signum(copyEnd.x() - top.x()) * HANDLE_AT_TOP * chord;
+        Point fromCopy = copyEnd.plus(direction.times(-HANDLE_AT_COPY * chord));
+        if (fromCopy.y() < top.y() && copyEnd.y() > top.y()) {
+            double share = (copyEnd.y() - top.y()) / (copyEnd.y() - fromCopy.y());
+            fromCopy = Point.of(copyEnd.x() + share * (fromCopy.x() - copyEnd.x()), top.y());
         }
-        return new Cubic(top, top.plus(Vector.of(level, 0)), fromNotch, notch);
+        return new Cubic(top, top.plus(Vector.of(level, 0)), fromCopy, copyEnd);
     }
 
     /** Moves the very last point to the origin, off which it lies by rounding. */
@@ -128,12 +148,12 @@ public final class CapHalf {
     private static Path scoop(Path armhole) {
         List<Curve> curves = armhole.curves();
         Curve last = curves.get(curves.size() - 1);
-        Vector atNotch = last.directionAt(1).rotated(NOTCH_TURN);
+        Vector atEnd = last.directionAt(1).rotated(COPIED_TURN);
         if (!(last instanceof Cubic cubic)) {
             throw noScoop(0);
         }
-        OptionalDouble notch = lastParameterAlong(cubic, atNotch);
-        return Path.of(cubic.sub(notch.orElseThrow(() -> noScoop(Math.toDegrees(Math.abs(cubic.turning())))), 1));
+        OptionalDouble end = lastParameterAlong(cubic, atEnd);
+        return Path.of(cubic.sub(end.orElseThrow(() -> noScoop(Math.toDegrees(Math.abs(cubic.turning())))), 1));
     }
 
     /** Finds where the derivative, a quadratic in t, is parallel to a direction: the last such t before the end. */
@@ -159,7 +179,7 @@ public final class CapHalf {
     private static PatternException noScoop(double turned) {
         return PatternException.of(
                 "sleeve cap",
-                "the armhole must turn by at least 50° in its last curve, under the arm, for the cap to be copied from it",
+                "the armhole must turn by at least 45° in its last curve, under the arm, for the cap to be copied from it",
                 Angle.degrees(turned).text(),
                 "scoop the armhole out below its pitch point");
     }

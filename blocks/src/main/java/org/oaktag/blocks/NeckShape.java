@@ -3,7 +3,6 @@ package org.oaktag.blocks;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.oaktag.geometry.Cubic;
 import org.oaktag.geometry.Curve;
 import org.oaktag.geometry.Path;
@@ -17,60 +16,65 @@ import org.oaktag.geometry.Vector;
  */
 final class NeckShape {
 
-    private static final double FRONT_ALONG = 0.52;
-    private static final double FRONT_DOWN = 0.52;
-    private static final double BACK_ALONG = 0.62;
-    private static final double BACK_DOWN = 0.465;
-    private static final double BOAT_ALONG = 0.66;
-    private static final double BOAT_DOWN = 0.55;
-
     /** A neckline less deep than this, in millimetres, has no shape that could be stretched down. */
     private static final double LEAST_DEPTH = 1;
 
-    /** Nearer to the centre than this, in millimetres, a corner leaves no room for a curve. */
-    private static final double LEAST_CORNER = 1;
+    /** The square of a neckline's depth over its half-width, in millimetres, from which it bends to a radius of 14 mm. */
+    private static final double LEAST_DEPTH_SQUARED = 2.8;
+
+    private static final double FLAT_LEVEL = 0.7;
 
     private NeckShape() {}
 
     static Path front(Point centre, Point sideNeck, Vector alongShoulder) {
-        return round(BodyHalf.FRONT, centre, sideNeck, alongShoulder.leftNormal());
+        return round(centre, sideNeck, alongShoulder.leftNormal());
     }
 
     static Path back(Point centre, Point sideNeck, Vector alongShoulder) {
-        return round(BodyHalf.BACK, centre, sideNeck, alongShoulder.leftNormal());
+        return round(centre, sideNeck, alongShoulder.leftNormal());
     }
 
-    /** Draws a neckline that arrives at the side neck point in a direction of its own. */
-    static Path round(BodyHalf half, Point centre, Point sideNeck, Vector arriving) {
-        return half == BodyHalf.FRONT
-                ? draw(centre, sideNeck, arriving, FRONT_ALONG, FRONT_DOWN)
-                : draw(centre, sideNeck, arriving, BACK_ALONG, BACK_DOWN);
+    /** Returns how deep a neckline of a half-width must be to be sewn and banded: to bend to no less than some 14 mm. */
+    static double leastDepth(double halfWidth) {
+        return Math.sqrt(LEAST_DEPTH_SQUARED * halfWidth);
+    }
+
+    /** Draws a round neckline that arrives at the side neck point in a direction of its own. */
+    static Path round(Point centre, Point sideNeck, Vector arriving) {
+        return Path.of(NeckHandles.round(centre, sideNeck, arriving).draw(centre, sideNeck, arriving));
     }
 
     /** Draws a neckline that is flat across the middle and turns up to the shoulder at its end. */
     static Path boat(Point centre, Point sideNeck, Vector arriving) {
-        return draw(centre, sideNeck, arriving, BOAT_ALONG, BOAT_DOWN);
+        return Path.of(
+                NeckHandles.shallow(centre, sideNeck, arriving, FLAT_LEVEL).draw(centre, sideNeck, arriving));
     }
 
     /**
-     * Draws a round neckline between other ends, level at the centre as before, arriving in a direction of its own. Drawn
-     * back to the old ends and the old direction it is the old neckline.
+     * Draws a neckline between other ends, level at the centre as before, arriving in a direction of its own. Drawn back to
+     * the old ends and the old direction it is the old neckline.
      *
-     * <p>A back neckline is shallow beside its width. It stretches with the corner in which its end directions meet: the
-     * one map of the plane that takes centre, corner and side neck point to the new ones keeps what bends one way bending
-     * that way, so that no hook comes before the shoulder and no dip beside the centre, and keeps both directions.
-     *
-     * <p>A front neckline may go so deep that its end directions meet beyond the centre. One of a single curve keeps its
-     * roundness as {@link Redraw} does; one of several, a part of which came from the back with a seam that was moved,
-     * stretches across as its width does and down as its depth does.
+     * <p>One of a single curve keeps its roundness: each handle keeps the share that it had of that of a round neckline.
+     * One of several, a part of which came from the other piece with a seam that was moved, stretches with the corner in
+     * which its end directions meet: the one map of the plane that takes centre, corner and side neck point to the new ones
+     * keeps what bends one way bending that way. Where there is no such corner it stretches across as its width does and
+     * down as its depth does.
      */
-    static Path redrawn(BodyHalf half, Path neckline, Point centre, Point sideNeck, Vector arriving) {
-        if (half == BodyHalf.BACK) {
-            Optional<Path> cornered = stretchedWithCorner(neckline, centre, sideNeck, arriving);
-            if (cornered.isPresent()) {
-                return cornered.get();
-            }
+    static Path redrawn(Path neckline, Point centre, Point sideNeck, Vector arriving) {
+        boolean stays = neckline.start().equals(centre)
+                && neckline.end().equals(sideNeck)
+                && neckline.endDirection().equals(arriving);
+        if (stays) {
+            return neckline;
         }
+        if (neckline.curves().size() == 1 && neckline.curves().get(0) instanceof Cubic cubic) {
+            return Path.of(NeckHandles.of(cubic).carried(cubic, centre, sideNeck, arriving));
+        }
+        return stretchedWithCorner(neckline, centre, sideNeck, arriving)
+                .orElseGet(() -> stretched(neckline, centre, sideNeck, arriving));
+    }
+
+    private static Path stretched(Path neckline, Point centre, Point sideNeck, Vector arriving) {
         Vector was = neckline.end().minus(neckline.start());
         Vector is = sideNeck.minus(centre);
         boolean stretches = neckline.curves().size() > 1 && hasDepth(was) && hasDepth(is);
@@ -87,26 +91,17 @@ final class NeckShape {
     }
 
     private static Optional<Path> stretchedWithCorner(Path neckline, Point centre, Point sideNeck, Vector arriving) {
-        OptionalDouble was = corner(neckline.start(), neckline.end(), neckline.endDirection());
-        OptionalDouble is = corner(centre, sideNeck, arriving);
+        Optional<Point> was = NeckHandles.corner(neckline.start(), neckline.end(), neckline.endDirection());
+        Optional<Point> is = NeckHandles.corner(centre, sideNeck, arriving);
         if (was.isEmpty() || is.isEmpty()) {
             return Optional.empty();
         }
         Vector from = neckline.end().minus(neckline.start());
         Vector to = sideNeck.minus(centre);
-        double across = is.getAsDouble() / was.getAsDouble();
+        double across =
+                (is.get().x() - centre.x()) / (was.get().x() - neckline.start().x());
         Transform stretch = new Transform(across, 0, (to.x() - across * from.x()) / from.y(), to.y() / from.y(), 0, 0);
         return Optional.of(pinned(neckline.transformed(stretch), centre, sideNeck));
-    }
-
-    /** How far from the centre the level through it meets the line on which the neckline arrives; empty if not between. */
-    private static OptionalDouble corner(Point centre, Point sideNeck, Vector arriving) {
-        Vector across = sideNeck.minus(centre);
-        if (!hasDepth(across) || !(arriving.y() < 0)) {
-            return OptionalDouble.empty();
-        }
-        double corner = across.x() - arriving.x() / arriving.y() * across.y();
-        return corner >= LEAST_CORNER ? OptionalDouble.of(corner) : OptionalDouble.empty();
     }
 
     /** Moves a path that is drawn in its shape to where it belongs, its ends to the very points. */
@@ -133,14 +128,5 @@ final class NeckShape {
         curves.set(
                 last, new Cubic(cubic.start(), cubic.control1(), cubic.end().plus(handle.rotated(turn)), cubic.end()));
         return Path.of(curves);
-    }
-
-    private static Path draw(Point centre, Point sideNeck, Vector arriving, double along, double down) {
-        Vector across = sideNeck.minus(centre);
-        return Path.of(new Cubic(
-                centre,
-                centre.plus(Vector.of(along * across.x(), 0)),
-                sideNeck.plus(arriving.times(-down * Math.abs(across.y()))),
-                sideNeck));
     }
 }

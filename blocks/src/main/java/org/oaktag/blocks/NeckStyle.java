@@ -20,14 +20,14 @@ public enum NeckStyle {
     /** A curve that leaves the centre square. */
     ROUND("round") {
         @Override
-        Path draw(BodyHalf half, Point centre, Point sideNeck, Vector arriving) {
-            return NeckShape.round(half, centre, sideNeck, arriving);
+        Path draw(Point centre, Point sideNeck, Vector arriving) {
+            return NeckShape.round(centre, sideNeck, arriving);
         }
     },
     /** Straight from a point at the centre, bending only where it comes to the shoulder. */
     V("v") {
         @Override
-        Path draw(BodyHalf half, Point centre, Point sideNeck, Vector arriving) {
+        Path draw(Point centre, Point sideNeck, Vector arriving) {
             double bend = BEND * centre.distanceTo(sideNeck);
             Point corner = sideNeck.plus(arriving.times(-bend));
             Point joint = corner.plus(centre.minus(corner).unit().times(bend));
@@ -37,7 +37,7 @@ public enum NeckStyle {
     /** Level from the centre to a corner and upright from there, bending only where it comes to the shoulder. */
     SQUARE("square") {
         @Override
-        Path draw(BodyHalf half, Point centre, Point sideNeck, Vector arriving) {
+        Path draw(Point centre, Point sideNeck, Vector arriving) {
             double bend = BEND * (centre.y() - sideNeck.y());
             Point above = sideNeck.plus(arriving.times(-bend));
             Point joint = Point.of(above.x(), above.y() + bend);
@@ -61,7 +61,7 @@ public enum NeckStyle {
     }
 
     /** Draws a neckline in this style that arrives at the side neck point in that direction. */
-    abstract Path draw(BodyHalf half, Point centre, Point sideNeck, Vector arriving);
+    abstract Path draw(Point centre, Point sideNeck, Vector arriving);
 
     /**
      * Returns the style of a neckline that was drawn in one; any other neckline counts as round. A V or a square one whose

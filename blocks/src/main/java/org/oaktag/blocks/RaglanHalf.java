@@ -21,18 +21,18 @@ import org.oaktag.geometry.Vector;
 import org.oaktag.measure.Length;
 
 /**
- * A front or a back whose shoulder is cut off along a line from the neckline to the notch of the armhole, and half a
- * sleeve to which the shoulder is joined.
+ * A front or a back whose shoulder is cut off along a line from the neckline to the underarm curve of the armhole, and half
+ * a sleeve to which the shoulder is joined.
  *
  * <pre>{@code
  * RaglanHalf half = RaglanHalf.front(block.piece(FRONT), block.piece(SLEEVE), mm(40));
- * half.lineLength();   // of the raglan line, from the neckline to the notch
+ * half.lineLength();   // of the raglan line, from the neckline to the underarm curve
  * }</pre>
  *
- * <p>The line runs smoothly into the armhole at the notch. The cut-off shoulder is mirrored, as it now lies on the other
+ * <p>The line runs smoothly into the armhole where the curve begins that the cap was copied from. The cut-off shoulder is mirrored, as it now lies on the other
  * side of the line, and set with its shoulder point over the middle of the sleeve; it is turned about that point until the
- * sleeve's own line, which leaves the neckline at the angle that it had on the body and runs smoothly into the cap at its
- * notch, is as long as the body's. Below the notch both edges are the armhole's own curve. The shoulder then runs on over
+ * sleeve's own line, which leaves the neckline at the angle that it had on the body and runs smoothly into the cap
+ * there, is as long as the body's. Below that both edges are the armhole's own curve. The shoulder then runs on over
  * the arm in a curve, and its height is solved so that the way from the side neck point to the hem is as long as asked.
  *
  * <p>The half sleeve is drawn with the middle of the arm at x = 0 and its underarm to the right. Immutable.
@@ -60,6 +60,7 @@ public final class RaglanHalf {
     private final Piece body;
     private final Name notchName;
     private final Notch notch;
+    private final double notchFromUnderarm;
     private final Path neckline;
     private final Path cutOffNeckline;
     private final Path line;
@@ -68,7 +69,7 @@ public final class RaglanHalf {
     private final Path underarm;
     private final Path hem;
 
-    private RaglanHalf(Piece body, Name notchName, double onNeck, Path cap, Path underarm, Path hem) {
+    private RaglanHalf(Piece body, Name notchName, CapHalf copied, double onNeck, Path cap, Path underarm, Path hem) {
         this.body = body;
         this.notchName = notchName;
         this.notch = body.notch(EdgeNames.ARMHOLE, notchName)
@@ -82,7 +83,9 @@ public final class RaglanHalf {
         this.neckline = neck.before();
         this.cutOffNeckline = neck.after();
         Path armhole = body.path(EdgeNames.ARMHOLE);
-        this.lowerArmhole = armhole.splitAt(notch.fromStart(armhole.length())).after();
+        this.notchFromUnderarm = armhole.length() - notch.fromStart(armhole.length());
+        this.lowerArmhole =
+                armhole.splitAt(armhole.length() - copied.copiedLength()).after();
         this.lowerCap = cap.splitAt(cap.length() - lowerArmhole.length()).after();
         this.underarm = underarm;
         this.hem = hem;
@@ -98,6 +101,7 @@ public final class RaglanHalf {
         return new RaglanHalf(
                 front,
                 TopNames.FRONT_NOTCH,
+                CapHalf.ontoFront(front.path(EdgeNames.ARMHOLE)),
                 onNeck.mm(),
                 sleeve.path(EdgeNames.CAP_FRONT).transformed(frame),
                 sleeve.path(EdgeNames.UNDERARM_FRONT).transformed(frame),
@@ -111,6 +115,7 @@ public final class RaglanHalf {
         return new RaglanHalf(
                 back,
                 TopNames.BACK_NOTCH,
+                CapHalf.ontoBack(back.path(EdgeNames.ARMHOLE)),
                 onNeck.mm(),
                 sleeve.path(EdgeNames.CAP_BACK).transformed(frame).reversed(),
                 sleeve.path(EdgeNames.UNDERARM_BACK).transformed(frame).reversed(),
@@ -146,7 +151,7 @@ public final class RaglanHalf {
 
     /**
      * Parts what body and sleeve are sewn together along, from the neckline to the underarm point: without a gusset at the
-     * notch, with one so far from the underarm point as the gusset's side is long.
+     * underarm curve, with one so far from the underarm point as the gusset's side is long.
      */
     private static List<Edge> sewn(Path line, Path lower, OptionalDouble gusset, Name atGusset) {
         if (gusset.isEmpty()) {
@@ -164,7 +169,7 @@ public final class RaglanHalf {
      * @param sleeve the sleeve of which it is a half
      * @param reach how long it shall be from the side neck point over the shoulder to the hem
      * @param gusset the side of a gusset that is let in, in millimetres, or empty for none
-     * @throws PatternException if the cap does not lie on the armhole below the notch, or the shoulder cannot be joined so
+     * @throws PatternException if the cap does not lie on the armhole under the arm, or the shoulder cannot be joined so
      *     that both lines are of one length
      */
     public Piece sleeve(Name name, Piece sleeve, Length reach, OptionalDouble gusset) {
@@ -173,7 +178,7 @@ public final class RaglanHalf {
         if (Math.abs(difference) > SAME || Math.abs(apart) > SAME) {
             throw PatternException.of(
                     "sleeve cap",
-                    "must lie on the " + body.name() + " armhole below its notch to become a raglan",
+                    "must lie on the " + body.name() + " armhole under the arm to become a raglan",
                     "a cap that does not",
                     "fit the cap to the armhole first");
         }
@@ -246,7 +251,7 @@ public final class RaglanHalf {
     }
 
     private Notch notch(OptionalDouble gusset) {
-        double above = gusset.isEmpty() ? 0 : lowerArmhole.length() - gusset.getAsDouble();
+        double above = notchFromUnderarm - gusset.orElse(lowerArmhole.length());
         double at = gusset.isPresent() && above < NEAR ? NOTCH_ABOVE : above;
         return new Notch(notchName, EdgeNames.RAGLAN, End.END, at, notch.count());
     }

@@ -6,6 +6,7 @@ import org.oaktag.garment.Piece;
 import org.oaktag.geometry.Crossing;
 import org.oaktag.geometry.Crossings;
 import org.oaktag.geometry.Cubic;
+import org.oaktag.geometry.Curve;
 import org.oaktag.geometry.Line;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
@@ -22,9 +23,50 @@ import org.oaktag.measure.Length;
  */
 public final class SideSeam {
 
+    private static final Vector DOWN = Vector.of(0, 1);
     private static final double HANDLE = 0.38;
 
+    /** Where the tangents of the side above the waist meet, up from the waist, as a share of the way. */
+    private static final double CORNER_ABOVE_WAIST = 0.35;
+
+    private static final double TO_CORNER = 2.0 / 3;
+
+    /** How much steeper than the way to the hip a side is at a waist that it only passes, so that it does not wave. */
+    private static final double STEEPER = 1.6;
+
     private SideSeam() {}
+
+    /**
+     * Draws the side from the underarm point through the waist to the hip, upright at the hip, so that it changes the way
+     * it bends once at the most: hollow at a waist and swelling over the hip, or the other way round.
+     */
+    static Path shaped(Point underarm, Point waist, Point hip) {
+        Vector atWaist = atWaist(underarm, waist, hip);
+        return Path.of(upper(underarm, waist, atWaist), lower(waist, atWaist, hip));
+    }
+
+    /** The direction at the waist: upright where it is the narrowest or widest, else on towards the hip, and steeper. */
+    private static Vector atWaist(Point underarm, Point waist, Point hip) {
+        double on = (hip.x() - waist.x()) / (hip.y() - waist.y());
+        boolean goesOn = (waist.x() - underarm.x()) * on > 0;
+        return goesOn ? Vector.of(STEEPER * on, 1).unit() : DOWN;
+    }
+
+    private static Curve upper(Point underarm, Point waist, Vector atWaist) {
+        double up = CORNER_ABOVE_WAIST * (waist.y() - underarm.y()) / atWaist.y();
+        Point corner = waist.plus(atWaist.times(-up));
+        return underarm.x() == waist.x() && atWaist.x() == 0
+                ? new Line(underarm, waist)
+                : new Cubic(underarm, underarm.lerp(corner, TO_CORNER), waist.lerp(corner, TO_CORNER), waist);
+    }
+
+    private static Curve lower(Point waist, Vector atWaist, Point hip) {
+        if (atWaist.x() == 0) {
+            return waist.x() == hip.x() ? new Line(waist, hip) : smooth(waist, DOWN, hip, DOWN);
+        }
+        Point corner = Point.of(hip.x(), waist.y() + (hip.x() - waist.x()) * atWaist.y() / atWaist.x());
+        return new Cubic(waist, waist.lerp(corner, TO_CORNER), hip.lerp(corner, TO_CORNER), hip);
+    }
 
     /**
      * Returns the side seam drawn straight from the underarm point to the hem, its lower end raised so far that a hem

@@ -3,22 +3,20 @@ package org.oaktag.blocks;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
-import org.oaktag.garment.Name;
-import org.oaktag.garment.Notch;
 import org.oaktag.garment.Piece;
-import org.oaktag.geometry.Cubic;
+import org.oaktag.geometry.Curve;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Transform;
 import org.oaktag.measure.Length;
 
 /**
- * The cap of a sleeve that is already drawn, to be lowered or fitted anew. Immutable.
+ * The cap of a sleeve that is already drawn, to be lowered or fitted anew. Each half is a crown and, as its
+ * last curve, the underarm curve of the armhole. Immutable.
  *
  * <pre>{@code
  * SleeveCap cap = SleeveCap.of(block.piece(SLEEVE));
@@ -26,7 +24,7 @@ import org.oaktag.measure.Length;
  * cap.loweredBy(mm(10));  // wider, as a lower cap on the same armhole has to be
  * }</pre>
  *
- * @param sleeve the sleeve, with both halves of the cap notched
+ * @param sleeve the sleeve
  */
 public record SleeveCap(Piece sleeve) {
 
@@ -59,22 +57,20 @@ public record SleeveCap(Piece sleeve) {
         return Length.mm(underarmLevel() - highest);
     }
 
-    /** Returns by how much the top of the cap can be moved down before its crown sinks to the notches. */
+    /** Returns by how much the top of the cap can be moved down before its crown sinks to its underarm curves. */
     public Length mostLowering() {
-        Path front = sleeve.path(EdgeNames.CAP_FRONT);
-        Path back = sleeve.path(EdgeNames.CAP_BACK);
-        double notch = Math.min(
-                front.pointAt(place(EdgeNames.CAP_FRONT, TopNames.FRONT_NOTCH)).y(),
-                back.pointAt(place(EdgeNames.CAP_BACK, TopNames.BACK_NOTCH)).y());
-        return Length.mm(Math.max(0, notch - LEAST_CROWN - top().y()));
+        double joint = Math.min(
+                joint(sleeve.path(EdgeNames.CAP_FRONT)).y(),
+                joint(sleeve.path(EdgeNames.CAP_BACK).reversed()).y());
+        return Length.mm(Math.max(0, joint - LEAST_CROWN - top().y()));
     }
 
     /**
-     * Returns the sleeve with the top of the cap moved down; what lies below the notches stays as it is, and each half
-     * of the crown is redrawn.
+     * Returns the sleeve with the top of the cap moved down; the underarm curves stay as they are, and each half of the
+     * crown is redrawn.
      *
      * @param by how far down, no more than {@link #mostLowering()}; negative to raise the cap
-     * @throws PatternException if the crown would sink to its notches
+     * @throws PatternException if the crown would sink to its underarm curves
      */
     public Piece loweredBy(Length by) {
         if (by.compareTo(mostLowering()) > 0) {
@@ -82,18 +78,16 @@ public record SleeveCap(Piece sleeve) {
                     "sleeve cap",
                     "a cap " + height().text() + " high can lose "
                             + mostLowering().roundedDown().text()
-                            + " at the most before its crown sinks to the notches",
+                            + " at the most before its crown sinks to its underarm curves",
                     by.text(),
                     "lower it by less");
         }
         Path front = sleeve.path(EdgeNames.CAP_FRONT);
         Path back = sleeve.path(EdgeNames.CAP_BACK).reversed();
-        double frontNotch = place(EdgeNames.CAP_FRONT, TopNames.FRONT_NOTCH);
-        double backNotch = back.length() - place(EdgeNames.CAP_BACK, TopNames.BACK_NOTCH);
         Point lower = Point.of(top().x(), top().y() + by.mm());
         return sleeve.redrawn(Map.of(
-                EdgeNames.CAP_FRONT, withTop(front, frontNotch, lower),
-                EdgeNames.CAP_BACK, withTop(back, backNotch, lower).reversed()));
+                EdgeNames.CAP_FRONT, withTop(front, lower),
+                EdgeNames.CAP_BACK, withTop(back, lower).reversed()));
     }
 
     /**
@@ -157,20 +151,16 @@ public record SleeveCap(Piece sleeve) {
         return sleeve.path(EdgeNames.CAP_FRONT).end().y();
     }
 
-    private double place(Name edge, Name notch) {
-        Optional<Notch> found = sleeve.notch(edge, notch);
-        return found.orElseThrow(() -> PatternException.of(
-                        "sleeve cap",
-                        "must have its notch '" + notch + "' on edge '" + edge + "'",
-                        "no such notch",
-                        "fit the cap to the armhole first"))
-                .fromStart(sleeve.path(edge).length());
+    /** Returns where the crown of a half, given from the top, runs into its underarm curve. */
+    private static Point joint(Path half) {
+        List<Curve> curves = half.curves();
+        return curves.get(curves.size() - 1).start();
     }
 
-    /** Redraws a half of the cap, given from the top to the underarm point, above its notch. */
-    private static Path withTop(Path half, double notch, Point top) {
-        Path.Split split = half.splitAt(notch);
-        Cubic crown = CapHalf.crown(top, split.after().start(), split.after().startDirection());
-        return Path.of(crown).then(split.after());
+    /** Redraws a half of the cap, given from the top to the underarm point, above its underarm curve. */
+    private static Path withTop(Path half, Point top) {
+        List<Curve> curves = half.curves();
+        Curve underarm = curves.get(curves.size() - 1);
+        return Path.of(CapHalf.crown(top, underarm.start(), underarm.directionAt(0)), underarm);
     }
 }

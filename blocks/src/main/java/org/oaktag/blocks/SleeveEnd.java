@@ -161,6 +161,20 @@ public record SleeveEnd(Piece part) {
         return withFront(drawn.underarm(), drawn.half());
     }
 
+    /**
+     * Returns the piece with its lower edge this long, centred under the underarm points: both underarm edges leave those
+     * points as they did and come straight to the ends of the edge, which is square to them and as low at its middle as it
+     * was.
+     *
+     * @throws PatternException if no such edge can be drawn; the message gives the lengths that work
+     */
+    public Piece straightTo(Length length) {
+        double level = lowerEdge().path().bounds().maxY();
+        SleeveFlare.Drawn drawn = SleeveFlare.below(part.path(EdgeNames.UNDERARM_FRONT), level, middle())
+                .straightTo(part.name(), length);
+        return withFront(drawn.underarm(), drawn.half());
+    }
+
     /** Returns the straight distance between both underarm points. */
     public Length width() {
         return Length.mm(part.path(EdgeNames.UNDERARM_FRONT)

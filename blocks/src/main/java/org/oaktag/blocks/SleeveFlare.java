@@ -5,15 +5,16 @@ import java.util.OptionalDouble;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Name;
 import org.oaktag.geometry.Cubic;
+import org.oaktag.geometry.Line;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Vector;
 import org.oaktag.measure.Length;
 
 /**
- * One half of a flared sleeve, its front: the underarm edge leaves the place where the flare begins in the direction that
- * it has there, so that the cap still runs on smoothly across the underarm seam, and comes out straight to the hem. The
- * hem leaves it square and comes level to the middle. Immutable.
+ * One half of a sleeve whose underarm edge comes straight to the hem, its front: the edge leaves the place where it begins
+ * in the direction that it has there, so that the cap still runs on smoothly across the underarm seam, turns in one bend and
+ * comes straight out, or in, to the hem. The hem leaves it square and comes level to the middle. Immutable.
  *
  * @param kept the underarm edge above the flare, or empty where it flares from the underarm point
  * @param from where the flare begins
@@ -26,8 +27,13 @@ record SleeveFlare(Optional<Path> kept, Point from, Vector direction, double lev
     /** How much of the underarm edge must lie above and below where the flare begins, in millimetres. */
     private static final double LEAST_PART = 1;
 
-    private static final double HANDLE_ABOVE = 0.45;
-    private static final double HANDLE_BELOW = 0.33;
+    /** Where the directions at both ends of the edge meet, as a share of the height. */
+    private static final double BEND = 0.3;
+
+    private static final double TO_CORNER = 2.0 / 3;
+
+    /** The narrowest hem, as a share of the width of the sleeve where the edge begins. */
+    private static final double NARROWEST = 0.25;
 
     /** The underarm edge and half the hem. */
     record Drawn(Path underarm, Path half) {}
@@ -64,13 +70,27 @@ record SleeveFlare(Optional<Path> kept, Point from, Vector direction, double lev
      *     that its ends would rise by more than half the height of the flare
      */
     Drawn drawn(Name piece, Length hem) {
-        double least = from.x() - middle;
+        return drawn(piece, hem, from.x() - middle);
+    }
+
+    /**
+     * Draws the edge so that the whole hem has a length, which may be less than the sleeve is wide.
+     *
+     * @throws PatternException if the hem would be shorter than a quarter of that width, or so long that its ends would
+     *     rise by more than half the height of the flare
+     */
+    Drawn straightTo(Name piece, Length hem) {
+        return drawn(piece, hem, NARROWEST * (from.x() - middle));
+    }
+
+    private Drawn drawn(Name piece, Length hem, double least) {
+        double width = from.x() - middle;
         double height = level - from.y();
-        double most = (least + Math.sqrt(least * least + 4 * height * height)) / 2;
+        double most = (width + Math.sqrt(width * width + 4 * height * height)) / 2;
         OptionalDouble half = Unknown.solve(tried -> hem(tried) - hem.mm(), least, most);
         return at(half.orElseThrow(() -> PatternException.of(
-                "flared hem of the " + piece,
-                "below a flare " + Length.mm(height).text() + " high it can be "
+                "hem of the " + piece,
+                "below an edge that is straight for " + Length.mm(height).text() + " it can be "
                         + Length.mm(hem(least)).roundedUp().text() + " to "
                         + Length.mm(hem(most)).roundedDown().text() + " long",
                 hem.text(),
@@ -82,13 +102,15 @@ record SleeveFlare(Optional<Path> kept, Point from, Vector direction, double lev
     }
 
     private Drawn at(double half) {
-        Vector down = Point.of(middle + half, level).minus(from).unit();
-        Point corner = Point.of(middle + half, level - half * down.x() / down.y() / 2);
-        double chord = from.distanceTo(corner);
-        Path flare = Path.of(
-                Cubic.hermite(from, direction.times(HANDLE_ABOVE * chord), corner, down.times(HANDLE_BELOW * chord)));
+        Point bend = from.plus(direction.times(BEND * (level - from.y())));
+        Point unraised = Point.of(middle + half, level);
+        Vector down = unraised.minus(bend).unit();
+        Point corner = unraised.plus(down.times(-HemShape.raise(half, down)));
+        Path edge = Path.of(
+                half == from.x() - middle && direction.x() == 0
+                        ? new Line(from, corner)
+                        : new Cubic(from, from.lerp(bend, TO_CORNER), corner.lerp(bend, TO_CORNER), corner));
         return new Drawn(
-                kept.map(above -> above.then(flare)).orElse(flare),
-                HemShape.draw(corner, down, Point.of(middle, level)));
+                kept.map(above -> above.then(edge)).orElse(edge), HemShape.draw(corner, down, Point.of(middle, level)));
     }
 }

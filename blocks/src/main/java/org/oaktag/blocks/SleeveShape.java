@@ -63,7 +63,7 @@ final class SleeveShape {
                 .reversed();
     }
 
-    /** Sets the notches of the cap where its crown leaves the underarm curves, and at its top. */
+    /** Sets the notches of the cap, as far from its underarm points as on the armhole, and at its top. */
     static Piece notched(Piece sleeve, CapFit fit) {
         return sleeve.withNotch(Notch.single(
                         TopNames.FRONT_NOTCH,

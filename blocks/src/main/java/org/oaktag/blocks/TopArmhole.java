@@ -4,6 +4,7 @@ import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Piece;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
+import org.oaktag.geometry.Vector;
 
 /**
  * The armhole of a front or a back, redrawn when the shoulder or the side seam that it meets has moved.
@@ -13,9 +14,6 @@ import org.oaktag.geometry.Point;
  * }</pre>
  */
 public final class TopArmhole {
-
-    /** How far inside the underarm point the pitch point stays, as a share of the width there: some 40 mm on most bodies. */
-    private static final double LEAST_SCOOP = 0.17;
 
     private TopArmhole() {}
 
@@ -27,14 +25,12 @@ public final class TopArmhole {
      * @param side the side seam, from the underarm point down
      */
     public static Path withUnderarm(Piece piece, Path side) {
-        return ArmholeShape.withUnderarm(
-                BodyHalf.of(piece), piece.path(EdgeNames.ARMHOLE), side.start(), side.startDirection());
+        return ArmholeShape.withUnderarm(piece.path(EdgeNames.ARMHOLE), side.start(), side.startDirection());
     }
 
     /**
      * Returns the whole armhole drawn from the end of another shoulder seam, square to it. The pitch point moves
-     * sideways by as much as the shoulder point, but stays inside the underarm point by 17 % of the width from there to the
-     * centre line, so that the armhole keeps its scoop.
+     * sideways by as much as the shoulder point, but keeps its least run to the underarm point.
      *
      * @param piece a front or a back
      * @param shoulder the shoulder seam, from the side neck point outwards
@@ -43,15 +39,9 @@ public final class TopArmhole {
         Path side = piece.path(EdgeNames.SIDE);
         Point old = ArmholeShape.pitch(piece.path(EdgeNames.ARMHOLE));
         double out = shoulder.end().x() - piece.path(EdgeNames.SHOULDER).end().x();
-        double most = Math.max(old.x(), (1 - LEAST_SCOOP) * side.start().x());
+        double most = Math.max(old.x(), side.start().x() - ArmholeShape.LEAST_RUN);
         Point pitch = Point.of(Math.min(old.x() + out, most), old.y());
-        return ArmholeShape.draw(
-                BodyHalf.of(piece),
-                shoulder.end(),
-                shoulder.endDirection(),
-                pitch,
-                side.start(),
-                side.startDirection());
+        return ArmholeShape.draw(shoulder.end(), shoulder.endDirection(), pitch, side.start(), side.startDirection());
     }
 
     /**
@@ -66,7 +56,7 @@ public final class TopArmhole {
         Point pitch = ArmholeShape.pitch(armhole);
         Path side = piece.path(EdgeNames.SIDE);
         return ArmholeShape.withPitch(
-                BodyHalf.of(piece), armhole, Point.of(pitch.x() - by, pitch.y()), side.start(), side.startDirection());
+                armhole, Point.of(pitch.x() - by, pitch.y()), side.start(), side.startDirection());
     }
 
     /** Returns the armhole drawn through a pitch point that lies lower, its ends where they are. */
@@ -75,15 +65,25 @@ public final class TopArmhole {
         Point pitch = ArmholeShape.pitch(armhole);
         Path side = piece.path(EdgeNames.SIDE);
         return ArmholeShape.withPitch(
-                BodyHalf.of(piece), armhole, Point.of(pitch.x(), pitch.y() + by), side.start(), side.startDirection());
+                armhole, Point.of(pitch.x(), pitch.y() + by), side.start(), side.startDirection());
     }
 
-    /** Returns by how much the pitch point can move out before the armhole bulges, in millimetres. */
+    /** Returns by how much the pitch point can move out until the armhole is no hollow any more, in millimetres. */
     public static double mostFilling(Piece piece) {
         Path armhole = piece.path(EdgeNames.ARMHOLE);
-        double most = Math.min(
-                armhole.start().x() - ArmholeShape.INSIDE_SHOULDER,
-                armhole.end().x() - ArmholeShape.INSIDE_UNDERARM);
-        return Math.max(0, most - ArmholeShape.pitch(armhole).x());
+        Point pitch = ArmholeShape.pitch(armhole);
+        double inside = ArmholeShape.LEAST_INSIDE * (pitch.y() - armhole.start().y());
+        double most = Math.min(armhole.start().x() - inside, armhole.end().x() - ArmholeShape.LEAST_RUN);
+        return Math.max(0, most - pitch.x());
+    }
+
+    /** Returns by how much the pitch point can move in until the armhole is no hollow any more, in millimetres. */
+    public static double mostScooping(Piece piece) {
+        Path armhole = piece.path(EdgeNames.ARMHOLE);
+        Point pitch = ArmholeShape.pitch(armhole);
+        Vector along = piece.path(EdgeNames.SHOULDER).endDirection();
+        double inside =
+                ArmholeShape.mostInside(along) * (pitch.y() - armhole.start().y());
+        return Math.max(0, pitch.x() - armhole.start().x() + inside);
     }
 }

@@ -79,10 +79,10 @@ public final class TopNames {
     /** The seam along the style line of a split sleeve. */
     public static final Name SLEEVE_STYLE_SEAM = Name.of("sleeve style line");
 
-    /** The notch at which the crown of the cap leaves the front underarm curve. */
+    /** The notch of front armhole and cap, at a share of the armhole that is the same in every size. */
     public static final Name FRONT_NOTCH = Name.of("front armhole");
 
-    /** The notch at which the crown of the cap leaves the back underarm curve. */
+    /** The notch of back armhole and cap, at a share of the armhole that is the same in every size. */
     public static final Name BACK_NOTCH = Name.of("back armhole");
 
     /** The notch at the top of the cap, which meets the shoulder seam. */

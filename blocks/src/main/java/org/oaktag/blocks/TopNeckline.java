@@ -33,6 +33,14 @@ public final class TopNeckline {
     private TopNeckline() {}
 
     /**
+     * Returns how deep below its side neck point a neckline of this half-width must lie at the centre, in millimetres, to
+     * bend to a radius of no less than some 14 mm: below that no allowance and no band lies flat round it.
+     */
+    public static double leastDepth(double halfWidth) {
+        return NeckShape.leastDepth(halfWidth);
+    }
+
+    /**
      * Returns the piece with its neckline drawn between another point of the centre and the start of another shoulder
      * seam, to which it keeps its angle. A V or a square neckline is drawn anew as such; any other keeps what it can
      * of its shape and bends the other way nowhere that it did not.
@@ -60,8 +68,8 @@ public final class TopNeckline {
         double turn = Math.atan2(oldAlong.cross(along), oldAlong.dot(along));
         Vector arriving = turn == 0 ? old.endDirection() : old.endDirection().rotated(turn);
         return style == NeckStyle.ROUND
-                ? NeckShape.redrawn(BodyHalf.of(piece), old, centre, shoulder.start(), arriving)
-                : style.draw(BodyHalf.of(piece), centre, shoulder.start(), arriving);
+                ? NeckShape.redrawn(old, centre, shoulder.start(), arriving)
+                : style.draw(centre, shoulder.start(), arriving);
     }
 
     /**
@@ -72,7 +80,7 @@ public final class TopNeckline {
     public static Piece inStyle(Piece piece, NeckStyle style) {
         TopPieces.require(piece, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
         Path old = piece.path(EdgeNames.NECKLINE);
-        Path neckline = style.draw(BodyHalf.of(piece), old.start(), old.end(), old.endDirection());
+        Path neckline = style.draw(old.start(), old.end(), old.endDirection());
         return with(piece, neckline, piece.path(EdgeNames.SHOULDER));
     }
 

@@ -55,11 +55,11 @@ public record Ease(
     /** Returns the ease that goes with a category. */
     public static Ease of(EaseCategory category) {
         return switch (category) {
-            case VERY_CLOSE -> inMm(0, 0, 0, 0, 10, 0, 15);
-            case CLOSE -> inMm(40, 40, 30, 25, 30, 5, 30);
-            case STANDARD -> inMm(80, 80, 60, 50, 50, 10, 45);
-            case LOOSE -> inMm(120, 120, 100, 80, 70, 15, 60);
-            case OVERSIZED -> inMm(200, 200, 180, 120, 90, 20, 85);
+            case VERY_CLOSE -> inMm(0, 0, 0, 0, 10, 0, 30);
+            case CLOSE -> inMm(40, 40, 30, 25, 30, 5, 45);
+            case STANDARD -> inMm(80, 80, 60, 50, 50, 10, 55);
+            case LOOSE -> inMm(120, 120, 100, 80, 70, 15, 65);
+            case OVERSIZED -> inMm(200, 200, 180, 120, 90, 20, 75);
         };
     }
 

@@ -7,12 +7,12 @@ import static org.oaktag.adjustments.Sleeves.raglanSleeve;
 import static org.oaktag.measure.Percent.percent;
 
 import org.junit.jupiter.api.Test;
-import org.oaktag.blocks.FitCheck;
-import org.oaktag.blocks.FitChecks;
+import org.oaktag.blocks.TopChecks;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
+import org.oaktag.garment.Passage;
 
 /** Openings are compared with the body whatever pieces are round them. */
 class FitOfSleevesTest {
@@ -23,21 +23,20 @@ class FitOfSleevesTest {
 
     @Test
     void the_sleeve_of_a_raglan_and_one_grown_on_are_compared_with_the_upper_arm() {
-        FitCheck setIn = FitChecks.sleeve(block).orElseThrow();
-        FitCheck raglan = FitChecks.sleeve(block.adjust(raglanSleeve())).orElseThrow();
-        FitCheck grownOn = FitChecks.sleeve(block.adjust(kimonoSleeve())).orElseThrow();
-        assertThat(raglan.opening().mm())
-                .isCloseTo(setIn.opening().mm(), within(setIn.opening().mm() / 5));
-        assertThat(grownOn.opening()).isGreaterThan(setIn.opening());
+        Passage setIn = Tops.passage(block, TopChecks.UPPER_ARM);
+        Passage raglan = Tops.passage(block.adjust(raglanSleeve()), TopChecks.UPPER_ARM);
+        Passage grownOn = Tops.passage(block.adjust(kimonoSleeve()), TopChecks.UPPER_ARM);
+        assertThat(raglan.girth().mm())
+                .isCloseTo(setIn.girth().mm(), within(setIn.girth().mm() / 5));
+        assertThat(grownOn.girth()).isGreaterThan(setIn.girth());
         assertThat(raglan.mustPass()).isEqualTo(setIn.mustPass()).isEqualTo(grownOn.mustPass());
     }
 
     @Test
     void of_two_halves_round_the_arm_the_one_that_stretches_less_counts() {
         Garment raglan = block.adjust(raglanSleeve());
-        assertThat(FitChecks.sleeve(raglan).orElseThrow().clothStretch()).isEqualTo(percent(35));
-        assertThat(FitChecks.sleeve(cutFrom(raglan, TopNames.SLEEVE_BACK))
-                        .orElseThrow()
+        assertThat(Tops.passage(raglan, TopChecks.UPPER_ARM).clothStretch()).isEqualTo(percent(35));
+        assertThat(Tops.passage(cutFrom(raglan, TopNames.SLEEVE_BACK), TopChecks.UPPER_ARM)
                         .clothStretch())
                 .isEqualTo(percent(5));
     }
@@ -45,9 +44,8 @@ class FitOfSleevesTest {
     @Test
     void a_raglan_sleeve_that_stretches_less_holds_the_neckline_back() {
         Garment raglan = block.adjust(raglanSleeve());
-        assertThat(FitChecks.neck(raglan).orElseThrow().clothStretch()).isEqualTo(percent(35));
-        assertThat(FitChecks.neck(cutFrom(raglan, TopNames.SLEEVE_FRONT))
-                        .orElseThrow()
+        assertThat(Tops.passage(raglan, TopChecks.NECK).clothStretch()).isEqualTo(percent(35));
+        assertThat(Tops.passage(cutFrom(raglan, TopNames.SLEEVE_FRONT), TopChecks.NECK)
                         .clothStretch())
                 .isEqualTo(percent(5));
     }

@@ -9,6 +9,9 @@ import org.oaktag.body.Ease;
 import org.oaktag.body.Figure;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Opening;
+import org.oaktag.garment.Passage;
 
 /** A top of an invented night observer, round numbers all, to try single adjustments on. */
 final class Tops {
@@ -33,5 +36,16 @@ final class Tops {
                 .wristGirth(mm(155))
                 .handGirthWithThumb(mm(225))
                 .build();
+    }
+
+    /** The numbers of an opening of a garment that it asks about. */
+    static Passage passage(Garment garment, Name check) {
+        return garment.checks().stream()
+                .filter(each -> each.name().equals(check))
+                .map(Opening.class::cast)
+                .findFirst()
+                .orElseThrow()
+                .measured(garment)
+                .orElseThrow();
     }
 }

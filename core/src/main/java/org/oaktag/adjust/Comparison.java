@@ -11,9 +11,11 @@ import org.oaktag.garment.Amount;
 import org.oaktag.garment.Change;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeRef;
+import org.oaktag.garment.Fit;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Moved;
 import org.oaktag.garment.Name;
+import org.oaktag.garment.Note;
 import org.oaktag.garment.Piece;
 import org.oaktag.garment.SeamWalk;
 import org.oaktag.garment.TakenMeasure;
@@ -102,11 +104,31 @@ public final class Comparison {
         return new Change(
                 step,
                 amounts,
-                reshaped.notes(),
+                notes(before, reshaped),
                 reshaped.dimensions(),
                 moved(before, after),
                 redrawn(before, after),
                 untrue(after.walkSeamsSince(before)));
+    }
+
+    /** The step's own notes, and where the garment fits less well than before. */
+    private static List<Note> notes(Garment before, Reshaped reshaped) {
+        List<Note> notes = new ArrayList<>(reshaped.notes());
+        for (Fit fit : reshaped.garment().fit()) {
+            if (fit.isCaution() && fit.verdict().compareTo(verdict(before, fit.check())) > 0) {
+                notes.add(Note.fit(fit.text()));
+            }
+        }
+        return notes;
+    }
+
+    private static Fit.Verdict verdict(Garment garment, Name check) {
+        for (Fit fit : garment.fit()) {
+            if (fit.check().equals(check)) {
+                return fit.verdict();
+            }
+        }
+        return Fit.Verdict.FITS;
     }
 
     /**

@@ -31,6 +31,7 @@ public final class Garment {
     private final List<Piece> pieces;
     private final List<Seam> seams;
     private final List<FinishedMeasure> measures;
+    private final List<FitCheck> checks;
     private final List<Change> history;
 
     /** Walked on first use. Two threads may both walk; they come to the same result, and either may be kept. */
@@ -38,6 +39,9 @@ public final class Garment {
 
     /** Taken on first use, as the walk is. */
     private volatile @Nullable List<TakenMeasure> taken;
+
+    /** Checked on first use, as the walk is. */
+    private volatile @Nullable List<Fit> fit;
 
     /**
      * Copies the lists and checks that every seam joins edges that exist.
@@ -47,8 +51,9 @@ public final class Garment {
      * @param pieces the pieces, each of a name of its own
      * @param seams the seams, each of a name of its own
      * @param measures the finished measures that are watched
+     * @param checks what is asked of the fit at every step
      * @param history what made it, oldest first
-     * @throws PatternException if two pieces, seams or measures have one name, or a seam names an edge that does not
+     * @throws PatternException if two pieces, seams, measures or checks have one name, or a seam names an edge that does not
      *     exist
      */
     public Garment(
@@ -57,26 +62,31 @@ public final class Garment {
             List<Piece> pieces,
             List<Seam> seams,
             List<FinishedMeasure> measures,
+            List<FitCheck> checks,
             List<Change> history) {
         this.title = Objects.requireNonNull(title, "title");
         this.wearer = Objects.requireNonNull(wearer, "wearer");
         this.pieces = List.copyOf(pieces);
         this.seams = List.copyOf(seams);
         this.measures = List.copyOf(measures);
+        this.checks = List.copyOf(checks);
         this.history = List.copyOf(history);
         checkUnique("piece", this.pieces, Piece::name);
         checkUnique("seam", this.seams, Seam::name);
         checkUnique("finished measure", this.measures, FinishedMeasure::name);
+        checkUnique("check of the fit", this.checks, FitCheck::name);
         checkSewn();
     }
 
-    /** The same garment but for its pieces, seams and measures; only what is another list than before is checked. */
-    private Garment(Garment same, List<Piece> pieces, List<Seam> seams, List<FinishedMeasure> measures) {
+    /** The same garment but for its pieces, seams, measures and checks; only what is another list than before is checked. */
+    private Garment(
+            Garment same, List<Piece> pieces, List<Seam> seams, List<FinishedMeasure> measures, List<FitCheck> checks) {
         this.title = same.title;
         this.wearer = same.wearer;
         this.pieces = List.copyOf(pieces);
         this.seams = List.copyOf(seams);
         this.measures = List.copyOf(measures);
+        this.checks = List.copyOf(checks);
         this.history = same.history;
         if (this.pieces != same.pieces) {
             checkUnique("piece", this.pieces, Piece::name);
@@ -87,27 +97,32 @@ public final class Garment {
         if (this.measures != same.measures) {
             checkUnique("finished measure", this.measures, FinishedMeasure::name);
         }
+        if (this.checks != same.checks) {
+            checkUnique("check of the fit", this.checks, FitCheck::name);
+        }
         if (this.seams != same.seams || !hasEdgesOf(same)) {
             checkSewn();
         }
     }
 
-    /** The same pieces, seams and measures, which need no second check, told of in other words. */
+    /** The same pieces, seams, measures and checks, which need no second check, told of in other words. */
     private Garment(Garment same, String title, List<Change> history) {
         this.title = title;
         this.wearer = same.wearer;
         this.pieces = same.pieces;
         this.seams = same.seams;
         this.measures = same.measures;
+        this.checks = same.checks;
         this.history = List.copyOf(history);
         this.walk = same.walk;
         this.taken = same.taken;
+        this.fit = same.fit;
     }
 
-    /** Returns a garment without history. */
+    /** Returns a garment without checks and history. */
     public static Garment of(
             String title, Wearer wearer, List<Piece> pieces, List<Seam> seams, List<FinishedMeasure> measures) {
-        return new Garment(title, wearer, pieces, seams, measures, List.of());
+        return new Garment(title, wearer, pieces, seams, measures, List.of(), List.of());
     }
 
     /** Returns what the garment is; free text. */
@@ -133,6 +148,11 @@ public final class Garment {
     /** Returns the finished measures that are watched. */
     public List<FinishedMeasure> measures() {
         return measures;
+    }
+
+    /** Returns what is asked of the fit at every step. */
+    public List<FitCheck> checks() {
+        return checks;
     }
 
     /** Returns what made it, oldest first. */
@@ -280,14 +300,31 @@ public final class Garment {
         return measured;
     }
 
-    /** Returns every caution in the history, each once, oldest first. */
+    /**
+     * Answers every check of the fit, in their order, as far as there is something to check.
+     *
+     * @throws PatternException as {@link #takeMeasures()}
+     */
+    public List<Fit> fit() {
+        List<Fit> checked = fit;
+        if (checked == null) {
+            checked = checks.stream().flatMap(check -> check.of(this).stream()).toList();
+            fit = checked;
+        }
+        return checked;
+    }
+
+    /**
+     * Returns every caution that still holds, each once: those of the steps, oldest first, and those of the fit as the
+     * garment is now, in the place of those that a step gave of it.
+     */
     public List<String> cautions() {
-        return history.stream()
+        Stream<String> ofSteps = history.stream()
                 .flatMap(change -> change.notes().stream())
                 .filter(note -> note.kind() == Note.Kind.CAUTION)
-                .map(Note::text)
-                .distinct()
-                .toList();
+                .map(Note::text);
+        Stream<String> ofFit = fit().stream().filter(Fit::isCaution).map(Fit::text);
+        return Stream.concat(ofSteps, ofFit).distinct().toList();
     }
 
     /** Returns the garment under another title. */
@@ -297,7 +334,7 @@ public final class Garment {
 
     /** Returns the garment with other pieces. */
     public Garment withPieces(List<Piece> other) {
-        return new Garment(this, other, seams, measures);
+        return new Garment(this, other, seams, measures, checks);
     }
 
     /**
@@ -309,17 +346,22 @@ public final class Garment {
 
     /** Returns the garment with other seams. */
     public Garment withSeams(List<Seam> other) {
-        return new Garment(this, pieces, other, measures);
+        return new Garment(this, pieces, other, measures, checks);
     }
 
     /** Returns the garment with other finished measures. */
     public Garment withMeasures(List<FinishedMeasure> other) {
-        return new Garment(this, pieces, seams, other);
+        return new Garment(this, pieces, seams, other, checks);
+    }
+
+    /** Returns the garment with other checks of its fit. */
+    public Garment withChecks(List<FitCheck> other) {
+        return new Garment(this, pieces, seams, measures, other);
     }
 
     /** Returns the garment with other pieces, seams and finished measures all at once, as when a piece is parted. */
     public Garment with(List<Piece> otherPieces, List<Seam> otherSeams, List<FinishedMeasure> otherMeasures) {
-        return new Garment(this, otherPieces, otherSeams, otherMeasures);
+        return new Garment(this, otherPieces, otherSeams, otherMeasures, checks);
     }
 
     /** Returns the garment with one more entry in its history. */
@@ -339,12 +381,13 @@ public final class Garment {
                         && pieces.equals(garment.pieces)
                         && seams.equals(garment.seams)
                         && measures.equals(garment.measures)
+                        && checks.equals(garment.checks)
                         && history.equals(garment.history));
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(title, wearer, pieces, seams, measures, history);
+        return Objects.hash(title, wearer, pieces, seams, measures, checks, history);
     }
 
     @Override

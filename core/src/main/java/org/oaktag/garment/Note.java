@@ -25,8 +25,15 @@ public record Note(Kind kind, String text) {
         RULE,
         /** Something that was done beyond what was asked, so that the step could be done at all. */
         DONE,
-        /** Something to be heeded by whoever makes or wears the garment. */
-        CAUTION
+        /** Something that whoever makes or wears the garment has to look after. */
+        CAUTION,
+        /** Where the garment fits less well than before the step. */
+        FIT
+    }
+
+    /** Tells whether the maker or the wearer has to look after it. */
+    public boolean isCaution() {
+        return kind == Kind.CAUTION || kind == Kind.FIT;
     }
 
     /** Returns the rule by which an amount was found. */
@@ -39,8 +46,13 @@ public record Note(Kind kind, String text) {
         return new Note(Kind.DONE, text);
     }
 
-    /** Returns something to be heeded. */
+    /** Returns something that whoever makes or wears the garment has to look after. */
     public static Note caution(String text) {
         return new Note(Kind.CAUTION, text);
+    }
+
+    /** Returns where the garment fits less well than before the step. */
+    public static Note fit(String text) {
+        return new Note(Kind.FIT, text);
     }
 }

@@ -7,8 +7,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.oaktag.adjust.Recipe;
-import org.oaktag.blocks.FitCheck;
-import org.oaktag.blocks.FitChecks;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Derived;
@@ -16,6 +14,7 @@ import org.oaktag.export.drawing.FreeText;
 import org.oaktag.garment.Change;
 import org.oaktag.garment.CutList;
 import org.oaktag.garment.End;
+import org.oaktag.garment.Fit;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Moved;
 import org.oaktag.garment.Name;
@@ -135,6 +134,7 @@ final class Account {
                 case RULE -> "rule: ";
                 case DONE -> "also done: ";
                 case CAUTION -> "caution: ";
+                case FIT -> "fit: ";
             };
             text.wrapped(STEP, kind + FreeText.shown(note.text()));
         }
@@ -213,9 +213,14 @@ final class Account {
     }
 
     private void fit(Garment garment) {
-        text.head("Getting in");
-        for (FitCheck check : FitChecks.of(garment)) {
-            text.wrapped("  ", (check.passes() ? "passes: " : "TOO SMALL: ") + check.text());
+        text.head("Opening checks, and room on the body");
+        for (Fit fit : garment.fit()) {
+            String verdict = switch (fit.verdict()) {
+                case FITS -> "fits: ";
+                case STRAINS -> "CAUTION: ";
+                case FAILS -> "DOES NOT FIT: ";
+            };
+            text.wrapped("  ", verdict + fit.text());
         }
     }
 

@@ -17,6 +17,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.oaktag.PatternException;
 import org.oaktag.blocks.Style;
@@ -67,6 +68,8 @@ public final class DraftMany implements Callable<Integer> {
 
     private final AtomicBoolean stop = new AtomicBoolean();
     private final SortedMap<String, Long> counts = new TreeMap<>();
+    private final SortedMap<Name, Long> unfit = new TreeMap<>();
+    private long fitting;
 
     /** Runs it. */
     public static void main(String[] args) {
@@ -177,6 +180,10 @@ public final class DraftMany implements Callable<Integer> {
             DraftedRow row = future.get();
             writer.write(RowFile.row(row.cells()));
             counts.merge(row.outcome() + (row.rule().isEmpty() ? "" : ": " + row.rule()), 1L, Long::sum);
+            if (row.outcome().equals("made") && row.unfit().isEmpty()) {
+                fitting++;
+            }
+            row.unfit().forEach(check -> unfit.merge(check, 1L, Long::sum));
         } catch (ExecutionException e) {
             throw new IllegalStateException("a row failed outside its own care", e.getCause());
         }
@@ -187,6 +194,10 @@ public final class DraftMany implements Callable<Integer> {
         say.println(done - skipped + " rows written to " + out
                 + (skipped == 0 ? "" : " behind " + skipped + " that were there"));
         counts.forEach((what, times) -> say.println("  " + times + " " + what));
+        say.println("  " + fitting + " of them fit in every check"
+                + unfit.entrySet().stream()
+                        .map(entry -> entry.getValue() + " " + entry.getKey())
+                        .collect(Collectors.joining(", ", unfit.isEmpty() ? "" : "; cautions: ", "")));
         if (stop.get()) {
             say.println("interrupted; go on with the same command and --resume");
         }

@@ -8,6 +8,7 @@ import org.oaktag.PatternException;
 import org.oaktag.blocks.Style;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasurements;
+import org.oaktag.garment.Fit;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.WalkedSeam;
@@ -17,13 +18,15 @@ import org.oaktag.garment.WalkedSeam;
  *
  * @param outcome {@code made}, {@code refused} (the garment), {@code broken} (the line is no body) or {@code failed}
  * @param rule the rule that was broken, its numbers left out, so that reasons can be counted; empty where it was made
+ * @param unfit the names of the checks of the fit that say a caution; empty where there is none, and where none was made
  * @param cells the row that is written
  */
-record DraftedRow(String outcome, String rule, List<String> cells) {
+record DraftedRow(String outcome, String rule, List<Name> unfit, List<String> cells) {
 
     private static final String NUMBER = "-?\\d+(\\.\\d+)?";
 
     DraftedRow {
+        unfit = List.copyOf(unfit);
         cells = List.copyOf(cells);
     }
 
@@ -31,7 +34,8 @@ record DraftedRow(String outcome, String rule, List<String> cells) {
     static List<String> heads(List<Name> measures) {
         List<String> heads = new ArrayList<>(List.of("line", "name", "outcome"));
         measures.forEach(measure -> heads.add(measure.value().replace(' ', '_') + "_mm"));
-        heads.addAll(List.of("seams", "seams_true", "greatest_seam_error_mm", "cap_ease_mm", "reason"));
+        heads.addAll(
+                List.of("seams", "seams_true", "greatest_seam_error_mm", "cap_ease_mm", "fits", "cautions", "reason"));
         return heads;
     }
 
@@ -73,8 +77,12 @@ record DraftedRow(String outcome, String rule, List<String> cells) {
                         .max()
                         .orElse(0)));
         cells.add(capEase(seams).map(DraftedRow::number).orElse(""));
+        List<Name> unfit =
+                garment.fit().stream().filter(Fit::isCaution).map(Fit::check).toList();
+        cells.add(unfit.isEmpty() ? "yes" : "no");
+        cells.add(oneLine(String.join("; ", garment.cautions())));
         cells.add("");
-        return new DraftedRow("made", "", cells);
+        return new DraftedRow("made", "", unfit, cells);
     }
 
     /** Returns by how much both halves of the cap are longer than the armhole, where the garment has such seams. */
@@ -92,14 +100,14 @@ record DraftedRow(String outcome, String rule, List<String> cells) {
     private static DraftedRow without(
             BodyLines.Written line, String name, String outcome, RuntimeException why, List<Name> measures) {
         List<String> cells = begun(line, name, outcome);
-        for (int i = 0; i < measures.size() + 4; i++) {
+        for (int i = 0; i < measures.size() + 6; i++) {
             cells.add("");
         }
         cells.add(oneLine(why instanceof PatternException ? String.valueOf(why.getMessage()) : String.valueOf(why)));
         String rule = why instanceof PatternException refused
                 ? refused.rule()
                 : why.getClass().getSimpleName();
-        return new DraftedRow(outcome, oneLine(rule.replaceAll(NUMBER, "#")), cells);
+        return new DraftedRow(outcome, oneLine(rule.replaceAll(NUMBER, "#")), List.of(), cells);
     }
 
     private static List<String> begun(BodyLines.Written line, String name, String outcome) {

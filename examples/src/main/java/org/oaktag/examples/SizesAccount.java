@@ -4,11 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntFunction;
-import org.oaktag.blocks.FitCheck;
-import org.oaktag.blocks.FitChecks;
 import org.oaktag.export.drawing.FreeText;
 import org.oaktag.export.sheet.Nest;
 import org.oaktag.garment.FinishedMeasure;
+import org.oaktag.garment.Fit;
 import org.oaktag.lay.Lay;
 
 /** Tells what was made of one top in several sizes: what they share, and the sizes beside each other. */
@@ -54,13 +53,13 @@ final class SizesAccount {
         for (int i = 0; i < tops.size(); i++) {
             MadeTop top = tops.get(i);
             boolean isTrue = top.garment().walkSeams().untrue().isEmpty();
-            boolean getsIn = FitChecks.of(top.garment()).stream().allMatch(FitCheck::passes);
+            boolean fits = top.garment().fit().stream().noneMatch(Fit::isCaution);
             text.wrapped(
                     "  ",
                     (i + 1) + "  " + FreeText.shown(top.body().name()) + " ("
                             + top.body().figure().label() + "): "
                             + (isTrue ? "every seam is true" : "NOT EVERY SEAM IS TRUE") + ", "
-                            + (getsIn ? "every opening lets the body in" : "AN OPENING IS TOO SMALL")
+                            + (fits ? "every check of the fit passes" : "NOT EVERY CHECK OF THE FIT PASSES")
                             + "; see " + folder(i, top) + "/");
         }
     }

@@ -306,11 +306,12 @@ public record LessonPage(String text) {
             }
             xml.begin("ul").attribute("class", "notes");
             for (Note note : change.notes()) {
-                xml.begin("li").attribute("class", note.kind() == Note.Kind.CAUTION ? "caution" : "note");
+                xml.begin("li").attribute("class", note.isCaution() ? "caution" : "note");
                 String kind = switch (note.kind()) {
                     case RULE -> "";
                     case DONE -> "Also done: ";
                     case CAUTION -> "Caution: ";
+                    case FIT -> "Fit: ";
                 };
                 BothUnits.sentence(xml, kind + FreeText.shown(note.text()));
                 xml.end();

@@ -128,6 +128,7 @@ public record Nest(List<Size> sizes) {
                 first.pieces(),
                 first.seams(),
                 first.measures(),
+                first.checks(),
                 first.history());
     }
 

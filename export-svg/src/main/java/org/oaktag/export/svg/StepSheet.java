@@ -161,6 +161,7 @@ final class StepSheet {
                 case RULE -> "Rule: ";
                 case DONE -> "Also done: ";
                 case CAUTION -> "Caution: ";
+                case FIT -> "Fit: ";
             };
             TextBlock block =
                     TextBlock.wrapped(kind + BothUnits.of(FreeText.shown(note.text())), Font.SMALL, SIDE_WIDTH);

@@ -1,0 +1,32 @@
+package org.oaktag.blocks;
+
+import org.oaktag.body.Ease;
+import org.oaktag.body.EaseCategory;
+
+/**
+ * How far below the armpit the underarm point of a block may lie, in millimetres. It is the one free measure by which a
+ * sleeve gets both its width and a cap of a sensible height. The ranges hold for every adult body of a survey at the ease
+ * of their category; there is no published source for them. An ease that asks for a depth outside gets it.
+ *
+ * @param least the shallowest
+ * @param asked the depth that the ease asks for, from which the draft departs only where it has to
+ * @param most the deepest
+ */
+record ArmholeDepth(double least, double asked, double most) {
+
+    static ArmholeDepth of(Ease ease) {
+        double asked = ease.scyeDepth().mm();
+        ArmholeDepth range = range(ease.category(), asked);
+        return new ArmholeDepth(Math.min(range.least, asked), asked, Math.max(range.most, asked));
+    }
+
+    private static ArmholeDepth range(EaseCategory category, double asked) {
+        return switch (category) {
+            case VERY_CLOSE -> new ArmholeDepth(15, asked, 70);
+            case CLOSE -> new ArmholeDepth(25, asked, 80);
+            case STANDARD -> new ArmholeDepth(35, asked, 100);
+            case LOOSE -> new ArmholeDepth(45, asked, 115);
+            case OVERSIZED -> new ArmholeDepth(50, asked, 125);
+        };
+    }
+}

@@ -1,0 +1,45 @@
+package org.oaktag.garment;
+
+import java.util.Objects;
+
+/**
+ * What a check of the fit found. Immutable.
+ *
+ * <pre>{@code
+ * Fit fit = new Fit(Name.of("waist"), Fit.Verdict.FITS, "waist girth 760.0 mm goes round the waist (700.0 mm)");
+ * fit.isCaution();   // = false
+ * }</pre>
+ *
+ * @param check the name of the check
+ * @param verdict whether it fits
+ * @param text the finding as a sentence with its numbers, and what would mend it
+ */
+public record Fit(Name check, Verdict verdict, String text) {
+
+    /** Refuses null. */
+    public Fit {
+        Objects.requireNonNull(check, "check");
+        Objects.requireNonNull(verdict, "verdict");
+        Objects.requireNonNull(text, "text");
+    }
+
+    /** Whether a garment fits at one place. */
+    public enum Verdict {
+        /** As a maker would have it. */
+        FITS,
+        /** Only where the cloth gives all that it has, or beside what is usual: a caution. */
+        STRAINS,
+        /** Not, whatever the cloth gives: a caution too, and more than that. */
+        FAILS
+    }
+
+    /** Tells whether the maker has to be told. */
+    public boolean isCaution() {
+        return verdict != Verdict.FITS;
+    }
+
+    @Override
+    public String toString() {
+        return text;
+    }
+}

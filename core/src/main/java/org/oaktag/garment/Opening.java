@@ -1,0 +1,151 @@
+package org.oaktag.garment;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import org.oaktag.PatternException;
+import org.oaktag.garment.Quantity.Corner;
+import org.oaktag.measure.Length;
+import org.oaktag.measure.Percent;
+
+/**
+ * Where a part of the body goes through the garment, or is in it as long as it is worn. It is as wide as the narrowest of
+ * its rings, each stretched as far as its cloth gives: a neckband and the neckline to which it is sewn, a cuff and the
+ * hem that is gathered on to it. Immutable.
+ *
+ * <pre>{@code
+ * Opening cuff = Opening.passing(Name.of("cuff"), Name.of("hand girth"), "hand", Name.of("cuff girth"));
+ * cuff.way();   // = PASSED
+ * }</pre>
+ *
+ * @param name what it is called, unique among the checks of a garment
+ * @param way how the body goes through it
+ * @param body the measure of the body that has to pass
+ * @param part the part of the body in plain words, for the sentence: {@code "head"}
+ * @param rings the finished measures round it, each of which may hold it back
+ */
+public record Opening(Name name, Way way, Name body, String part, List<Name> rings) implements FitCheck {
+
+    /** How the body goes through an opening. */
+    public enum Way {
+        /** For a moment, as a head does: three quarters of the stretch of the cloth may be used (common practice). */
+        PASSED,
+        /** For as long as the garment is worn: a third of the stretch may be used (common practice), and is told. */
+        WORN
+    }
+
+    /**
+     * Copies the rings.
+     *
+     * @throws PatternException if there is none
+     */
+    public Opening {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(way, "way");
+        Objects.requireNonNull(body, "body");
+        Objects.requireNonNull(part, "part");
+        rings = List.copyOf(rings);
+        if (rings.isEmpty()) {
+            throw PatternException.of("opening '" + name + "'", "must have a girth", "no finished measure", "");
+        }
+    }
+
+    /** Returns an opening through which a part of the body passes. */
+    public static Opening passing(Name name, Name body, String part, Name... rings) {
+        return new Opening(name, Way.PASSED, body, part, List.of(rings));
+    }
+
+    /** Returns an opening in which a part of the body stays. */
+    public static Opening worn(Name name, Name body, String part, Name... rings) {
+        return new Opening(name, Way.WORN, body, part, List.of(rings));
+    }
+
+    @Override
+    public Optional<Fit> of(Garment garment) {
+        return measured(garment).map(passage -> new Fit(name, passage.verdict(), passage.text()));
+    }
+
+    /** Returns the numbers; empty where the garment lacks all of its rings, or the wearer was not measured there. */
+    public Optional<Passage> measured(Garment garment) {
+        Optional<Length> mustPass =
+                Optional.ofNullable(garment.wearer().measures().get(body));
+        if (mustPass.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Passage> narrowest = Optional.empty();
+        for (Name ring : rings) {
+            Optional<Passage> passage = passage(garment, ring, mustPass.get());
+            if (passage.isPresent()
+                    && (narrowest.isEmpty()
+                            || passage.get().reach().compareTo(narrowest.get().reach()) < 0)) {
+                narrowest = passage;
+            }
+        }
+        return narrowest;
+    }
+
+    private Optional<Passage> passage(Garment garment, Name ring, Length mustPass) {
+        for (TakenMeasure taken : garment.takeMeasures()) {
+            if (taken.measure().name().equals(ring)) {
+                return taken.length()
+                        .map(girth -> new Passage(
+                                ring.value(), girth, part, mustPass, stretch(garment, taken.measure()), way));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The stretch of the least stretchy cloth among what is measured and all that is sewn to it without being stretched. */
+    private static Percent stretch(Garment garment, FinishedMeasure measure) {
+        Set<EdgeRef> along = new LinkedHashSet<>();
+        Set<Name> pieces = new LinkedHashSet<>();
+        for (FinishedMeasure.Term term : measure.terms()) {
+            along.addAll(term.quantity().edges());
+            pieces.addAll(term.quantity().outlines());
+            for (Corner corner : term.quantity().corners()) {
+                pieces.add(corner.edge().piece());
+            }
+        }
+        addSewn(garment, along);
+        along.forEach(edge -> pieces.add(edge.piece()));
+        return pieces.stream()
+                .map(piece -> garment.piece(piece).cloth().stretch())
+                .min(Percent::compareTo)
+                .orElse(Percent.percent(0));
+    }
+
+    /** Adds what is sewn to these edges, and to what is sewn to them; across gathers and a stretched edge each gives alone. */
+    private static void addSewn(Garment garment, Set<EdgeRef> edges) {
+        boolean grown = true;
+        while (grown) {
+            grown = false;
+            for (Seam seam : garment.seams()) {
+                boolean givesAlone =
+                        seam.rule() instanceof SeamRule.Gathered || seam.rule() instanceof SeamRule.StretchedOn;
+                if (!givesAlone && (touches(seam.a(), edges) || touches(seam.b(), edges))) {
+                    grown |= addAll(seam.a(), edges);
+                    grown |= addAll(seam.b(), edges);
+                }
+            }
+        }
+    }
+
+    private static boolean touches(SeamSide side, Set<EdgeRef> edges) {
+        for (SeamSide.Run run : side.runs()) {
+            if (edges.contains(run.edge())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean addAll(SeamSide side, Set<EdgeRef> edges) {
+        boolean added = false;
+        for (SeamSide.Run run : side.runs()) {
+            added |= edges.add(run.edge());
+        }
+        return added;
+    }
+}
