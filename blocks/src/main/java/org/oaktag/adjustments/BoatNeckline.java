@@ -37,7 +37,7 @@ public record BoatNeckline(Length shoulder, Length depth) implements Step {
     private static final double MOST_DEPTH = 0.6;
 
     /** How deep the back lies, as a share of the front (our own choice). */
-    private static final double BACK_SHARE = 0.7;
+    private static final double BACK_SHARE = 0.85;
 
     /** Refuses null. */
     public BoatNeckline {
@@ -69,7 +69,7 @@ public record BoatNeckline(Length shoulder, Length depth) implements Step {
             Point was = piece.path(EdgeNames.NECKLINE).start();
             double level = name.equals(TopNames.FRONT)
                     ? sideNeck.y() + depth.mm()
-                    : Math.max(was.y(), sideNeck.y() + backDepth(sideNeck.x() - was.x()));
+                    : Math.max(was.y(), sideNeck.y() + BACK_SHARE * depth.mm());
             Point centre = Point.of(was.x(), level);
             redrawn = redrawn.withPiece(TopNeckline.boat(piece, centre, left));
             dimensions.add(new Dimension(name, sideNeck, left.end(), shoulder.text()));
@@ -78,7 +78,7 @@ public record BoatNeckline(Length shoulder, Length depth) implements Step {
                 + " of the shoulder are left, the front lies " + depth.text()
                 + " below them: the whole neckline is now "
                 + redrawn.finished(TopNames.NECKLINE_GIRTH).text());
-        return new Reshaped(redrawn, List.of(rule), dimensions);
+        return FairLines.told(garment, new Reshaped(redrawn, List.of(rule), dimensions));
     }
 
     private Path left(Piece piece) {
@@ -98,11 +98,7 @@ public record BoatNeckline(Length shoulder, Length depth) implements Step {
                 left(piece).start().x() - piece.path(EdgeNames.NECKLINE).start().x();
         return new Range.Limits(
                 "on a neckline " + Length.mm(half).text() + " wide on each side its depth must be",
-                Length.mm(TopNeckline.leastDepth(half)),
+                Length.mm(TopNeckline.leastDepth(half) / BACK_SHARE),
                 Length.mm(MOST_DEPTH * half));
-    }
-
-    private double backDepth(double half) {
-        return Math.max(BACK_SHARE * depth.mm(), TopNeckline.leastDepth(half));
     }
 }

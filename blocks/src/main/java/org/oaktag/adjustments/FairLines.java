@@ -57,6 +57,11 @@ final class FairLines {
         return new Reshaped(done.garment(), notes, done.dimensions());
     }
 
+    /** Adds a caution for each line that was fair before a step without an amount and is not any more. */
+    static Reshaped told(Garment before, Reshaped done) {
+        return told(before, done, share -> done.garment(), share -> "");
+    }
+
     private static boolean moved(Garment before, Garment after, Name name, Name edge) {
         return before.hasPiece(name)
                 && after.hasPiece(name)
@@ -105,7 +110,7 @@ final class FairLines {
         String helps = edge.equals(EdgeNames.NECKLINE)
                 ? "lower it at the centre"
                 : "lower the armhole, or give more ease at the bust";
-        return Note.caution("from " + from + " on the " + edge + " of the " + piece.name() + " " + how
-                + ", and no curve ruler lies to it: take the step by less, or " + helps);
+        return Note.caution((from.isEmpty() ? "" : "from " + from + " on ") + "the " + edge + " of the " + piece.name()
+                + " " + how + ", and no curve ruler lies to it: take the step by less, or " + helps);
     }
 }

@@ -47,10 +47,10 @@ public final class KnownSteps {
                 kind(WidenNeckline.class).usually("along", -10, 40),
                 kind(LowerNeckline.class).among("piece", FRONT, BACK).usually("by", -10, 60),
                 kind(ReshapeNeckline.class).among("piece", FRONT, BACK),
-                kind(BoatNeckline.class).usually("shoulder", 30, 80).usually("depth", 20, 50),
+                kind(BoatNeckline.class).usually("shoulder", 30, 80).usually("depth", 30, 60),
                 kind(GrowStand.class).usually("height", 30, 90),
                 kind(InsetNeckline.class).usually("width", 10, 40),
-                kind(DropShoulder.class).usually("by", -15, 60).usually("bend", 0, 30),
+                kind(DropShoulder.class).usually("by", -15, 40).usually("bend", 0, 30),
                 kind(ExtendShoulder.class).usually("by", -15, 30),
                 kind(SlopeShoulder.class).usually("down", -10, 15),
                 kind(TurnShoulder.class).usually("down", -5, 5),
@@ -80,7 +80,7 @@ public final class KnownSteps {
                         .among("on hem edge", EdgeNames.HEM)
                         .usually("on hem share", 0.25, 0.75)
                         .usually("on hem further", 0, 10),
-                kind(StraightenSleeve.class),
+                kind(StraightenSleeve.class).usually("hem", 220, 340),
                 kind(ShapeSleeveHem.class).usually("hem", 200, 420).usually("flare from", 100, 400),
                 kind(PuffHem.class)
                         .usually("ratio", 1.2, 2)

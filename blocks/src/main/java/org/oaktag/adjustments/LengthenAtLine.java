@@ -72,6 +72,6 @@ public record LengthenAtLine(BodyLine line, Length by, boolean sleeveFollows) im
                                 + lengthened.finished(TopNames.ARMHOLE_GIRTH).text()
                         : ""));
         Reshaped reshaped = new Reshaped(lengthened, List.of(rule), dimensions);
-        return SleeveFollows.after(reshaped, sleeveFollows);
+        return SleeveFollows.after(FairLines.told(garment, reshaped), sleeveFollows);
     }
 }

@@ -73,7 +73,8 @@ public record MoveShoulderSeam(Length forward) implements Step {
                 + moved.finished(TopNames.ARMHOLE_GIRTH).text()
                 + "; the shoulder point of the sleeve moves "
                 + (ahead ? "forward" : "back") + " along the cap by the same");
-        return new Reshaped(moved, List.of(rule), List.of(dimension(giver, left), dimension(taker, grown)));
+        Reshaped done = new Reshaped(moved, List.of(rule), List.of(dimension(giver, left), dimension(taker, grown)));
+        return FairLines.told(garment, done);
     }
 
     private static Piece half(Garment garment, Name name) {

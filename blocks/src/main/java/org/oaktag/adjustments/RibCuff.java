@@ -57,7 +57,7 @@ public record RibCuff(Length depth, Cloth rib, Optional<Length> girth, boolean b
     private static final String REFIT = "fit the cuff again";
     private static final Length EASE = Length.mm(15);
     private static final double MOST_GATHERED = 5;
-    private static final double HEAVILY_GATHERED = 2.5;
+    private static final double ROUNDING = 1e-9;
     private static final List<Name> QUARTERS =
             List.of(Name.of("cuff quarter 1"), Name.of("cuff half"), Name.of("cuff quarter 3"));
 
@@ -112,7 +112,7 @@ public record RibCuff(Length depth, Cloth rib, Optional<Length> girth, boolean b
      */
     @Override
     public Reshaped reshape(Garment garment) {
-        Name sleeveName = garment.hasPiece(TopNames.SLEEVE_LOWER) ? TopNames.SLEEVE_LOWER : TopNames.SLEEVE;
+        Name sleeveName = sleeveName(garment);
         Length givesWay = givesWay(garment, sleeveName);
         Piece sleeve = SleeveEnd.of(TopPieces.sleeve(
                         garment, sleeveName, EdgeNames.UNDERARM_FRONT, EdgeNames.HEM, EdgeNames.UNDERARM_BACK))
@@ -135,6 +135,10 @@ public record RibCuff(Length depth, Cloth rib, Optional<Length> girth, boolean b
                 .check(TopChecks.hand(TopNames.CUFF_GIRTH, TopNames.SLEEVE_HEM))
                 .done();
         return new Reshaped(cuffed, notes(cuffed, hem, around, ratio, givesWay), List.of(dimension(around)));
+    }
+
+    private static Name sleeveName(Garment garment) {
+        return garment.hasPiece(TopNames.SLEEVE_LOWER) ? TopNames.SLEEVE_LOWER : TopNames.SLEEVE;
     }
 
     /** Returns how long the cuff is round the wrist. */
@@ -232,12 +236,16 @@ public record RibCuff(Length depth, Cloth rib, Optional<Length> girth, boolean b
                         : "the sleeve is cut " + (givesWay.mm() < 0 ? "longer by " : "shorter by ")
                                 + Length.mm(Math.abs(givesWay.mm())).text() + " for the cuff's " + depth.text() + ": "
                                 + reach));
-        if (ratio > HEAVILY_GATHERED) {
+        Cloth gathered = cuffed.piece(sleeveName(cuffed)).cloth();
+        if (ratio > gathered.weight().mostGathers() + ROUNDING) {
             notes.add(Note.caution(String.format(
                     Locale.ROOT,
-                    "the sleeve is gathered %.2f to 1: above %.1f to 1 gathers lie in folds (common practice)",
+                    "the sleeve is gathered %.2f to 1: in a cloth of %s weight more than %.1f to 1 lies in folds (common"
+                            + " practice); straighten the sleeve to a hem of %s at the most",
                     ratio,
-                    HEAVILY_GATHERED)));
+                    gathered.weight().label(),
+                    gathered.weight().mostGathers(),
+                    around.times(gathered.weight().mostGathers()).roundedDown().text())));
         }
         if (!cuffed.wearer().measures().containsKey(BodyMeasure.HAND_GIRTH_WITH_THUMB.asName())) {
             notes.add(Note.caution("the hand was not measured: try whether it goes through the cuff"));

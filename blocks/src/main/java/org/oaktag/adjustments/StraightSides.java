@@ -59,7 +59,7 @@ final class StraightSides {
                 + Length.mm(side.length()).text() + "; the hem girth is now "
                 + drawn.finished(TopNames.HEM_GIRTH).text());
         Reshaped reshaped = new Reshaped(drawn, withArmholes(rule, garment, drawn, sleeveFollows), dimensions);
-        return SleeveFollows.after(reshaped, sleeveFollows);
+        return SleeveFollows.after(FairLines.told(garment, reshaped), sleeveFollows);
     }
 
     /**

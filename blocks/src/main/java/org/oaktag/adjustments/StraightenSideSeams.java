@@ -72,7 +72,7 @@ public record StraightenSideSeams(boolean sleeveFollows) implements Step {
                 + Length.mm(side.length()).text());
         Reshaped reshaped = new Reshaped(
                 straightened, StraightSides.withArmholes(rule, garment, straightened, sleeveFollows), dimensions);
-        return SleeveFollows.after(reshaped, sleeveFollows);
+        return SleeveFollows.after(FairLines.told(garment, reshaped), sleeveFollows);
     }
 
     private static Piece withSide(Piece piece, Path side) {

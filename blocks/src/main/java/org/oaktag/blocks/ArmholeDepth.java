@@ -29,4 +29,13 @@ record ArmholeDepth(double least, double asked, double most) {
             case OVERSIZED -> new ArmholeDepth(50, asked, 125);
         };
     }
+
+    /**
+     * Returns the depths with none over a limit. A depth that is usual for its category gives way; one deeper than any that
+     * is usual was meant, and stays.
+     */
+    ArmholeDepth upTo(double limit) {
+        double kept = asked < most && limit >= least ? Math.min(asked, limit) : asked;
+        return new ArmholeDepth(least, kept, Math.max(kept, Math.min(most, limit)));
+    }
 }

@@ -90,9 +90,9 @@ public final class ArmholeShape {
     private static Cubic upper(Point shoulder, Vector alongShoulder, Point pitch) {
         Vector leaving = alongShoulder.rightNormal();
         double in = leaving.x() < 0 ? (shoulder.x() - pitch.x()) / -leaving.x() : 0;
-        Point corner = shoulder.plus(leaving.times(in));
-        double up = pitch.y() - corner.y();
+        double up = pitch.y() - shoulder.y() - in * leaving.y();
         if (in > 0 && up > 0) {
+            Point corner = shoulder.plus(leaving.times(in));
             double longer = LONG_HANDLE - LONG_HANDLE_FALL * Math.min(in, up) / Math.max(in, up);
             return new Cubic(
                     shoulder,

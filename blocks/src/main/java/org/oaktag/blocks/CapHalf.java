@@ -31,6 +31,10 @@ public final class CapHalf {
     private static final double COPIED_TURN = Math.toRadians(45);
     private static final double HANDLE_AT_COPY = 0.36;
     private static final double HANDLE_AT_TOP = 0.42;
+
+    /** The least radius at the top of a steep cap, as a share of the crown's chord: some 45 mm. */
+    private static final double LEAST_TOP_RADIUS = 0.3;
+
     private static final double LEAST_CROWN = 1;
 
     private final Path lower;
@@ -130,12 +134,13 @@ public final class CapHalf {
      */
     static Cubic crown(Point top, Point copyEnd, Vector direction) {
         double chord = top.distanceTo(copyEnd);
-        double level = Math.signum(copyEnd.x() - top.x()) * HANDLE_AT_TOP * chord;
         Point fromCopy = copyEnd.plus(direction.times(-HANDLE_AT_COPY * chord));
         if (fromCopy.y() < top.y() && copyEnd.y() > top.y()) {
             double share = (copyEnd.y() - top.y()) / (copyEnd.y() - fromCopy.y());
             fromCopy = Point.of(copyEnd.x() + share * (fromCopy.x() - copyEnd.x()), top.y());
         }
+        double round = Math.sqrt(LEAST_TOP_RADIUS * chord * Math.abs(fromCopy.y() - top.y()) * 2 / 3);
+        double level = Math.signum(copyEnd.x() - top.x()) * Math.max(HANDLE_AT_TOP * chord, round);
         return new Cubic(top, top.plus(Vector.of(level, 0)), fromCopy, copyEnd);
     }
 

@@ -37,7 +37,8 @@ public record CapShare(Length height, Length depth, CapBand band) {
     public static Optional<CapShare> of(Garment garment) {
         boolean setIn =
                 TopBody.HALVES.stream().allMatch(name -> has(garment, name, EdgeNames.SHOULDER, EdgeNames.ARMHOLE))
-                        && has(garment, TopNames.SLEEVE, EdgeNames.CAP_FRONT, EdgeNames.CAP_BACK);
+                        && has(garment, TopNames.SLEEVE, EdgeNames.CAP_FRONT, EdgeNames.CAP_BACK)
+                        && TopBody.HALVES.stream().allMatch(name -> isUpright(garment, name));
         return setIn
                 ? Optional.of(
                         of(garment, SleeveCap.of(garment.piece(TopNames.SLEEVE)).height()))
@@ -61,6 +62,11 @@ public record CapShare(Length height, Length depth, CapBand band) {
                     return true;
                 })
                 .isPresent();
+    }
+
+    /** Tells whether a half lies as it was drafted, its shoulder above its underarm point, and was not turned over. */
+    private static boolean isUpright(Garment garment, Name name) {
+        return depth(garment.piece(name)) > 0;
     }
 
     private static double depth(Piece half) {

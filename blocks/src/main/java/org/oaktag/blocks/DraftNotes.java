@@ -15,6 +15,9 @@ final class DraftNotes {
     /** A departure smaller than this, in millimetres, is not told. */
     private static final double WORTH_SAYING = 1;
 
+    /** A knit back narrower than the body's by less than this, in millimetres, is not felt (common practice). */
+    private static final double WORTH_A_CAUTION = 5;
+
     private DraftNotes() {}
 
     static List<Note> of(BodyMeasurements body, Ease ease, SleeveDraft drafted) {
@@ -74,7 +77,7 @@ final class DraftNotes {
     }
 
     private static void addRoom(List<Note> notes, BodyDraft draft) {
-        if (draft.narrowerThanBody() > WORTH_SAYING) {
+        if (draft.narrowerThanBody() > WORTH_A_CAUTION) {
             notes.add(Note.caution(
                     "the back is " + Length.mm(draft.narrowerThanBody()).text()
                             + " narrower across than the body on each side: so little ease at the bust leaves no more room for an"

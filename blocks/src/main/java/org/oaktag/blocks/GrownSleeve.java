@@ -33,6 +33,10 @@ import org.oaktag.geometry.Vector;
 public record GrownSleeve(Piece piece, double length, double bend, double below, Optional<Double> gusset) {
 
     /** How far on either side of the bend its curve reaches, in millimetres. */
+    /** Where the underarm edge bends, from the hem, as a share of its length. */
+    private static final double UNDERARM_BEND = 0.25;
+
+    private static final double TO_BEND = 2.0 / 3;
     private static final double BEND_REACH = 60;
 
     private static final double BEND_HANDLE = 1.0;
@@ -118,22 +122,28 @@ public record GrownSleeve(Piece piece, double length, double bend, double below,
         Vector arm = over.endDirection();
         Point hem = over.end().plus(arm.rightNormal().times(halfHem.across())).plus(arm.times(halfHem.slant()));
         Point corner = piece.corner(EdgeNames.SIDE, End.START);
-        Vector in = corner.minus(hem).unit();
         double straight = hem.distanceTo(corner);
+        Point bend = hem.plus(arm.times(-UNDERARM_BEND * straight));
+        Vector in = corner.minus(bend).unit();
         if (gusset.isPresent()) {
             Point mouth = corner.plus(in.times(-SLASH_MOUTH));
-            return Path.of(Cubic.between(hem, arm.negated(), mouth, in));
+            return Path.of(bent(hem, bend, mouth));
         }
         Path side = side();
         double turn = Math.min(below, MOST_TURN * straight);
         Point leaving = corner.plus(in.times(-turn));
         return Path.of(
-                Cubic.between(hem, arm.negated(), leaving, in),
+                bent(hem, bend, leaving),
                 Cubic.hermite(
                         leaving,
                         in.times(TURN_HANDLE * turn),
                         side.start(),
                         side.startDirection().times(TURN_HANDLE * below)));
+    }
+
+    /** A line that leaves the hem square to it and, after one bend, comes straight to the underarm. */
+    private static Cubic bent(Point hem, Point bend, Point to) {
+        return new Cubic(hem, hem.lerp(bend, TO_BEND), to.lerp(bend, TO_BEND), to);
     }
 
     /** The point of the slash, as far from either side of its mouth as the gusset's side is long. */

@@ -33,6 +33,8 @@ public final class KnitTop {
     /** How far above the waist the underarm point must lie, in millimetres, for there to be a side seam. */
     private static final double LEAST_ABOVE_WAIST = 40;
 
+    private static final double ROUNDING = 1e-6;
+
     private KnitTop() {}
 
     /**
@@ -49,10 +51,12 @@ public final class KnitTop {
         ease.check(body, cloth);
         double width =
                 body.measure(BodyMeasure.UPPER_ARM_GIRTH).mm() + ease.upperArm().mm();
-        ArmholeDepth depth = ArmholeDepth.of(ease);
-        checkRoom(BodyDraft.of(body, ease, depth.asked()), body);
+        ArmholeDepth usual = ArmholeDepth.of(ease);
+        BodyDraft asked = BodyDraft.of(body, ease, usual.asked());
+        checkRoom(asked, body);
+        ArmholeDepth depth = usual.upTo(usual.asked() + aboveWaist(asked) - LEAST_ABOVE_WAIST);
+        checkLevels(depth.asked() == usual.asked() ? asked : BodyDraft.of(body, ease, depth.asked()), body);
         SleeveDraft sleeve = SleeveDraft.of(tried -> BodyDraft.of(body, ease, tried), depth, width);
-        checkLevels(sleeve.body(), body);
         return assemble(body, ease, cloth, sleeve);
     }
 
@@ -104,9 +108,13 @@ public final class KnitTop {
         }
     }
 
+    private static double aboveWaist(BodyDraft draft) {
+        return draft.waist().y() - draft.underarm().y();
+    }
+
     private static void checkLevels(BodyDraft draft, BodyMeasurements body) {
-        double room = draft.waist().y() - draft.underarm().y();
-        if (room < LEAST_ABOVE_WAIST) {
+        double room = aboveWaist(draft);
+        if (room < LEAST_ABOVE_WAIST - ROUNDING) {
             throw PatternException.of(
                     "armhole of '" + body.name() + "'",
                     "its underarm point must lie at least "

@@ -252,7 +252,7 @@ public final class RaglanHalf {
 
     private Notch notch(OptionalDouble gusset) {
         double above = notchFromUnderarm - gusset.orElse(lowerArmhole.length());
-        double at = gusset.isPresent() && above < NEAR ? NOTCH_ABOVE : above;
+        double at = gusset.isPresent() && above < NEAR ? NOTCH_ABOVE : Math.max(above, 0);
         return new Notch(notchName, EdgeNames.RAGLAN, End.END, at, notch.count());
     }
 

@@ -163,8 +163,8 @@ public record SleeveEnd(Piece part) {
 
     /**
      * Returns the piece with its lower edge this long, centred under the underarm points: both underarm edges leave those
-     * points as they did and come straight to the ends of the edge, which is square to them and as low at its middle as it
-     * was.
+     * points as they did and come straight to the ends of the edge, which is square to them and whose lowest points are as
+     * low as they were.
      *
      * @throws PatternException if no such edge can be drawn; the message gives the lengths that work
      */

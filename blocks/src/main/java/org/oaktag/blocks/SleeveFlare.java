@@ -19,7 +19,7 @@ import org.oaktag.measure.Length;
  * @param kept the underarm edge above the flare, or empty where it flares from the underarm point
  * @param from where the flare begins
  * @param direction the direction of the underarm edge there, downwards
- * @param level the level of the hem at its middle
+ * @param level the level of the lowest points of the hem
  * @param middle how far right the middle lies
  */
 record SleeveFlare(Optional<Path> kept, Point from, Vector direction, double level, double middle) {
@@ -86,7 +86,7 @@ record SleeveFlare(Optional<Path> kept, Point from, Vector direction, double lev
     private Drawn drawn(Name piece, Length hem, double least) {
         double width = from.x() - middle;
         double height = level - from.y();
-        double most = (width + Math.sqrt(width * width + 4 * height * height)) / 2;
+        double most = (width + Math.sqrt(width * width + 4 * (1 - BEND) * height * height)) / 2;
         OptionalDouble half = Unknown.solve(tried -> hem(tried) - hem.mm(), least, most);
         return at(half.orElseThrow(() -> PatternException.of(
                 "hem of the " + piece,
@@ -105,12 +105,15 @@ record SleeveFlare(Optional<Path> kept, Point from, Vector direction, double lev
         Point bend = from.plus(direction.times(BEND * (level - from.y())));
         Point unraised = Point.of(middle + half, level);
         Vector down = unraised.minus(bend).unit();
-        Point corner = unraised.plus(down.times(-HemShape.raise(half, down)));
+        boolean narrows = down.x() < 0;
+        Point corner = narrows ? unraised : unraised.plus(down.times(-HemShape.raise(half, down)));
+        double atMiddle = narrows ? level + half * down.x() / down.y() / 2 : level;
         Path edge = Path.of(
                 half == from.x() - middle && direction.x() == 0
                         ? new Line(from, corner)
                         : new Cubic(from, from.lerp(bend, TO_CORNER), corner.lerp(bend, TO_CORNER), corner));
         return new Drawn(
-                kept.map(above -> above.then(edge)).orElse(edge), HemShape.draw(corner, down, Point.of(middle, level)));
+                kept.map(above -> above.then(edge)).orElse(edge),
+                HemShape.draw(corner, down, Point.of(middle, atMiddle)));
     }
 }

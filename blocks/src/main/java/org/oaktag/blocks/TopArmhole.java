@@ -15,6 +15,9 @@ import org.oaktag.geometry.Vector;
  */
 public final class TopArmhole {
 
+    /** The least run from the pitch point to the underarm point, as a share of the width there: 30 mm on most bodies. */
+    private static final double LEAST_RUN = 0.12;
+
     private TopArmhole() {}
 
     /**
@@ -39,7 +42,7 @@ public final class TopArmhole {
         Path side = piece.path(EdgeNames.SIDE);
         Point old = ArmholeShape.pitch(piece.path(EdgeNames.ARMHOLE));
         double out = shoulder.end().x() - piece.path(EdgeNames.SHOULDER).end().x();
-        double most = Math.max(old.x(), side.start().x() - ArmholeShape.LEAST_RUN);
+        double most = Math.max(old.x(), (1 - LEAST_RUN) * side.start().x());
         Point pitch = Point.of(Math.min(old.x() + out, most), old.y());
         return ArmholeShape.draw(shoulder.end(), shoulder.endDirection(), pitch, side.start(), side.startDirection());
     }

@@ -11,6 +11,7 @@ import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
+import org.oaktag.geometry.Vector;
 
 /**
  * Front and back together, redrawn when their side seams or the lower ends of their centres have moved.
@@ -31,6 +32,9 @@ public final class TopBody {
 
     private static final double SLOPE_AT_SEAM = 1.5;
     private static final double LEVEL = 1e-9;
+
+    /** The sine of an angle by which a direction turns through rounding alone. */
+    private static final double SAME_DIRECTION = 1e-12;
 
     private TopBody() {}
 
@@ -91,7 +95,11 @@ public final class TopBody {
 
     private static boolean startMoves(Piece piece, Path side) {
         Path old = piece.path(EdgeNames.SIDE);
-        return !side.start().equals(old.start()) || !side.startDirection().equals(old.startDirection());
+        return !side.start().equals(old.start()) || turns(side.startDirection(), old.startDirection());
+    }
+
+    private static boolean turns(Vector direction, Vector old) {
+        return Math.abs(direction.cross(old)) > SAME_DIRECTION;
     }
 
     /** A piece with the side seam and the lower end of the centre that it is to have. */
@@ -112,7 +120,7 @@ public final class TopBody {
 
         boolean endMoves() {
             Path old = piece.path(EdgeNames.SIDE);
-            return !side.end().equals(old.end()) || !side.endDirection().equals(old.endDirection());
+            return !side.end().equals(old.end()) || turns(side.endDirection(), old.endDirection());
         }
 
         Piece redrawn(boolean hemMoves, double turn) {

@@ -2,6 +2,7 @@ package org.oaktag.blocks;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.garment.Fit;
@@ -9,6 +10,8 @@ import org.oaktag.garment.FitCheck;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Opening;
+import org.oaktag.garment.TakenMeasure;
+import org.oaktag.measure.Length;
 
 /**
  * What is asked of the fit of a top at every step: the head through the neckline, waist and hip in the body, the upper arm
@@ -26,8 +29,8 @@ public final class TopChecks {
     /** The body at the waist. */
     public static final Name WAIST = Name.of("waist");
 
-    /** The hem round the hip. */
-    public static final Name HIP = Name.of("hip");
+    /** The hem round the hip, or round the body where it ends above that. */
+    public static final Name HEM = Name.of("hem");
 
     /** The sleeve round the upper arm. */
     public static final Name UPPER_ARM = Name.of("upper arm");
@@ -47,7 +50,7 @@ public final class TopChecks {
         return List.of(
                 neck(TopNames.NECKLINE_GIRTH),
                 worn(WAIST, BodyMeasure.WAIST_GIRTH, "waist", TopNames.WAIST_GIRTH),
-                worn(HIP, BodyMeasure.HIP_GIRTH, "hip", TopNames.HEM_GIRTH),
+                new HemRoom(),
                 upperArm(TopNames.SLEEVE_WIDTH),
                 hand(TopNames.SLEEVE_HEM),
                 new CapHeight());
@@ -86,8 +89,47 @@ public final class TopChecks {
         return all;
     }
 
-    private static FitCheck worn(Name name, BodyMeasure body, String part, Name ring) {
+    private static Opening worn(Name name, BodyMeasure body, String part, Name ring) {
         return Opening.worn(name, body.asName(), part, ring);
+    }
+
+    /** The hem round the body at its level: the girth between waist and hip goes from the one to the other evenly. */
+    private record HemRoom() implements FitCheck {
+
+        @Override
+        public Name name() {
+            return HEM;
+        }
+
+        @Override
+        public Optional<Fit> of(Garment garment) {
+            Map<Name, Length> body = garment.wearer().measures();
+            Length hip = body.get(BodyMeasure.HIP_GIRTH.asName());
+            Length waist = body.get(BodyMeasure.WAIST_GIRTH.asName());
+            Length toWaist = body.get(BodyMeasure.BACK_WAIST_LENGTH.asName());
+            Length toHip = body.get(BodyMeasure.WAIST_TO_HIP.asName());
+            if (hip == null || waist == null || toWaist == null || toHip == null) {
+                return Optional.empty();
+            }
+            return lowestHem(garment).flatMap(length -> {
+                double share = Math.min(1, length.minus(toWaist).mm() / toHip.mm());
+                Length girth = waist.plus(hip.minus(waist).times(share));
+                return share <= 0 ? Optional.empty() : fit(garment, girth, share < 1 ? "body at its level" : "hip");
+            });
+        }
+
+        private static Optional<Length> lowestHem(Garment garment) {
+            return garment.takeMeasures().stream()
+                    .filter(taken -> taken.measure().name().equals(TopNames.BACK_LENGTH))
+                    .findFirst()
+                    .flatMap(TakenMeasure::length);
+        }
+
+        private static Optional<Fit> fit(Garment garment, Length girth, String part) {
+            return worn(HEM, BodyMeasure.HIP_GIRTH, part, TopNames.HEM_GIRTH)
+                    .around(garment, girth)
+                    .map(passage -> new Fit(HEM, passage.verdict(), passage.text()));
+        }
     }
 
     /** The cap of a sleeve set in, beside the band of its kind. */

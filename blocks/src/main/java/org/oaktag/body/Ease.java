@@ -57,9 +57,9 @@ public record Ease(
         return switch (category) {
             case VERY_CLOSE -> inMm(0, 0, 0, 0, 10, 0, 30);
             case CLOSE -> inMm(40, 40, 30, 25, 30, 5, 45);
-            case STANDARD -> inMm(80, 80, 60, 50, 50, 10, 55);
-            case LOOSE -> inMm(120, 120, 100, 80, 70, 15, 65);
-            case OVERSIZED -> inMm(200, 200, 180, 120, 90, 20, 75);
+            case STANDARD -> inMm(80, 80, 60, 50, 50, 10, 57);
+            case LOOSE -> inMm(120, 120, 100, 80, 70, 15, 70);
+            case OVERSIZED -> inMm(200, 200, 180, 120, 90, 20, 80);
         };
     }
 

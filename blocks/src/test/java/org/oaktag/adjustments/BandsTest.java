@@ -167,8 +167,9 @@ class BandsTest {
     void a_cuff_takes_the_place_of_the_hem_in_the_check_of_the_hand() {
         Garment top = observersTop();
         assertThat(Tops.passage(top, TopChecks.HAND).ring()).isEqualTo("sleeve hem");
-        assertThat(Tops.passage(top.adjust(ribCuff(mm(70), RIB)), TopChecks.HAND)
+        Cloth stiff = Cloth.rib("stiff rib", percent(20));
+        assertThat(Tops.passage(top.adjust(ribCuff(mm(70), stiff)), TopChecks.HAND)
                         .ring())
-                .isEqualTo("cuff");
+                .isEqualTo("cuff girth");
     }
 }

@@ -19,12 +19,13 @@ import org.oaktag.garment.Piece;
  */
 record MatchingNotch(double share, int count) {
 
-    private static final List<Double> SHARES = List.of(1.0 / 3, 0.25, 0.4, 0.2, 0.28, 0.37, 0.15, 0.44);
+    private static final List<Double> SHARES =
+            List.of(1.0 / 3, 0.25, 0.4, 0.2, 0.28, 0.37, 0.15, 0.44, 0.3, 0.23, 0.35, 0.42, 0.18);
+
+    private static final int MOST_CUTS = 3;
 
     /** The greatest share that is tried. */
     static final double FARTHEST = Collections.max(SHARES);
-
-    private static final int MOST_CUTS = 3;
 
     /**
      * Returns the first choice that fits nothing else; where every choice does, which takes two dozen seams of one length,
@@ -46,17 +47,18 @@ record MatchingNotch(double share, int count) {
     }
 
     /**
-     * Returns the first choice that is distinct: at any place with the number of cuts that is tried first, then with
-     * another.
+     * Returns the first choice that is distinct: at any place with the number of cuts that is tried first and, where neither
+     * front nor back says how many, then with another.
      *
      * @param cuts how many cuts a notch at such a share may have
      */
     static Optional<MatchingNotch> first(DoubleFunction<NotchCuts> cuts, Predicate<MatchingNotch> distinct) {
         for (int i = 0; i < MOST_CUTS; i++) {
             for (double share : SHARES) {
-                List<Integer> counts = cuts.apply(share).counts();
-                if (i < counts.size()) {
-                    MatchingNotch choice = new MatchingNotch(share, counts.get(i));
+                NotchCuts allowed = cuts.apply(share);
+                if (i == 0 || allowed == NotchCuts.NEITHER) {
+                    MatchingNotch choice =
+                            new MatchingNotch(share, allowed.counts().get(i));
                     if (distinct.test(choice)) {
                         return Optional.of(choice);
                     }

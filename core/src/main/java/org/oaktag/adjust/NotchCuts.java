@@ -20,7 +20,7 @@ enum NotchCuts {
         return switch (this) {
             case FRONT, BOTH -> List.of(1, 3);
             case BACK -> List.of(2, 3);
-            case NEITHER -> List.of(1, 2, 3);
+            case NEITHER -> List.of(1, 3, 2);
         };
     }
 

@@ -79,7 +79,7 @@ public record NotchSeams() implements Step {
             }
         }
         for (SeamNotching seam : each) {
-            if (!seam.isDistinct()) {
+            if (seam.lacksNotch() || !seam.isDistinct()) {
                 int set = seam.tellApart();
                 if (set > 0) {
                     told.add(seam.name() + (set > 1 ? " (" + set + ")" : ""));

@@ -45,6 +45,12 @@ final class SeamNotching {
         return set;
     }
 
+    /** Tells whether some stretch has no notch yet, though there is room for one. */
+    boolean lacksNotch() {
+        return sides.from().isPresent()
+                && sides.stretches().stream().anyMatch(stretch -> stretch.hasRoom() && notching.isBare(stretch));
+    }
+
     /** Tells whether no stretch of the seam could be taken for one to which the others are not sewn. */
     boolean isDistinct() {
         for (Stretch stretch : sides.stretches()) {
@@ -61,7 +67,8 @@ final class SeamNotching {
     }
 
     /**
-     * Sets a notch for every stretch that could be mistaken for another, and returns how many.
+     * Sets a notch on every stretch that has none yet, and returns how many. Whether one is set does not depend on how long the stretches are, so that a style carries the same notches in
+     * every size; only where they lie does.
      *
      * @throws org.oaktag.PatternException if a side is too short for a notch that is needed
      */
@@ -72,7 +79,7 @@ final class SeamNotching {
             boolean isOfA = i < sides.ofA();
             if (sides.from().isPresent()
                     && stretch.hasRoom()
-                    && !notching.isDistinct(stretch)
+                    && notching.isBare(stretch)
                     && (takesOver(stretch, isOfA) || hasNew(stretch, isOfA, sides.notch(set + 1)))) {
                 set++;
             }
@@ -113,8 +120,10 @@ final class SeamNotching {
         DoubleFunction<SewnSides.Match> at =
                 share -> sides.at(spans, stretch.begin() + share * stretch.length(), isOfA);
         Optional<MatchingNotch> choice = MatchingNotch.first(
-                share -> sides.cuts(at.apply(share)),
-                each -> notching.wouldTell(sides, at.apply(each.share()), name, each.count()));
+                        share -> sides.cuts(at.apply(share)),
+                        each -> notching.wouldTell(sides, at.apply(each.share()), name, each.count()))
+                .or(() -> MatchingNotch.first(
+                        share -> sides.cuts(at.apply(share)), each -> notching.canBeCut(at.apply(each.share()))));
         choice.ifPresent(each -> notching.set(at.apply(each.share()), name, each.count()));
         return choice.isPresent();
     }

@@ -9,6 +9,7 @@ import org.oaktag.measure.Percent;
  *
  * <pre>{@code
  * Cloth fleece = Cloth.knit("brushed fleece, night blue", percent(45));
+ * Cloth warm = fleece.weighing(Cloth.Weight.HEAVY);
  * Cloth amber = Cloth.knit("brushed fleece, amber", percent(45)).as(Cloth.CONTRAST);
  * Cloth cuffs = Cloth.rib("2 x 2 rib, dark blue", percent(90));
  * }</pre>
@@ -17,8 +18,40 @@ import org.oaktag.measure.Percent;
  *     {@code rib} ...
  * @param description the maker's own words for it; free text
  * @param stretch how far it stretches across the body, (stretched - rest) / rest; 0 for a woven
+ * @param weight how heavy it is, which says how far it can be gathered
  */
-public record Cloth(Name use, String description, Percent stretch) {
+public record Cloth(Name use, String description, Percent stretch, Weight weight) {
+
+    /** How heavy a cloth is, as a shop sorts them. */
+    public enum Weight {
+        /** Single jersey, lawn, voile. */
+        LIGHT("light", 3),
+        /** Interlock, shirting, double knit. */
+        MEDIUM("medium", 2),
+        /** Fleece, loop terry, denim. */
+        HEAVY("heavy", 1.5);
+
+        private final String label;
+        private final double mostGathers;
+
+        Weight(String label, double mostGathers) {
+            this.label = label;
+            this.mostGathers = mostGathers;
+        }
+
+        /** Returns the word for it. */
+        public String label() {
+            return label;
+        }
+
+        /**
+         * Returns how many times its finished length a cloth of this weight is gathered at the most before it lies in folds:
+         * 1.5 heavy, 2 medium, 3 light (common practice).
+         */
+        public double mostGathers() {
+            return mostGathers;
+        }
+    }
 
     /** The cloth of the outside. */
     public static final Name SHELL = Name.of("shell");
@@ -45,6 +78,7 @@ public record Cloth(Name use, String description, Percent stretch) {
     public Cloth {
         Objects.requireNonNull(use, "use");
         Objects.requireNonNull(description, "description");
+        Objects.requireNonNull(weight, "weight");
         if (!(stretch.percent() >= 0 && stretch.percent() <= MOST_STRETCH)) {
             throw PatternException.of(
                     "stretch of '" + description + "'",
@@ -54,7 +88,12 @@ public record Cloth(Name use, String description, Percent stretch) {
         }
     }
 
-    /** Returns a knit for the outside of a garment. */
+    /** Makes a cloth of medium weight. */
+    public Cloth(Name use, String description, Percent stretch) {
+        this(use, description, stretch, Weight.MEDIUM);
+    }
+
+    /** Returns a knit of medium weight for the outside of a garment. */
     public static Cloth knit(String description, Percent stretch) {
         return new Cloth(SHELL, description, stretch);
     }
@@ -64,8 +103,13 @@ public record Cloth(Name use, String description, Percent stretch) {
         return new Cloth(RIB, description, stretch);
     }
 
+    /** Returns the same cloth, light or heavy. */
+    public Cloth weighing(Weight other) {
+        return new Cloth(use, description, stretch, other);
+    }
+
     /** Returns the same cloth in another part: {@code knit("jersey", percent(30)).as(LINING)}. */
     public Cloth as(Name otherUse) {
-        return new Cloth(otherUse, description, stretch);
+        return new Cloth(otherUse, description, stretch, weight);
     }
 }

@@ -71,12 +71,17 @@ public record Opening(Name name, Way way, Name body, String part, List<Name> rin
     public Optional<Passage> measured(Garment garment) {
         Optional<Length> mustPass =
                 Optional.ofNullable(garment.wearer().measures().get(body));
-        if (mustPass.isEmpty()) {
-            return Optional.empty();
-        }
+        return mustPass.flatMap(girth -> around(garment, girth));
+    }
+
+    /**
+     * Returns the numbers for a girth of the body that was not taken there but is known, such as one between two levels;
+     * empty where the garment lacks all of its rings.
+     */
+    public Optional<Passage> around(Garment garment, Length mustPass) {
         Optional<Passage> narrowest = Optional.empty();
         for (Name ring : rings) {
-            Optional<Passage> passage = passage(garment, ring, mustPass.get());
+            Optional<Passage> passage = passage(garment, ring, mustPass);
             if (passage.isPresent()
                     && (narrowest.isEmpty()
                             || passage.get().reach().compareTo(narrowest.get().reach()) < 0)) {

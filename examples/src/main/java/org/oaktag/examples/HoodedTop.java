@@ -9,11 +9,13 @@ import static org.oaktag.adjustments.Finishes.frontPouch;
 import static org.oaktag.adjustments.Finishes.notchSeams;
 import static org.oaktag.adjustments.Hoods.hood;
 import static org.oaktag.adjustments.Hoods.lineHood;
+import static org.oaktag.adjustments.Necklines.lowerFrontNeckline;
 import static org.oaktag.adjustments.Necklines.widenNeckline;
 import static org.oaktag.adjustments.Shoulders.dropShoulder;
 import static org.oaktag.adjustments.Sleeves.fitCapToArmhole;
 import static org.oaktag.adjustments.Sleeves.splitSleeve;
 import static org.oaktag.adjustments.Sleeves.straightenSleeve;
+import static org.oaktag.garment.Cloth.Weight.HEAVY;
 import static org.oaktag.measure.Length.cm;
 import static org.oaktag.measure.Length.mm;
 import static org.oaktag.measure.Percent.percent;
@@ -36,9 +38,10 @@ import org.oaktag.lay.Spread;
  */
 public final class HoodedTop {
 
-    private static final Cloth SHELL = Cloth.knit("brushed fleece, night blue", percent(45));
+    private static final Cloth SHELL =
+            Cloth.knit("brushed fleece, night blue", percent(45)).weighing(HEAVY);
     private static final Cloth CONTRAST =
-            Cloth.knit("brushed fleece, amber", percent(45)).as(Cloth.CONTRAST);
+            Cloth.knit("brushed fleece, amber", percent(45)).weighing(HEAVY).as(Cloth.CONTRAST);
     private static final Cloth LINING = Cloth.knit("single jersey, cream", percent(60));
     private static final Cloth RIB = Cloth.rib("2 x 2 rib, dark blue", percent(90));
 
@@ -67,13 +70,14 @@ public final class HoodedTop {
         FitHood hood = hood(HoodShape.threePanel()).lapped(cm(5));
         return Recipe.of(
                 "night crew hooded top",
-                widenNeckline(mm(8)),
+                widenNeckline(mm(20)),
+                lowerFrontNeckline(mm(25)),
                 dropShoulder(mm(25)),
                 lowerArmhole(mm(12)),
                 straightenSideSeams(),
                 lengthenBody(cm(4)),
                 fitCapToArmhole(mm(6)),
-                straightenSleeve(),
+                straightenSleeve(cm(22.5)),
                 splitSleeve(cm(14), CONTRAST),
                 frontPouch(cm(34), cm(23)).keptOffSides(cm(4)),
                 hemBand(cm(6), cm(3)).cutFrom(CONTRAST),

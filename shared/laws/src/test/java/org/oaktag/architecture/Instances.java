@@ -45,7 +45,7 @@ final class Instances {
     /** Types of which nothing else gives an instance. */
     private static final List<Object> RARE = List.of(
             CapFit.of(ARMHOLE, ARMHOLE, mm(6)),
-            CapHalf.onto(ARMHOLE),
+            CapHalf.ontoFront(ARMHOLE),
             RaglanHalf.front(Samples.TOP.piece(TopNames.FRONT), Samples.TOP.piece(TopNames.SLEEVE), mm(40)),
             RecordForm.of(LowerArmhole.class),
             Tiling.on(Paper.A4),

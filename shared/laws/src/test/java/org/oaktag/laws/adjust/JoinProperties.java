@@ -86,7 +86,7 @@ class JoinProperties {
         Name side = Name.of("front side");
         Garment split = block.adjust(Pieces.splitPiece(
                 TopNames.FRONT,
-                LineAcross.straight(Place.share(EdgeNames.ARMHOLE, 0.5), Place.share(EdgeNames.HEM, hem)),
+                LineAcross.straight(Place.share(EdgeNames.ARMHOLE, 0.65), Place.share(EdgeNames.HEM, hem)),
                 Part.of(side, LINE),
                 Part.of(TopNames.FRONT, LINE),
                 LINE));
@@ -182,7 +182,7 @@ class JoinProperties {
         assertThat(again.piece(TopNames.FRONT).path(EdgeNames.ARMHOLE).curves())
                 .hasSameSizeAs(
                         block.piece(TopNames.FRONT).path(EdgeNames.ARMHOLE).curves());
-        for (Step step : List.of(Armholes.lowerArmhole(mm(8)), Armholes.scoopFrontArmhole(mm(3)))) {
+        for (Step step : List.of(Armholes.lowerArmhole(mm(8)), Armholes.scoopFrontArmhole(mm(2)))) {
             Garment stepped = again.adjust(step);
             Garment expected = block.adjust(step);
             for (FinishedMeasure measure : block.measures()) {

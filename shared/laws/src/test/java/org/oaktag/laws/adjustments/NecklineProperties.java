@@ -209,7 +209,7 @@ class NecklineProperties {
     void a_boat_neckline_leaves_the_shoulder_asked_for_and_drawn_twice_is_drawn_once(
             @ForAll Garment block,
             @ForAll @DoubleRange(min = 0.4, max = 0.9) double share,
-            @ForAll @DoubleRange(min = 15, max = 40) double depth) {
+            @ForAll @DoubleRange(min = 32, max = 45) double depth) {
         double left = share * block.finished(TopNames.SHOULDER_LENGTH).mm();
         Garment boat = block.adjust(boatNeckline(mm(left), mm(depth)));
         Sound.assertSound(boat);

@@ -51,8 +51,8 @@ class ShapingRefusalsTest {
                 refusal(Shoulders.shortenShoulder(mm(200)), "shoulder of the front", "200.0 mm"),
                 refusal(Shoulders.squareShoulder(Angle.degrees(25)), "shoulder of the front", "-25.0°"),
                 refusal(Shoulders.slopeShoulder(mm(200)), "shoulder of the front", "200.0 mm"),
-                refusal(Necklines.widenNeckline(mm(70)), "neckline of the back", "70.0 mm"),
-                refusal(Shoulders.moveShoulderForward(mm(90)), "shoulder seam of the front", "90.0 mm"),
+                refusal(Necklines.widenNeckline(mm(140)), "neckline of the front", "140.0 mm"),
+                refusal(Shoulders.moveShoulderForward(mm(130)), "shoulder seam of the front", "130.0 mm"),
                 refusal(Shoulders.moveShoulderBack(mm(60)), "shoulder seam of the back", "60.0 mm"),
                 refusal(Armholes.scoopFrontArmhole(mm(130)), "armhole of the front", "130.0 mm"),
                 refusal(Armholes.scoopFrontArmhole(mm(-60)), "armhole of the front", "-60.0 mm"),
@@ -94,7 +94,7 @@ class ShapingRefusalsTest {
 
     @Test
     void a_band_that_would_swallow_the_shoulder_is_refused() {
-        Garment wide = BLOCK.adjust(Necklines.lowerBackNeckline(mm(20))).adjust(Necklines.widenNeckline(mm(70)));
+        Garment wide = BLOCK.adjust(Necklines.widenNeckline(mm(90)));
         assertThatThrownBy(() -> wide.adjust(Necklines.insetNecklineForBand(mm(60))))
                 .isInstanceOf(PatternException.class)
                 .hasMessageContaining("leaves room for a width of 1.0 mm to");

@@ -64,7 +64,7 @@ class WholeTopProperties {
             k -> moveShoulderForward(mm(11 * k)),
             k -> lowerArmhole(mm(13 * k)),
             k -> widenArmhole(mm(9 * k)),
-            k -> fitCapToArmhole(mm(6 * k)),
+            k -> fitCapToArmhole(mm(6 * k)).atHeight(mm(112 * k)),
             k -> straightenSideSeams(),
             k -> curveHem(mm(31 * k)),
             k -> scoopFrontArmhole(mm(4 * k)),
@@ -96,7 +96,7 @@ class WholeTopProperties {
             @ForAll Garment block, @ForAll @DoubleRange(min = 5, max = 40) double by) {
         Near.assertSame(turned(turned(block)), block, ROUNDING);
         Adjustment general = Pieces.extendEdge(EdgeRef.of(TopNames.SLEEVE, EdgeNames.HEM), mm(by))
-                .then(Pieces.extendEdge(EdgeRef.of(TopNames.BACK, EdgeNames.SIDE), mm(by)));
+                .then(Pieces.extendEdge(EdgeRef.of(TopNames.BACK, EdgeNames.HEM), mm(by)));
         Near.assertSame(turned(turned(block).adjust(general)), block.adjust(general), ROUNDING);
         assertThatThrownBy(() -> turned(block).adjust(lowerArmhole(mm(by))))
                 .isInstanceOf(PatternException.class)

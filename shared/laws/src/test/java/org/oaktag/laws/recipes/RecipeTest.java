@@ -2,7 +2,7 @@ package org.oaktag.laws.recipes;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.oaktag.adjustments.Necklines.lowerFrontNeckline;
+import static org.oaktag.adjustments.Necklines.lowerBackNeckline;
 import static org.oaktag.adjustments.Necklines.widenNeckline;
 import static org.oaktag.adjustments.Sleeves.fitCapToArmhole;
 import static org.oaktag.measure.Length.cm;
@@ -26,7 +26,7 @@ class RecipeTest {
 
     @Test
     void steps_are_put_in_left_out_and_moved_by_their_phrases() {
-        Step deeper = lowerFrontNeckline(mm(10));
+        Step deeper = lowerBackNeckline(mm(10));
         assertThat(HOODED.insertingBefore(WIDEN, deeper).steps().get(0)).isEqualTo(deeper);
         assertThat(HOODED.insertingAfter(WIDEN, deeper).steps().get(1)).isEqualTo(deeper);
         assertThat(HOODED.insertingAfter(WIDEN, deeper).leavingOut(deeper.name()))
@@ -83,13 +83,13 @@ class RecipeTest {
         Recipe other = HOODED.withAmount(WIDEN, "along", mm(12))
                 .leavingOut("line the hood")
                 .movingBefore("lower the armhole", HOODED.phrases().get(1))
-                .adding(lowerFrontNeckline(mm(5)));
+                .adding(lowerBackNeckline(mm(5)));
         assertThat(RecipeComparison.of(HOODED, other).stream().map(StepDifference::toString))
                 .containsExactly(
-                        "changed, step 1: widen the neckline, along 8 mm to 12 mm",
-                        "moved from step 3 to step 2: lower the armhole",
-                        "added as step 14: lower the front neckline",
-                        "left out, step 13: line the hood");
+                        "changed, step 1: widen the neckline, along 20 mm to 12 mm",
+                        "moved from step 4 to step 2: lower the armhole",
+                        "added as step 15: lower the back neckline",
+                        "left out, step 14: line the hood");
     }
 
     @Test

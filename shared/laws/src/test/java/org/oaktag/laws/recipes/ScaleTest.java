@@ -38,7 +38,8 @@ class ScaleTest {
 
     /** The kinds with a rule that has a length of its own, each with that length. */
     private static final Map<String, String> OWN_LENGTHS = Map.of(
-            "drop shoulder", "how far inside the shoulder point the pitch point stays",
+            "extend shoulder", "how far past the shoulder point of the body its cap is one of a dropped shoulder",
+            "slope shoulder", "how far past the shoulder point of the body its cap is one of a dropped shoulder",
             "shape waist", "the back waist length of the body",
             "lengthen at line", "the back waist length of the body",
             "grow sleeve", "how wide the mouth of a slash is",
