@@ -2,6 +2,7 @@ package org.oaktag.body;
 
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -29,6 +30,7 @@ public final class BodyBuilder {
     private Optional<Figure> figure = Optional.empty();
     private OptionalInt ageYears = OptionalInt.empty();
     private final EnumMap<BodyMeasure, Length> taken = new EnumMap<>(BodyMeasure.class);
+    private final EnumSet<BodyMeasure> confirmed = EnumSet.noneOf(BodyMeasure.class);
 
     BodyBuilder() {}
 
@@ -53,6 +55,22 @@ public final class BodyBuilder {
     /** Gives any measure. */
     public BodyBuilder measure(BodyMeasure measure, Length length) {
         taken.put(measure, Objects.requireNonNull(length, "length"));
+        return this;
+    }
+
+    /**
+     * Says that a measure is meant as it is, so that {@link #build()} does not ask about it: a value that lies far from
+     * what the others lead to expect, or a measure that was not taken and is to be derived all the same. Changes nothing
+     * where there is no {@link Doubt}, and a value out of its {@link PlausibleRange} is refused whatever is confirmed.
+     *
+     * <pre>{@code
+     * BodyBuilder narrow = mira.toBuilder().waistGirth(cm(50));
+     * narrow.doubts().size();                                          // = 1
+     * narrow.confirmed(BodyMeasure.WAIST_GIRTH).build().waistGirth();  // = 500.0 mm
+     * }</pre>
+     */
+    public BodyBuilder confirmed(BodyMeasure measure) {
+        confirmed.add(Objects.requireNonNull(measure, "measure"));
         return this;
     }
 
@@ -140,9 +158,36 @@ public final class BodyBuilder {
      * Checks every measure and derives those of a grown body that were not given.
      *
      * @throws PatternException if the name, the figure, bust girth or height is missing; if a measure lies outside its
-     *     {@link PlausibleRange}; if the age does not go with the figure; or if a derived measure is no measure of a body
+     *     {@link PlausibleRange}; if the age does not go with the figure; if a derived measure is no measure of a body; or
+     *     if there are {@link #doubts()}: the message names each, what it is, what was expected and why, the slip that
+     *     explains it where there is one, and what to confirm
      */
     public BodyMeasurements build() {
+        BodyMeasurements body = gathered();
+        List<Doubt> doubts = unconfirmed(body);
+        if (!doubts.isEmpty()) {
+            throw Doubts.question(name, body.figure(), doubts);
+        }
+        return body;
+    }
+
+    /**
+     * Returns what {@link #build()} would ask about, in the order of {@link BodyMeasure}: a service shows each to whoever
+     * typed it, and lets them mend or {@linkplain #confirmed confirm} it.
+     *
+     * @throws PatternException as {@link #build()}, doubts apart
+     */
+    public List<Doubt> doubts() {
+        return unconfirmed(gathered());
+    }
+
+    private List<Doubt> unconfirmed(BodyMeasurements body) {
+        return body.confirmed().stream()
+                .filter(doubt -> !confirmed.contains(doubt.measure()))
+                .toList();
+    }
+
+    private BodyMeasurements gathered() {
         if (name.isEmpty()) {
             throw PatternException.of("body", "must have a name", "none", "");
         }

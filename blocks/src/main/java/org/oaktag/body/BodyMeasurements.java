@@ -40,6 +40,7 @@ public final class BodyMeasurements {
     private final OptionalInt ageYears;
     private final Map<BodyMeasure, Length> measures;
     private final List<Derived> derived;
+    private final List<Doubt> doubts;
 
     /** Checks what was taken and derives what was not. */
     BodyMeasurements(String name, Figure figure, OptionalInt ageYears, Map<BodyMeasure, Length> taken) {
@@ -53,15 +54,17 @@ public final class BodyMeasurements {
         List<Derived> rules = new ArrayList<>();
         for (BodyMeasure measure : BodyMeasure.values()) {
             if (!known.containsKey(measure)) {
-                Derivations.derive(measure, figure, known).ifPresent(rule -> {
-                    checkDerived(rule);
-                    known.put(measure, rule.value());
-                    rules.add(rule);
+                Derivations.rule(measure, figure).ifPresent(rule -> {
+                    Derived value = rule.apply(measure, figure, known);
+                    checkDerived(value);
+                    known.put(measure, value.value());
+                    rules.add(value);
                 });
             }
         }
         this.measures = Collections.unmodifiableMap(known);
         this.derived = List.copyOf(rules);
+        this.doubts = Doubts.of(figure, measures, derived);
     }
 
     private void checkAge() {
@@ -147,6 +150,14 @@ public final class BodyMeasurements {
         return derived;
     }
 
+    /**
+     * Returns what was asked about when the body was built, in the order of {@link BodyMeasure}, and confirmed: measures
+     * that are far from what the others lead to expect, and a derived hip of a large bust. Empty for most bodies.
+     */
+    public List<Doubt> confirmed() {
+        return doubts;
+    }
+
     /** Returns the body as the wearer of a garment, with every measure that is known. */
     public Wearer wearer() {
         Map<Name, Length> named = new TreeMap<>();
@@ -161,11 +172,15 @@ public final class BodyMeasurements {
         return Collections.unmodifiableMap(taken);
     }
 
-    /** Returns a builder filled with what was taken, so that one measure can be changed and the rest derived anew. */
+    /**
+     * Returns a builder filled with what was taken and confirmed, so that one measure can be changed and the rest derived
+     * anew.
+     */
     public BodyBuilder toBuilder() {
         BodyBuilder builder = builder().name(name).figure(figure);
         ageYears.ifPresent(builder::ageYears);
         taken().forEach(builder::measure);
+        doubts.forEach(doubt -> builder.confirmed(doubt.measure()));
         return builder;
     }
 

@@ -16,22 +16,27 @@ import org.oaktag.measure.Length;
  *
  * <p>The ranges rest on the least and the greatest value among the 1,986 women and 4,082 men of the 2012 US Army survey
  * (Gordon et al., 2012 Anthropometric Survey of U.S. Army Personnel, NATICK/TR-15/007): a grown body may have 0.70 of
- * the least to 1.20 times the greatest, which admits chests of 50 to 170 cm; a child's may have 0.50 of the least up to
- * the greatest itself. These three factors are common practice, chosen so that no real body is refused and that inches
- * taken for centimetres nearly always are.
+ * the least to 1.20 times the greatest, which admits chests of 50 to 170 cm, and 1.35 times the greatest where an army
+ * looks hardest, at waist and hip; a child's may have 0.50 of the least up to the greatest itself. These factors are
+ * common practice, chosen so that no real body is refused. What is plausible by itself and not beside the other
+ * measures of the body, such as half a girth, is a {@link Doubt}.
  *
  * <p>Where the survey's tables print no extremes, four standard deviations about the means stand in: the drop from nape
  * to armpit (cervicale height less axilla height) and from waist to hip (waist height less buttock height). Its waist is
- * at the navel, and the natural waist lies {@value Derivations#WAIST_ABOVE_NAVEL} mm higher. The hand with its thumb is
- * {@value Derivations#THUMBED_HAND_IN_WRISTS} times the wrist. Immutable.
+ * at the navel; both lengths to the waist are moved to the natural waist as the rules that derive them are. The hand with
+ * its thumb is {@value Derivations#THUMBED_HAND_IN_WRISTS} times the wrist. Immutable.
  *
  * @param least the least that is accepted
  * @param greatest the greatest that is accepted
  */
 public record PlausibleRange(Length least, Length greatest) {
 
+    /** The units in which a measure may have been read whose unit is not known. */
+    static final List<LengthUnit> READ_AS = List.of(LengthUnit.MM, LengthUnit.CM, LengthUnit.INCH);
+
     private static final double ADULT_LEAST = 0.70;
     private static final double ADULT_GREATEST = 1.20;
+    private static final double ADULT_GREATEST_AT_WAIST_AND_HIP = 1.35;
     private static final double CHILD_LEAST = 0.50;
     private static final double CHILD_GREATEST = 1.00;
 
@@ -44,9 +49,11 @@ public record PlausibleRange(Length least, Length greatest) {
     /** Returns the range of a measure for a figure. */
     public static PlausibleRange of(BodyMeasure measure, Figure figure) {
         PlausibleRange surveyed = surveyed(measure);
-        return figure.isChild()
-                ? surveyed.widened(CHILD_LEAST, CHILD_GREATEST)
-                : surveyed.widened(ADULT_LEAST, ADULT_GREATEST);
+        if (figure.isChild()) {
+            return surveyed.widened(CHILD_LEAST, CHILD_GREATEST);
+        }
+        boolean waistOrHip = measure == BodyMeasure.WAIST_GIRTH || measure == BodyMeasure.HIP_GIRTH;
+        return surveyed.widened(ADULT_LEAST, waistOrHip ? ADULT_GREATEST_AT_WAIST_AND_HIP : ADULT_GREATEST);
     }
 
     /** Returns the least and the greatest value of a measure in the survey, both sexes together. */
@@ -63,8 +70,8 @@ public record PlausibleRange(Length least, Length greatest) {
             case HEAD_GIRTH -> between(500, 635);
             case SHOULDER_LENGTH -> between(107, 185);
             case ACROSS_BACK -> between(306, 577);
-            case BACK_WAIST_LENGTH -> between(279, 532);
-            case WAIST_TO_HIP -> between(113, 340);
+            case BACK_WAIST_LENGTH -> between(291, 541);
+            case WAIST_TO_HIP -> between(119, 345);
             case NAPE_TO_ARMPIT -> between(99, 246);
             case ARM_LENGTH -> between(410, 709);
             case HEIGHT -> between(1409, 1993);
@@ -85,7 +92,7 @@ public record PlausibleRange(Length least, Length greatest) {
      *     slip of the unit
      */
     public Length check(String thing, Length length) {
-        return check(thing, length, LengthUnit.MM, List.of(LengthUnit.MM, LengthUnit.CM, LengthUnit.INCH));
+        return check(thing, length, LengthUnit.MM, READ_AS);
     }
 
     /**
@@ -105,7 +112,10 @@ public record PlausibleRange(Length least, Length greatest) {
         Objects.requireNonNull(thing, "thing");
         if (!includes(length)) {
             throw PatternException.of(
-                    thing, "must be " + text(spoken), spoken.text(length), UnitSlip.explaining(length, this, readAs));
+                    thing,
+                    "must be " + text(spoken),
+                    spoken.text(length),
+                    Slip.likeliest(Slip.ofUnit(length, readAs), this));
         }
         return length;
     }

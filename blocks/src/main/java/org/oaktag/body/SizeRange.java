@@ -90,16 +90,20 @@ public record SizeRange(String standard, Length heightStep, Length bustStep) {
                         .figure(Figure.WOMAN)
                         .bustGirth(Length.cm(bust))
                         .height(height)
+                        .confirmed(BodyMeasure.HIP_GIRTH)
                         .build()));
         return List.copyOf(bodies);
     }
 
+    /** Nobody is asked about a size: whoever is graded was asked when they were measured. */
     private BodyBuilder moved(BodyMeasurements body, int sizes) {
-        return BodyMeasurements.builder()
+        BodyBuilder moved = BodyMeasurements.builder()
                 .name(body.name())
                 .figure(body.figure())
                 .bustGirth(body.bustGirth().plus(bustStep.times(sizes)))
                 .height(body.height().plus(heightStep.times(sizes)));
+        Stream.of(BodyMeasure.values()).forEach(moved::confirmed);
+        return moved;
     }
 
     private static String name(BodyMeasurements body, int sizes) {

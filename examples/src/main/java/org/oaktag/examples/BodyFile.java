@@ -41,7 +41,7 @@ record BodyFile(String name, List<BodyMeasurements> bodies) {
     /** Returns the night crew: eight invented grown people. */
     static BodyFile nightCrew() {
         try (InputStream stream = Objects.requireNonNull(BodyFile.class.getResourceAsStream(SHIPPED), SHIPPED)) {
-            return parse(SHIPPED, stream.readAllBytes());
+            return parse(SHIPPED, stream.readAllBytes(), false);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -50,27 +50,29 @@ record BodyFile(String name, List<BodyMeasurements> bodies) {
     /**
      * Reads a file.
      *
+     * @param confirmed whether every measure in it is meant as it is, so that nothing is asked about
      * @throws PatternException if it cannot be read, or if anything in it is no body; the message names the line, the
      *     column, the value and what it may be
      */
-    static BodyFile read(Path file) {
+    static BodyFile read(Path file, boolean confirmed) {
         byte[] bytes;
         try {
             bytes = Files.readAllBytes(file);
         } catch (IOException e) {
             throw PatternException.of("body file", "must exist and be readable", "'" + file + "'", "");
         }
-        return parse(String.valueOf(file.getFileName()), bytes);
+        return parse(String.valueOf(file.getFileName()), bytes, confirmed);
     }
 
     /**
      * Reads the content of a file.
      *
      * @param name the name of the file, for messages
+     * @param confirmed as for {@link #read}
      * @throws PatternException as {@link #read}
      */
-    static BodyFile parse(String name, byte[] utf8) {
-        return new BodyFile(name, BodyTable.read(name, lines(name, decoded(name, utf8))));
+    static BodyFile parse(String name, byte[] utf8, boolean confirmed) {
+        return new BodyFile(name, BodyTable.read(name, lines(name, decoded(name, utf8)), confirmed));
     }
 
     /**

@@ -35,20 +35,23 @@ final class BodyTable {
 
     private final String file;
     private final List<BodyColumn> columns;
+    private final boolean confirmed;
 
-    private BodyTable(String file, Line head) {
+    private BodyTable(String file, Line head, boolean confirmed) {
         this.file = file;
         this.columns = columns(head);
+        this.confirmed = confirmed;
         checkNoneMissing(head);
     }
 
     /**
      * Returns the table under a line of column heads, to be read line by line.
      *
+     * @param confirmed whether every measure is meant as it is, so that nothing is asked about
      * @throws PatternException if a head is unknown or one that must be there is missing
      */
-    static BodyTable under(String file, Line head) {
-        return new BodyTable(file, head);
+    static BodyTable under(String file, Line head, boolean confirmed) {
+        return new BodyTable(file, head, confirmed);
     }
 
     /**
@@ -56,14 +59,15 @@ final class BodyTable {
      *
      * @param file the name of the file, for messages
      * @param lines the head and a line for each body
+     * @param confirmed whether every measure is meant as it is, so that nothing is asked about
      * @throws PatternException if a line is no body
      */
-    static List<BodyMeasurements> read(String file, List<Line> lines) {
+    static List<BodyMeasurements> read(String file, List<Line> lines, boolean confirmed) {
         if (lines.isEmpty()) {
             throw PatternException.of(
                     file, "must hold a line of column heads and a line for each body", "an empty file", "");
         }
-        BodyTable table = new BodyTable(file, lines.get(0));
+        BodyTable table = new BodyTable(file, lines.get(0), confirmed);
         if (lines.size() == 1) {
             throw PatternException.of(file, "must hold at least one body", "column heads and nothing below", "");
         }
@@ -136,9 +140,18 @@ final class BodyTable {
     /**
      * Reads one body.
      *
-     * @throws PatternException if the line is no body; the message names line and column
+     * @throws PatternException if the line is no body, or asked about; the message names line and column
      */
     BodyMeasurements body(Line line) {
+        return built(gathered(line), line);
+    }
+
+    /**
+     * Gathers what one line says of a body, before it is asked about.
+     *
+     * @throws PatternException if a cell is none of its column; the message names line and column
+     */
+    BodyBuilder gathered(Line line) {
         if (line.cells().size() != columns.size()) {
             throw PatternException.of(
                     file + " line " + line.number(),
@@ -146,7 +159,7 @@ final class BodyTable {
                     line.cells().size() + " cells",
                     "put a cell that holds a comma in quotes");
         }
-        String name = cell(line, BodyColumn.NAME);
+        String name = name(line);
         if (name.isEmpty()) {
             throw PatternException.of(place(line, BodyColumn.NAME), "each body must have a name", "a blank cell", "");
         }
@@ -159,13 +172,23 @@ final class BodyTable {
                 column.measured().ifPresent(measured -> checkNotRequired(measured.measure(), line, column));
             } else if (column.head().equals(BodyColumn.AGE_YEARS)) {
                 builder.ageYears(age(line, cell));
+            } else if (column.head().equals(BodyColumn.CONFIRMED)) {
+                BodyColumn.confirmed(place(line, BodyColumn.CONFIRMED), cell).forEach(builder::confirmed);
             } else {
                 column.measured()
                         .ifPresent(measured -> builder.measure(
                                 measured.measure(), length(measured, figure, place(line, column.head()), cell)));
             }
         }
-        return built(builder, line);
+        if (confirmed) {
+            Stream.of(BodyMeasure.values()).forEach(builder::confirmed);
+        }
+        return builder;
+    }
+
+    /** Returns the name of a body, blank where its cell is. */
+    String name(Line line) {
+        return cell(line, BodyColumn.NAME);
     }
 
     private Figure figure(Line line) {
@@ -213,8 +236,11 @@ final class BodyTable {
         try {
             return builder.build();
         } catch (PatternException e) {
+            String where = e.remedy().contains("confirm ")
+                    ? " (in the column 'confirmed', or all of the file with --confirmed)"
+                    : "";
             throw PatternException.of(
-                    file + " line " + line.number() + ", " + e.thing(), e.rule(), e.given(), e.remedy());
+                    file + " line " + line.number() + ", " + e.thing(), e.rule(), e.given(), e.remedy() + where);
         }
     }
 

@@ -60,6 +60,13 @@ public final class DraftMany implements Callable<Integer> {
     @Option(names = "--threads", paramLabel = "N", defaultValue = "1", description = "threads (${DEFAULT-VALUE})")
     private int threads = 1;
 
+    @Option(
+            names = "--confirmed",
+            description =
+                    "take every measure of IN.csv as it is: ask about none that is far from what the others lead to"
+                            + " expect")
+    private boolean confirmed;
+
     @Option(names = "--resume", description = "go on behind the rows that OUT.csv holds from an interrupted run")
     private boolean resume;
 
@@ -123,7 +130,7 @@ public final class DraftMany implements Callable<Integer> {
         ExecutorService pool = Executors.newFixedThreadPool(threads);
         try (BodyLines lines = BodyLines.of(in)) {
             BodyTable table = BodyTable.under(
-                    name(), lines.next().orElseThrow(this::empty).cells());
+                    name(), lines.next().orElseThrow(this::empty).cells(), confirmed);
             skip(lines, reached);
             try (BufferedWriter writer = rows.writer(resume && Files.exists(out) && Files.size(out) > 0);
                     Progress progress = Progress.of(spec.commandLine().getErr(), total, done)) {
@@ -198,6 +205,10 @@ public final class DraftMany implements Callable<Integer> {
                 + unfit.entrySet().stream()
                         .map(entry -> entry.getValue() + " " + entry.getKey())
                         .collect(Collectors.joining(", ", unfit.isEmpty() ? "" : "; cautions: ", "")));
+        if (counts.keySet().stream().anyMatch(what -> what.startsWith(DraftedRow.ASKED))) {
+            say.println("asked: mend what is wrong in " + name()
+                    + "; name what is meant in its column 'confirmed', or draft" + " all as it is with --confirmed");
+        }
         if (stop.get()) {
             say.println("interrupted; go on with the same command and --resume");
         }

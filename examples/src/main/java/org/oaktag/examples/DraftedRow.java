@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.oaktag.PatternException;
 import org.oaktag.blocks.Style;
 import org.oaktag.blocks.TopNames;
@@ -16,12 +17,17 @@ import org.oaktag.garment.WalkedSeam;
 /**
  * What came of one line of a file of bodies.
  *
- * @param outcome {@code made}, {@code refused} (the garment), {@code broken} (the line is no body) or {@code failed}
- * @param rule the rule that was broken, its numbers left out, so that reasons can be counted; empty where it was made
+ * @param outcome {@code made}, {@code asked} (a measure is far from what the others lead to expect), {@code refused} (the
+ *     garment), {@code broken} (the line is no body) or {@code failed}
+ * @param rule the rule that was broken, its numbers left out, or the measures asked about, so that reasons can be counted;
+ *     empty where it was made
  * @param unfit the names of the checks of the fit that say a caution; empty where there is none, and where none was made
  * @param cells the row that is written
  */
 record DraftedRow(String outcome, String rule, List<Name> unfit, List<String> cells) {
+
+    /** The outcome of a line about whose measures a question is open. */
+    static final String ASKED = "asked";
 
     private static final String NUMBER = "-?\\d+(\\.\\d+)?";
 
@@ -45,15 +51,32 @@ record DraftedRow(String outcome, String rule, List<Name> unfit, List<String> ce
         try {
             body = table.body(line.cells());
         } catch (PatternException broken) {
-            return without(line, "", "broken", broken, measures);
+            return unread(table, line, broken, measures);
         }
         try {
             return made(line, body.name(), style.on(body), measures);
         } catch (PatternException refused) {
-            return without(line, body.name(), "refused", refused, measures);
+            return without(line, body.name(), "refused", refused, refused.rule(), measures);
         } catch (RuntimeException fault) {
-            return without(line, body.name(), "failed", fault, measures);
+            return without(line, body.name(), "failed", fault, fault.getClass().getSimpleName(), measures);
         }
+    }
+
+    /** A line that makes a body but for a question is told apart from one that makes none. */
+    private static DraftedRow unread(
+            BodyTable table, BodyLines.Written line, PatternException why, List<Name> measures) {
+        try {
+            BodyTable.Line cells = line.cells();
+            String doubted = table.gathered(cells).doubts().stream()
+                    .map(doubt -> doubt.measure().label())
+                    .collect(Collectors.joining(", "));
+            if (!doubted.isEmpty()) {
+                return without(line, table.name(cells), ASKED, why, doubted, measures);
+            }
+        } catch (PatternException broken) {
+            // Then nothing is left to be asked about.
+        }
+        return without(line, "", "broken", why, why.rule(), measures);
     }
 
     private static DraftedRow made(BodyLines.Written line, String name, Garment garment, List<Name> measures) {
@@ -98,15 +121,17 @@ record DraftedRow(String outcome, String rule, List<Name> unfit, List<String> ce
     }
 
     private static DraftedRow without(
-            BodyLines.Written line, String name, String outcome, RuntimeException why, List<Name> measures) {
+            BodyLines.Written line,
+            String name,
+            String outcome,
+            RuntimeException why,
+            String rule,
+            List<Name> measures) {
         List<String> cells = begun(line, name, outcome);
         for (int i = 0; i < measures.size() + 6; i++) {
             cells.add("");
         }
         cells.add(oneLine(why instanceof PatternException ? String.valueOf(why.getMessage()) : String.valueOf(why)));
-        String rule = why instanceof PatternException refused
-                ? refused.rule()
-                : why.getClass().getSimpleName();
         return new DraftedRow(outcome, oneLine(rule.replaceAll(NUMBER, "#")), List.of(), cells);
     }
 

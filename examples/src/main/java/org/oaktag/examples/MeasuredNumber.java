@@ -8,9 +8,11 @@ import org.oaktag.body.LengthUnit;
 /** Reads a number as it stands in a cell: decimals behind a dot, and for inches a common fraction as on the tape. */
 final class MeasuredNumber {
 
-    private static final Pattern DECIMAL = Pattern.compile("\\d{1,6}(\\.\\d{1,6})?");
-    private static final Pattern WITH_COMMA = Pattern.compile("\\d{1,6},\\d{1,6}");
-    private static final Pattern NEGATIVE = Pattern.compile("-\\d{1,6}(\\.\\d{1,6})?");
+    /** A program that converts units writes as many decimals as a double has: 48.480000000000004. */
+    private static final Pattern DECIMAL = Pattern.compile("\\d{1,6}(\\.\\d{1,20})?");
+
+    private static final Pattern WITH_COMMA = Pattern.compile("\\d{1,6},\\d{1,20}");
+    private static final Pattern NEGATIVE = Pattern.compile("-\\d{1,6}(\\.\\d{1,20})?");
     private static final Pattern FRACTION = Pattern.compile("(?:(\\d{1,3})[ -])?(\\d{1,2})/([1-9]\\d?)");
 
     private MeasuredNumber() {}

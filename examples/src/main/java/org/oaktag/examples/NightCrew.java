@@ -37,6 +37,13 @@ public final class NightCrew implements Callable<Integer> {
     private @Nullable Path bodies;
 
     @Option(
+            names = "--confirmed",
+            description =
+                    "take every measure of the file as it is: ask about none that is far from what the others lead"
+                            + " to expect")
+    private boolean confirmed;
+
+    @Option(
             names = "--body",
             paramLabel = "NAME",
             description = {
@@ -72,7 +79,9 @@ public final class NightCrew implements Callable<Integer> {
     @Override
     public Integer call() {
         ResultFolder folder = ResultFolder.at(out);
-        BodyFile file = Optional.ofNullable(bodies).map(BodyFile::read).orElseGet(BodyFile::nightCrew);
+        BodyFile file = Optional.ofNullable(bodies)
+                .map(read -> BodyFile.read(read, confirmed))
+                .orElseGet(BodyFile::nightCrew);
         List<BodyMeasurements> measured = names.isEmpty()
                 ? file.bodies().subList(0, 1)
                 : names.stream().map(file::body).toList();

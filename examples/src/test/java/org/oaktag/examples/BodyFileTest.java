@@ -8,7 +8,10 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,7 +19,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.oaktag.PatternException;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.body.BodyMeasurements;
+import org.oaktag.body.Doubt;
 import org.oaktag.body.Figure;
+import org.oaktag.garment.Name;
+import org.oaktag.measure.Length;
 
 class BodyFileTest {
 
@@ -118,16 +124,16 @@ class BodyFileTest {
     void an_unknown_column_is_refused_and_the_nearest_named() {
         refused(
                 "name,figure,bust_grith_cm,height_cm\nNell,woman,94,168\n",
-                "crew.csv line 1 column 3: a column must be name, figure, age_years, or a measure of ISO 8559-1 and its"
+                "crew.csv line 1 column 3: a column must be name, figure, age_years, confirmed, or a measure of ISO 8559-1 and its"
                         + " unit (mm, cm or in); got 'bust_grith_cm'; did you mean 'bust_girth_cm'?");
         refused(
                 "name,figure,bust_girth,height_cm\nNell,woman,94,168\n",
-                "crew.csv line 1 column 3: a column must be name, figure, age_years, or a measure of ISO 8559-1 and its"
+                "crew.csv line 1 column 3: a column must be name, figure, age_years, confirmed, or a measure of ISO 8559-1 and its"
                         + " unit (mm, cm or in); got 'bust_girth'; say the unit: 'bust_girth_mm', 'bust_girth_cm' or"
                         + " 'bust_girth_in'");
         refused(
                 "name,figure,bust_girth_cm,height_cm,\nNell,woman,94,168,\n",
-                "crew.csv line 1 column 5: a column must be name, figure, age_years, or a measure of ISO 8559-1 and its"
+                "crew.csv line 1 column 5: a column must be name, figure, age_years, confirmed, or a measure of ISO 8559-1 and its"
                         + " unit (mm, cm or in); got ''");
     }
 
@@ -151,6 +157,51 @@ class BodyFileTest {
     void semicolons_and_tabs_between_cells_are_refused() {
         refused("name;figure\nNell;woman\n", "crew.csv line 1: cells must be parted by commas; got semicolons");
         refused("name\tfigure\nNell\twoman\n", "crew.csv line 1: cells must be parted by commas; got tabs");
+    }
+
+    /** 48.48 cm from 19.086... in, as a program writes it that multiplies in binary. */
+    @Test
+    void a_number_may_have_as_many_decimals_as_a_program_writes() {
+        assertThat(only(HEAD.replace("height_cm", "height_cm,arm_length_cm") + "Nell,woman,94,150,48.480000000000004\n")
+                        .armLength())
+                .isEqualTo(Length.cm(48.480000000000004));
+    }
+
+    @Test
+    void a_measure_far_from_the_others_is_asked_about_and_goes_once_it_is_confirmed() {
+        String head = "name,figure,bust_girth_cm,height_cm,waist_girth_cm,confirmed\n";
+        refused(
+                head + "Nell,woman,94,168,44,\n",
+                "crew.csv line 2, waist girth of 'Nell': is asked about outside 609.5 to 935.9 mm, 4 spreads of 40.8 mm"
+                        + " about 772.7 mm = 0.7767 x bust girth 940.0 mm + 42.6 mm; got 440.0 mm; half of the whole? that"
+                        + " would be 880.0 mm; if it is meant, confirm the waist girth (in the column 'confirmed', or all of"
+                        + " the file with --confirmed)");
+        assertThat(only(head + "Nell,woman,94,168,44,waist_girth\n").waistGirth())
+                .isEqualTo(Length.cm(44));
+        assertThat(only(head + "Nell,woman,120,168,44,hip_girth Waist_Girth\n").waistGirth())
+                .isEqualTo(Length.cm(44));
+        assertThat(only(head + "Nell,woman,94,168,44,all\n").waistGirth()).isEqualTo(Length.cm(44));
+        refused(
+                head + "Nell,woman,94,168,44,waste_girth\n",
+                "crew.csv line 2 column confirmed: must be one of all, "
+                        + Arrays.stream(BodyMeasure.values())
+                                .flatMap(measure -> Stream.concat(
+                                        Stream.of(measure.label()),
+                                        measure.otherName().stream().map(Name::value)))
+                                .map(word -> word.replace(' ', '_'))
+                                .collect(Collectors.joining(", "))
+                        + "; got 'waste_girth'; did you mean 'waist_girth'?");
+    }
+
+    @Test
+    void a_whole_file_can_be_confirmed() {
+        String content = HEAD.replace("height_cm", "height_cm,waist_girth_cm") + "Nell,woman,94,168,44\n";
+        assertThat(BodyFile.parse("crew.csv", content.getBytes(StandardCharsets.UTF_8), true)
+                        .bodies()
+                        .get(0)
+                        .confirmed())
+                .extracting(Doubt::measure)
+                .containsExactly(BodyMeasure.WAIST_GIRTH);
     }
 
     @Test
@@ -285,7 +336,7 @@ class BodyFileTest {
     @Test
     void bytes_that_are_no_utf_8_are_refused() {
         byte[] latin = (HEAD + "Zoë,woman,94,168\n").getBytes(StandardCharsets.ISO_8859_1);
-        assertThatThrownBy(() -> BodyFile.parse("crew.csv", latin))
+        assertThatThrownBy(() -> BodyFile.parse("crew.csv", latin, false))
                 .isInstanceOf(PatternException.class)
                 .hasMessage("crew.csv: must be text in UTF-8; got bytes that are not; save it as CSV UTF-8");
     }
@@ -309,7 +360,7 @@ class BodyFileTest {
     void a_file_is_read_from_its_path(@TempDir Path folder) throws IOException {
         Path file = folder.resolve("crew.csv");
         Files.writeString(file, HEAD + "Nell,woman,94,168\n");
-        assertThat(BodyFile.read(file).bodies()).containsExactly(only(HEAD + "Nell,woman,94,168\n"));
+        assertThat(BodyFile.read(file, false).bodies()).containsExactly(only(HEAD + "Nell,woman,94,168\n"));
     }
 
     @Test
@@ -317,7 +368,7 @@ class BodyFileTest {
         String page = Files.readString(Path.of("../docs/body-files.md"));
         int from = page.indexOf("```csv\n") + "```csv\n".length();
         String example = page.substring(from, page.indexOf("```", from));
-        assertThat(BodyFile.parse("example", example.getBytes(StandardCharsets.UTF_8))
+        assertThat(BodyFile.parse("example", example.getBytes(StandardCharsets.UTF_8), false)
                         .bodies())
                 .hasSize(2);
     }
@@ -325,21 +376,21 @@ class BodyFileTest {
     @Test
     void a_file_that_is_not_there_is_refused(@TempDir Path folder) {
         Path missing = folder.resolve("none.csv");
-        assertThatThrownBy(() -> BodyFile.read(missing))
+        assertThatThrownBy(() -> BodyFile.read(missing, false))
                 .isInstanceOf(PatternException.class)
                 .hasMessage("body file: must exist and be readable; got '" + missing + "'");
-        assertThatThrownBy(() -> BodyFile.read(folder)).isInstanceOf(PatternException.class);
+        assertThatThrownBy(() -> BodyFile.read(folder, false)).isInstanceOf(PatternException.class);
     }
 
     private static BodyMeasurements only(String content) {
-        List<BodyMeasurements> bodies = BodyFile.parse("crew.csv", content.getBytes(StandardCharsets.UTF_8))
+        List<BodyMeasurements> bodies = BodyFile.parse("crew.csv", content.getBytes(StandardCharsets.UTF_8), false)
                 .bodies();
         assertThat(bodies).hasSize(1);
         return bodies.get(0);
     }
 
     private static void refused(String content, String message) {
-        assertThatThrownBy(() -> BodyFile.parse("crew.csv", content.getBytes(StandardCharsets.UTF_8)))
+        assertThatThrownBy(() -> BodyFile.parse("crew.csv", content.getBytes(StandardCharsets.UTF_8), false))
                 .isInstanceOf(PatternException.class)
                 .hasMessage(message);
     }

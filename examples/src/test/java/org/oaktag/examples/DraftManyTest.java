@@ -13,7 +13,9 @@ import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.oaktag.PatternException;
+import org.oaktag.body.BodyMeasure;
 import org.oaktag.body.BodyMeasurements;
+import org.oaktag.measure.Length;
 import org.oaktag.recipe.json.BodyJson;
 import org.oaktag.recipe.json.RecipeJson;
 
@@ -62,6 +64,26 @@ class DraftManyTest {
         assertThat(rows.get(1)).startsWith("3,,broken,").contains("in.csv line 3: a quoted cell must end");
         assertThat(rows.get(2)).startsWith("4,,broken,").contains("in.csv line 4 column height_mm", "16500.0 mm");
         assertThat(rows.get(3)).startsWith("6,\"Mira, of the night crew\",made,");
+    }
+
+    @Test
+    void a_body_with_an_open_question_is_a_row_that_says_so_and_is_made_once_it_is_answered() throws IOException {
+        Path in = folder.resolve("in.csv");
+        String text = """
+                name,figure,bust_girth_mm,height_mm,waist_girth_mm,confirmed
+                Mira,woman,900,1650,430,
+                Juno,woman,1200,1650,,
+                Nell,woman,900,1650,430,waist_girth
+                Oskar,man,1000,1780,,
+                """;
+        Files.writeString(in, text);
+        assertThat(run(in, "out.csv"))
+                .contains("2 made", "1 asked: waist girth", "1 asked: hip girth", "mend what is wrong in in.csv");
+        List<String> rows = Files.readAllLines(folder.resolve("out.csv"));
+        assertThat(rows.get(1)).startsWith("2,Mira,asked,").contains("got 430.0 mm");
+        assertThat(rows.get(2)).startsWith("3,Juno,asked,").contains("must be taken where the bust girth is over");
+        assertThat(rows.get(3)).startsWith("4,Nell,made,");
+        assertThat(run(in, "all.csv", "--confirmed")).contains("4 made").doesNotContain("asked");
     }
 
     @Test
@@ -124,6 +146,16 @@ class DraftManyTest {
     void bodies_come_back_from_json_as_they_were() {
         List<BodyMeasurements> crew = BodyFile.nightCrew().bodies();
         assertThat(BodyJson.read(BodyJson.write(crew))).isEqualTo(crew);
+        List<BodyMeasurements> narrow = List.of(crew.get(0).toBuilder()
+                .waistGirth(Length.mm(445.1))
+                .confirmed(BodyMeasure.WAIST_GIRTH)
+                .build());
+        String confirmed = BodyJson.write(narrow);
+        assertThat(BodyJson.read(confirmed)).isEqualTo(narrow);
+        assertThatThrownBy(() -> BodyJson.read(confirmed.replace("\"waist_girth\"", "")))
+                .hasMessageContaining("confirm the waist girth");
+        assertThatThrownBy(() -> BodyJson.read(confirmed.replace("\"waist_girth\"", "\"waste_girth\"")))
+                .hasMessageContaining("did you mean 'waist_girth'?");
         String written = BodyJson.write(crew);
         assertThatThrownBy(() -> BodyJson.read(written.replaceFirst("bust_girth_mm", "bust_grith_mm")))
                 .isInstanceOf(PatternException.class)

@@ -180,7 +180,12 @@ class NightCrewTest {
 
     @Test
     void a_cap_that_cannot_reach_is_refused_and_what_would_help_is_said() throws IOException {
-        Run run = withBodies("name,figure,bust_girth_cm,height_cm,upper_arm_girth_cm\nNell,woman,90,168,52\n");
+        String nell = "name,figure,bust_girth_cm,height_cm,upper_arm_girth_cm\nNell,woman,90,168,52\n";
+        assertThat(withBodies(nell).err())
+                .startsWith("night-crew: bodies.csv line 2, upper arm girth of 'Nell': is asked about outside")
+                .contains(
+                        "confirm the upper arm girth (in the column 'confirmed', or all of the file with --confirmed)");
+        Run run = withBodies(nell, "--confirmed");
         assertThat(run.code()).isEqualTo(1);
         assertThat(run.err())
                 .startsWith("night-crew: sleeve of 'Nell'")

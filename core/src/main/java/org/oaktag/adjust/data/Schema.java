@@ -59,10 +59,15 @@ public final class Schema {
 
     /** Returns the description of fields with one more field behind them that must be there. */
     public static Datum.Fields after(Datum.Fields object, String field, Datum.Fields value) {
-        Datum.Fields properties = (Datum.Fields) part(object, PROPERTIES);
         List<Datum> required = new ArrayList<>(((Datum.Items) part(object, REQUIRED)).values());
         required.add(new Datum.Text(field));
-        return object.with(PROPERTIES, properties.with(field, value)).with(REQUIRED, new Datum.Items(required));
+        return optionally(object, field, value).with(REQUIRED, new Datum.Items(required));
+    }
+
+    /** Returns the description of fields with one more field behind them that may be left out. */
+    public static Datum.Fields optionally(Datum.Fields object, String field, Datum.Fields value) {
+        Datum.Fields properties = (Datum.Fields) part(object, PROPERTIES);
+        return object.with(PROPERTIES, properties.with(field, value));
     }
 
     /** Returns the description of fields of which one says by its text what the others are. */

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.data.Datum;
 import org.oaktag.adjust.data.RecordForm;
@@ -23,7 +24,7 @@ import org.oaktag.measure.Length;
 
 /**
  * Writes bodies as JSON and reads them. Only what was taken is written; what was derived is derived again, by the same
- * rules, so that the body comes back as it was.
+ * rules, so that the body comes back as it was. What is asked about and meant stands in the list {@code confirmed}.
  *
  * <pre>{@code
  * String json = BodyJson.write(crew);
@@ -35,6 +36,7 @@ public final class BodyJson {
     private static final Format FORMAT = new Format("oaktag bodies", 1);
     private static final String BODIES = "bodies";
     private static final String MEASURES = "measures";
+    private static final String CONFIRMED = "confirmed";
 
     private BodyJson() {}
 
@@ -77,7 +79,12 @@ public final class BodyJson {
             }
         }
         Datum.Fields body = Schema.after(head().schema(), MEASURES, Schema.object(measures, required));
-        return JsonData.text(FORMAT.schema(Schema.object(Map.of(BODIES, Schema.list(body)), List.of(BODIES))));
+        Datum.Fields asked = Schema.optionally(
+                body,
+                CONFIRMED,
+                Schema.list(Schema.oneOf(
+                        Arrays.stream(BodyMeasure.values()).map(BodyJson::word).toList())));
+        return JsonData.text(FORMAT.schema(Schema.object(Map.of(BODIES, Schema.list(asked)), List.of(BODIES))));
     }
 
     private static Datum end(Length length) {
@@ -95,7 +102,8 @@ public final class BodyJson {
      * Reads bodies.
      *
      * @throws PatternException if the text is no JSON, of another format or version, a field is unknown, missing or of
-     *     the wrong sort, or a measure is no measure of a body; the message says which body, and what would do
+     *     the wrong sort, or a measure is no measure of a body or asked about; the message says which body, and what
+     *     would do
      */
     public static List<BodyMeasurements> read(String json) {
         Datum.Fields content = FORMAT.content(JsonData.fields("bodies", Objects.requireNonNull(json, "json")));
@@ -125,6 +133,13 @@ public final class BodyJson {
             }
         });
         fields.put(MEASURES, new Datum.Fields(measures));
+        if (!body.confirmed().isEmpty()) {
+            fields.put(
+                    CONFIRMED,
+                    new Datum.Items(body.confirmed().stream()
+                            .<Datum>map(doubt -> new Datum.Text(word(doubt.measure())))
+                            .toList()));
+        }
         return new Datum.Fields(fields);
     }
 
@@ -133,7 +148,7 @@ public final class BodyJson {
                 || !(fields.values().get(MEASURES) instanceof Datum.Fields measures)) {
             throw PatternException.of(where, "must have its '" + MEASURES + "' in braces", item.text(), "");
         }
-        Head head = (Head) head().read(where, fields.without(MEASURES));
+        Head head = (Head) head().read(where, fields.without(MEASURES).without(CONFIRMED));
         BodyBuilder builder = BodyMeasurements.builder().name(head.name()).figure(head.figure());
         head.ageYears().ifPresent(builder::ageYears);
         String whose = where + " ('" + head.name() + "')";
@@ -141,27 +156,41 @@ public final class BodyJson {
             if (!(value instanceof Datum.Numeral number)) {
                 throw PatternException.of(whose + ", " + field, "must be a number", value.text(), "");
             }
-            builder.measure(measure(whose, field), Length.mm(number.value()));
+            builder.measure(measure(whose, field, BodyJson::field), Length.mm(number.value()));
         });
+        confirmed(whose, fields).forEach(builder::confirmed);
         return builder.build();
     }
 
-    private static BodyMeasure measure(String whose, String field) {
-        return Arrays.stream(BodyMeasure.values())
-                .filter(measure -> field(measure).equals(field))
-                .findFirst()
-                .orElseThrow(() -> unknown(whose, field));
+    private static List<BodyMeasure> confirmed(String whose, Datum.Fields fields) {
+        Datum list = fields.values().getOrDefault(CONFIRMED, new Datum.Items(List.of()));
+        if (!(list instanceof Datum.Items items) || !items.values().stream().allMatch(Datum.Text.class::isInstance)) {
+            throw PatternException.of(whose, "'" + CONFIRMED + "' must be a list of measures", list.text(), "");
+        }
+        return items.values().stream()
+                .map(item -> measure(whose, ((Datum.Text) item).value(), BodyJson::word))
+                .toList();
     }
 
-    private static PatternException unknown(String whose, String field) {
-        List<String> known =
-                Arrays.stream(BodyMeasure.values()).map(BodyJson::field).toList();
+    private static BodyMeasure measure(String whose, String written, Function<BodyMeasure, String> words) {
+        return Arrays.stream(BodyMeasure.values())
+                .filter(measure -> words.apply(measure).equals(written))
+                .findFirst()
+                .orElseThrow(() -> unknown(whose, written, words));
+    }
+
+    private static PatternException unknown(String whose, String written, Function<BodyMeasure, String> words) {
+        List<String> known = Arrays.stream(BodyMeasure.values()).map(words).toList();
         return PatternException.of(
-                whose, "must have no measures but " + known, "'" + field + "'", Spelling.meant(field, known));
+                whose, "must have no measures but " + known, "'" + written + "'", Spelling.meant(written, known));
     }
 
     private static String field(BodyMeasure measure) {
-        return measure.label().replace(' ', '_') + "_mm";
+        return word(measure) + "_mm";
+    }
+
+    private static String word(BodyMeasure measure) {
+        return measure.label().replace(' ', '_');
     }
 
     private static RecordForm head() {

@@ -29,6 +29,7 @@ import org.oaktag.adjust.Recipe;
 import org.oaktag.adjust.StepKind;
 import org.oaktag.adjustments.KnownSteps;
 import org.oaktag.blocks.Style;
+import org.oaktag.body.BodyMeasure;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Figure;
 import org.oaktag.examples.HoodedTop;
@@ -128,6 +129,8 @@ class SchemaTest {
             "bust_girth_mm": 865    | "bust_girth_mm": 86
             "bust_girth_mm": 865    | "bust_girth_mm": true
             "height_mm": 1780       | "arm_length_mm": 600
+            "waist_girth"           | "waste_girth"
+            "confirmed": [          | "confirmed": [ 1,
             """)
     void what_the_reader_refuses_of_bodies_the_schema_refuses(String whole, String broken) {
         BodyMeasurements woman = BodyMeasurements.builder()
@@ -136,6 +139,8 @@ class SchemaTest {
                 .ageYears(34)
                 .bustGirth(Length.mm(865))
                 .height(Length.mm(1780))
+                .waistGirth(Length.mm(440))
+                .confirmed(BodyMeasure.WAIST_GIRTH)
                 .build();
         refusedByBoth(BODIES, BodyJson.write(List.of(woman)), whole, broken, BodyJson::read);
     }

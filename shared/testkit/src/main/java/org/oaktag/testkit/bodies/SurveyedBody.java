@@ -4,6 +4,9 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Stream;
+import org.oaktag.body.BodyBuilder;
+import org.oaktag.body.BodyMeasure;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Figure;
 import org.oaktag.measure.Length;
@@ -15,12 +18,6 @@ import org.oaktag.measure.Length;
  * @param measures every {@link SurveyMeasure}
  */
 public record SurveyedBody(Figure figure, Map<SurveyMeasure, Double> measures) {
-
-    /**
-     * How far the natural waist lies above the navel, where the survey has its waist: the difference of the waist back
-     * lengths to either among the men of 1988, 478.5 - 412.0 mm (Gordon et al., NATICK/TR-89/044), rounded.
-     */
-    private static final double NATURAL_WAIST_ABOVE_NAVEL = 66;
 
     /** Copies the measures. */
     public SurveyedBody {
@@ -44,15 +41,24 @@ public record SurveyedBody(Figure figure, Map<SurveyMeasure, Double> measures) {
     /**
      * Returns the body in the measures of the trade.
      *
-     * <p>The waist girth stays the one at the navel, as the survey has no other; the two lengths that end at the waist are
-     * moved to the natural waist. The hand with its thumb, which the survey did not take, is left to be derived.
+     * <p>The waist, which the survey took at the navel, is moved to the {@link NaturalWaist}. The hand with its thumb,
+     * which the survey did not take, is left to be derived. Whatever is far from what the rest leads to expect is
+     * confirmed: it was drawn so.
      */
     public BodyMeasurements measuredAs(String name) {
+        BodyBuilder measured = measured(name);
+        Stream.of(BodyMeasure.values()).forEach(measured::confirmed);
+        return measured.build();
+    }
+
+    /** Returns the same measures as somebody would type them in, so that what is doubtful among them is asked about. */
+    public BodyBuilder measured(String name) {
+        NaturalWaist waist = NaturalWaist.of(figure);
         return BodyMeasurements.builder()
                 .name(name)
                 .figure(figure)
                 .bustGirth(length(SurveyMeasure.CHEST_CIRCUMFERENCE))
-                .waistGirth(length(SurveyMeasure.WAIST_CIRCUMFERENCE))
+                .waistGirth(Length.mm(waist.girthOf(mm(SurveyMeasure.WAIST_CIRCUMFERENCE))))
                 .hipGirth(length(SurveyMeasure.BUTTOCK_CIRCUMFERENCE))
                 .neckBaseGirth(length(SurveyMeasure.NECK_CIRCUMFERENCE_BASE))
                 .upperArmGirth(length(SurveyMeasure.BICEPS_CIRCUMFERENCE_FLEXED))
@@ -61,13 +67,12 @@ public record SurveyedBody(Figure figure, Map<SurveyMeasure, Double> measures) {
                 .headGirth(length(SurveyMeasure.HEAD_CIRCUMFERENCE))
                 .shoulderLength(length(SurveyMeasure.SHOULDER_LENGTH))
                 .acrossBack(length(SurveyMeasure.INTERSCYE_II))
-                .backWaistLength(length(SurveyMeasure.WAIST_BACK_LENGTH).minus(Length.mm(NATURAL_WAIST_ABOVE_NAVEL)))
+                .backWaistLength(length(SurveyMeasure.WAIST_BACK_LENGTH).minus(Length.mm(waist.shorterBack())))
                 .waistToHip(drop(SurveyMeasure.WAIST_HEIGHT_OMPHALION, SurveyMeasure.BUTTOCK_HEIGHT)
-                        .plus(Length.mm(NATURAL_WAIST_ABOVE_NAVEL)))
+                        .plus(Length.mm(waist.aboveNavel())))
                 .napeToArmpit(drop(SurveyMeasure.CERVICALE_HEIGHT, SurveyMeasure.AXILLA_HEIGHT))
                 .armLength(length(SurveyMeasure.SLEEVE_OUTSEAM))
-                .height(length(SurveyMeasure.STATURE))
-                .build();
+                .height(length(SurveyMeasure.STATURE));
     }
 
     private Length length(SurveyMeasure measure) {
