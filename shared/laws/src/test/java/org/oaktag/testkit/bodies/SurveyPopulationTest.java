@@ -98,7 +98,8 @@ class SurveyPopulationTest {
         assertThat(body.napeToArmpit().mm()).isCloseTo(1517.3 - 1329.1, within(1e-9));
         assertThat(body.armLength().mm()).isEqualTo(593.1);
         assertThat(body.acrossBack().mm()).isEqualTo(450.2);
-        // 1988 men (Gordon et al., NATICK/TR-89/044): 412.0 mm down the back to the natural waist, 839.9 mm round it and
+        // 1988 men (Gordon et al., NATICK/TR-89/044): 412.0 mm down the back to the natural waist, 839.9 mm round it
+        // and
         // 240 mm from it to the seat; their chests are 67 mm smaller, which counts for 8 mm of length and 65 of girth.
         assertThat(body.backWaistLength().mm()).isCloseTo(412.0 + 8, within(1.0));
         assertThat(body.waistGirth().mm()).isCloseTo(839.9 + 65, within(3.0));
