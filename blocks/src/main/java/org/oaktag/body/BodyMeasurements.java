@@ -158,11 +158,13 @@ public final class BodyMeasurements {
         return doubts;
     }
 
-    /** Returns the body as the wearer of a garment, with every measure that is known. */
+    /** Returns the body as the wearer of a garment, with every measure that is known and which of them are derived. */
     public Wearer wearer() {
         Map<Name, Length> named = new TreeMap<>();
         measures.forEach((measure, length) -> named.put(measure.asName(), length));
-        return Wearer.of(name, isChild(), named);
+        return Wearer.of(name, isChild(), named)
+                .withDerived(
+                        derived.stream().map(rule -> rule.measure().asName()).collect(Collectors.toSet()));
     }
 
     /** Returns the measures that were taken, in the order of {@link BodyMeasure}. */

@@ -152,6 +152,9 @@ class BodyMeasurementsTest {
         assertThat(wearer.child()).isFalse();
         assertThat(wearer.measures()).hasSize(BodyMeasure.values().length);
         assertThat(wearer.measure(Name.of("neck base girth"))).isEqualTo(body.neckBaseGirth());
+        assertThat(wearer.isDerived(Name.of("neck base girth"))).isTrue();
+        assertThat(wearer.isDerived(Name.of("height"))).isFalse();
+        assertThat(wearer.derived()).hasSize(BodyMeasure.values().length - 2);
     }
 
     @Test

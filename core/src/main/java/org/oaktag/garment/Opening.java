@@ -64,7 +64,8 @@ public record Opening(Name name, Way way, Name body, String part, List<Name> rin
 
     @Override
     public Optional<Fit> of(Garment garment) {
-        return measured(garment).map(passage -> new Fit(name, passage.verdict(), passage.text()));
+        String rests = garment.wearer().isDerived(body) ? "; the " + body + " is derived, not taken" : "";
+        return measured(garment).map(passage -> new Fit(name, passage.verdict(), passage.text() + rests));
     }
 
     /** Returns the numbers; empty where the garment lacks all of its rings, or the wearer was not measured there. */

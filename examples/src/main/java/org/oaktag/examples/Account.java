@@ -10,6 +10,7 @@ import org.oaktag.adjust.Recipe;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Derived;
+import org.oaktag.body.Doubt;
 import org.oaktag.export.drawing.FreeText;
 import org.oaktag.garment.Change;
 import org.oaktag.garment.CutList;
@@ -71,9 +72,8 @@ final class Account {
         Columns table = Columns.of("  ", "lrlrlr");
         List<String> cells = new ArrayList<>();
         for (Map.Entry<BodyMeasure, Length> each : body.measures().entrySet()) {
-            boolean derived = body.derived().stream().anyMatch(rule -> rule.measure() == each.getKey());
             cells.add(each.getKey().label());
-            cells.add(tenths(each.getValue()) + (derived ? "*" : " "));
+            cells.add(tenths(each.getValue()) + mark(garment, each.getKey().asName()));
         }
         while (cells.size() % 6 != 0) {
             cells.add("");
@@ -84,12 +84,23 @@ final class Account {
         text.add(table);
         if (!body.derived().isEmpty()) {
             text.blank();
-            text.line("  * not taken, derived from the others; take it with a tape where you can:");
+            text.wrapped(
+                    "  ",
+                    "* not taken, derived from the others; take it with a tape where you can. Of three bodies one is off by"
+                            + " more than is given or taken, of twenty one by more than twice as much:");
             for (Derived derived : body.derived()) {
                 text.wrapped("    ", derived.text());
             }
             text.wrapped("    ", "rules " + Derived.SOURCE);
         }
+        for (Doubt doubt : body.confirmed()) {
+            text.wrapped("  ", "asked about, and confirmed: " + doubt.text());
+        }
+    }
+
+    /** A measure of the body that was not taken is marked wherever it stands. */
+    private static String mark(Garment garment, Name bodyMeasure) {
+        return garment.wearer().isDerived(bodyMeasure) ? "*" : " ";
     }
 
     private void draft(List<Change> history) {
@@ -205,11 +216,19 @@ final class Account {
                     table.row(
                             measure.name().value(),
                             tenths(finished),
-                            body.map(Account::tenths).orElse(""),
+                            body.map(Account::tenths).orElse("")
+                                    + measure.body()
+                                            .map(name -> mark(garment, name))
+                                            .orElse(""),
                             body.map(finished::minus).map(Account::signed).orElse(""),
                             measure.body().map(Name::value).orElse(""));
                 }));
         text.add(table);
+        if (garment.measures().stream()
+                .anyMatch(measure ->
+                        measure.body().filter(garment.wearer()::isDerived).isPresent())) {
+            text.line("  * derived from other measures of the body, not taken");
+        }
     }
 
     private void fit(Garment garment) {

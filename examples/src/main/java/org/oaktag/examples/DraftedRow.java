@@ -40,8 +40,15 @@ record DraftedRow(String outcome, String rule, List<Name> unfit, List<String> ce
     static List<String> heads(List<Name> measures) {
         List<String> heads = new ArrayList<>(List.of("line", "name", "outcome"));
         measures.forEach(measure -> heads.add(measure.value().replace(' ', '_') + "_mm"));
-        heads.addAll(
-                List.of("seams", "seams_true", "greatest_seam_error_mm", "cap_ease_mm", "fits", "cautions", "reason"));
+        heads.addAll(List.of(
+                "seams",
+                "seams_true",
+                "greatest_seam_error_mm",
+                "cap_ease_mm",
+                "fits",
+                "cautions",
+                "derived",
+                "reason"));
         return heads;
     }
 
@@ -104,6 +111,7 @@ record DraftedRow(String outcome, String rule, List<Name> unfit, List<String> ce
                 garment.fit().stream().filter(Fit::isCaution).map(Fit::check).toList();
         cells.add(unfit.isEmpty() ? "yes" : "no");
         cells.add(oneLine(String.join("; ", garment.cautions())));
+        cells.add(garment.wearer().derived().stream().map(Name::value).collect(Collectors.joining("; ")));
         cells.add("");
         return new DraftedRow("made", "", unfit, cells);
     }
@@ -128,7 +136,7 @@ record DraftedRow(String outcome, String rule, List<Name> unfit, List<String> ce
             String rule,
             List<Name> measures) {
         List<String> cells = begun(line, name, outcome);
-        for (int i = 0; i < measures.size() + 6; i++) {
+        for (int i = 0; i < measures.size() + 7; i++) {
             cells.add("");
         }
         cells.add(oneLine(why instanceof PatternException ? String.valueOf(why.getMessage()) : String.valueOf(why)));

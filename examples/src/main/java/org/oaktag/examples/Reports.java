@@ -64,10 +64,10 @@ final class Reports {
         return List.of(step, moved.quantity(), mm(moved.before()), mm(moved.after()));
     }
 
-    /** Returns the finished measures beside the body's. */
+    /** Returns the finished measures beside the body's, and which of those were derived, not taken. */
     static String finished(Garment garment) {
         return table(
-                List.of("measure", "body_mm", "garment_mm", "ease_mm"),
+                List.of("measure", "body_mm", "garment_mm", "ease_mm", "body_measure", "body_derived"),
                 garment.measures().stream()
                         .flatMap(measure ->
                                 measure.taken(garment).stream().map(finished -> finished(garment, measure, finished)))
@@ -76,7 +76,16 @@ final class Reports {
 
     private static List<String> finished(Garment garment, FinishedMeasure measure, Length finished) {
         Optional<Length> body = measure.body().map(garment.wearer()::measure);
-        return List.of(measure.name().value(), mm(body), mm(finished), mm(body.map(finished::minus)));
+        return List.of(
+                measure.name().value(),
+                mm(body),
+                mm(finished),
+                mm(body.map(finished::minus)),
+                measure.body().map(Name::value).orElse(""),
+                measure.body()
+                        .map(garment.wearer()::isDerived)
+                        .map(String::valueOf)
+                        .orElse(""));
     }
 
     /** Returns what to cut from which cloth. */

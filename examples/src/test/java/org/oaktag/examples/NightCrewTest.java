@@ -97,8 +97,18 @@ class NightCrewTest {
         Run run = Run.into(out(), "--body", "Juno");
         assertThat(run.out())
                 .containsPattern("head girth +[0-9.]+\\*")
-                .contains("head girth")
+                .contains("give or take")
                 .contains("NATICK/TR-15/007");
+        assertThat(run.out()).contains("the head girth is derived, not taken");
+    }
+
+    @Test
+    void the_account_marks_a_derived_measure_beside_the_finished_ones_too() {
+        String account = Run.into(out(), "--body", "Soren").out();
+        assertThat(account.substring(account.indexOf("Finished measures")))
+                .containsPattern("cuff girth +[0-9.]+ +[0-9.]+\\* .*wrist girth")
+                .containsPattern("chest girth +[0-9.]+ +[0-9.]+  .*bust girth")
+                .contains("* derived from other measures of the body, not taken");
     }
 
     @Test

@@ -4,11 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.oaktag.export.svg.SvgSheet;
 import org.oaktag.garment.CutList;
 import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
 
 /** The tables, read back. */
 class ReportsTest {
@@ -16,13 +20,17 @@ class ReportsTest {
     private static final Garment TOP =
             HoodedTop.recipe(false).applyTo(HoodedTop.block(BodyFile.nightCrew().body("Oskar")));
 
+    /** Whose wrist was not taken. */
+    private static final Garment SORENS =
+            HoodedTop.recipe(false).applyTo(HoodedTop.block(BodyFile.nightCrew().body("Soren")));
+
     @Test
     void the_heads_are_as_other_programs_know_them() {
         assertThat(Reports.seams(TOP))
                 .startsWith(
                         "seam,side_a,side_b,length_a_mm,length_b_mm,rule,expected_difference_mm,difference_mm,true\n");
         assertThat(Reports.changes(TOP.history())).startsWith("step,quantity,before_mm,after_mm\n");
-        assertThat(Reports.finished(TOP)).startsWith("measure,body_mm,garment_mm,ease_mm\n");
+        assertThat(Reports.finished(TOP)).startsWith("measure,body_mm,garment_mm,ease_mm,body_measure,body_derived\n");
         assertThat(Reports.cutList(CutList.of(TOP))).startsWith("number,piece,cloth,count,mirrored,on_fold\n");
     }
 
@@ -73,6 +81,41 @@ class ReportsTest {
                 .hasSizeGreaterThan(5)
                 .allSatisfy(row -> assertThat(row.number("ease_mm"))
                         .isCloseTo(row.number("garment_mm") - row.number("body_mm"), within(2e-4)));
+    }
+
+    @Test
+    void a_measure_of_the_body_that_was_derived_is_told_beside_the_garments() {
+        Set<Name> derived = new HashSet<>();
+        BodyFile.nightCrew()
+                .body("Soren")
+                .derived()
+                .forEach(rule -> derived.add(rule.measure().asName()));
+        List<Csv.Row> compared = Csv.rows(Reports.finished(SORENS)).stream()
+                .filter(row -> !row.text("body_measure").isEmpty())
+                .toList();
+        assertThat(compared).extracting(row -> row.text("body_derived")).contains("true", "false");
+        assertThat(compared)
+                .allSatisfy(row -> assertThat(row.text("body_derived"))
+                        .isEqualTo(String.valueOf(derived.contains(Name.of(row.text("body_measure"))))));
+        assertThat(Csv.rows(Reports.finished(SORENS)))
+                .filteredOn(row -> row.text("body_measure").isEmpty())
+                .allSatisfy(row -> assertThat(row.text("body_derived")).isEmpty());
+    }
+
+    @Test
+    void the_flat_sheet_marks_it_too() {
+        assertThat(SvgSheet.flat(SORENS).text())
+                .containsPattern(">[0-9.]+\\*<")
+                .contains("* derived from other measures, not taken");
+        Garment measured = new Garment(
+                SORENS.title(),
+                SORENS.wearer().withDerived(Set.of()),
+                SORENS.pieces(),
+                SORENS.seams(),
+                SORENS.measures(),
+                SORENS.checks(),
+                SORENS.history());
+        assertThat(SvgSheet.flat(measured).text()).doesNotContain("*<").doesNotContain("not taken");
     }
 
     @Test

@@ -124,7 +124,7 @@ public record Nest(List<Size> sizes) {
         boolean child = sizes.stream().anyMatch(size -> size.garment().wearer().child());
         return new Garment(
                 first.title(),
-                new Wearer(all, child, first.wearer().measures()),
+                new Wearer(all, child, first.wearer().measures(), first.wearer().derived()),
                 first.pieces(),
                 first.seams(),
                 first.measures(),

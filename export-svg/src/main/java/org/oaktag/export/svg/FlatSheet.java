@@ -15,6 +15,7 @@ import org.oaktag.export.drawing.Table;
 import org.oaktag.export.drawing.TextBlock;
 import org.oaktag.export.sheet.Cloths;
 import org.oaktag.garment.Cloth;
+import org.oaktag.garment.FinishedMeasure;
 import org.oaktag.garment.Garment;
 import org.oaktag.geometry.Bounds;
 import org.oaktag.geometry.Transform;
@@ -33,6 +34,9 @@ final class FlatSheet {
 
     private static final double CLOTHS_WIDTH = 112;
     private static final double TABLE_GAP = 14;
+
+    /** What stands behind a measure of the body that was not taken. */
+    private static final String DERIVED = "*";
 
     private FlatSheet() {}
 
@@ -131,7 +135,7 @@ final class FlatSheet {
                     rows.add(List.of(
                             measure.name().value(),
                             number(finished),
-                            body.map(FlatSheet::number).orElse(""),
+                            body.map(FlatSheet::number).orElse("") + mark(garment, measure),
                             body.map(finished::minus).map(FlatSheet::number).orElse("")));
                 }));
         if (rows.isEmpty()) {
@@ -141,10 +145,17 @@ final class FlatSheet {
         double width = (Page.WIDTH - Page.MARGIN - x - TABLE_GAP) / 2;
         int half = (rows.size() + 1) / 2;
         List<String> head = List.of("finished, mm", "garment", "body", "ease");
-        new Table(head, rows.subList(0, half)).draw(page.figure(), x, top, width);
+        double below = new Table(head, rows.subList(0, half)).draw(page.figure(), x, top, width);
         if (half < rows.size()) {
             new Table(head, rows.subList(half, rows.size())).draw(page.figure(), x + width + TABLE_GAP, top, width);
         }
+        if (rows.stream().anyMatch(row -> row.get(2).endsWith(DERIVED))) {
+            page.write(TextBlock.of(DERIVED + " derived from other measures, not taken", Font.SMALL), x, below + 1);
+        }
+    }
+
+    private static String mark(Garment garment, FinishedMeasure measure) {
+        return measure.body().filter(garment.wearer()::isDerived).isPresent() ? DERIVED : "";
     }
 
     private static String number(Length length) {
