@@ -8,12 +8,24 @@ import org.oaktag.garment.InnerLine;
 import org.oaktag.garment.Mark;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
+import org.oaktag.geometry.Curve;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
+import org.oaktag.geometry.Vector;
 import org.oaktag.measure.Length;
 
-/** Marks on a shell where something is laid on: a placement line, and a point at each of its corners. */
+/**
+ * Marks on a shell where something is laid on: a placement line, and a drill hole inside each of its corners, so that the
+ * part covers it.
+ *
+ * @param part what is laid on
+ * @param line where its edge comes to lie
+ * @param corners the corners that are drilled, each between two curves of the line
+ */
 record LaidOn(Name part, Path line, List<Point> corners) {
+
+    /** How far inside its corner a hole is drilled, in millimetres: an eighth of an inch and the drill (common practice). */
+    private static final double HOLE = 4;
 
     /** How far a corner may lie outside through rounding, where the part ends on an edge, in millimetres. */
     private static final double ROUNDING = 1e-6;
@@ -38,9 +50,22 @@ record LaidOn(Name part, Path line, List<Point> corners) {
         List<Mark> marks = new ArrayList<>(shell.marks());
         marks.removeIf(each -> names.contains(each.name()));
         for (int i = 0; i < corners.size(); i++) {
-            marks.add(new Mark(names().get(i), Mark.Use.DRILL, corners.get(i)));
+            marks.add(new Mark(names().get(i), Mark.Use.DRILL, hole(corners.get(i))));
         }
         return shell.withLines(lines).withMarks(marks);
+    }
+
+    /** Returns the point inside a corner, on the line that halves it. */
+    private Point hole(Point corner) {
+        List<Curve> curves = line.curves();
+        for (int i = 0; i < curves.size(); i++) {
+            Curve next = curves.get((i + 1) % curves.size());
+            if (curves.get(i).end().equals(corner) && next.start().equals(corner)) {
+                Vector back = curves.get(i).directionAt(1).negated();
+                return corner.plus(back.plus(next.directionAt(0)).unit().times(HOLE));
+            }
+        }
+        throw new IllegalStateException("no corner of the " + part + " at " + corner);
     }
 
     private List<Name> names() {

@@ -2,6 +2,7 @@ package org.oaktag.adjust;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.oaktag.garment.Grainline;
 import org.oaktag.geometry.Crossing;
 import org.oaktag.geometry.Crossings;
@@ -15,10 +16,41 @@ final class PartGrain {
     /** How much of the way across the part the arrow keeps clear of its outline at either end. */
     private static final double CLEAR = 0.2;
 
+    /** An arrow that ends nearer to the outline than this, in millimetres, or a tenth of the way across, runs out of it. */
+    private static final double NEAR = 5;
+
+    private static final double NEAR_SHARE = 0.1;
+
     /** Where the grainline of the whole crosses less of the part than this, in millimetres, the part gets one of its own. */
     private static final double LEAST = 40;
 
+    /** Where the part is looked for beside its middle, in shares of the way from there to its farthest. */
+    private static final double[] ASIDE = {0, -0.25, 0.25, -0.5, 0.5, -0.75, 0.75};
+
     private PartGrain() {}
+
+    /** Tells whether a grainline lies inside an outline, clear of it at both ends. */
+    static boolean isWithin(Grainline grain, Outline outline) {
+        double to = grain.bottom().minus(grain.top()).length();
+        Vector down = grain.bottom().minus(grain.top()).unit();
+        double above = Double.NEGATIVE_INFINITY;
+        double below = Double.POSITIVE_INFINITY;
+        List<Point> hits = Crossings.pointsOnLine(outline.path(), grain.top(), down);
+        for (Point hit : hits) {
+            double at = hit.minus(grain.top()).dot(down);
+            if (at < to / 2) {
+                above = Math.max(above, at);
+            } else {
+                below = Math.min(below, at);
+            }
+        }
+        double clear = Math.min(NEAR, NEAR_SHARE * (below - above));
+        // A line that meets the outline once above and once below is inside between the two.
+        boolean plain = hits.size() == 2 && above > Double.NEGATIVE_INFINITY && below < Double.POSITIVE_INFINITY;
+        return above <= -clear
+                && below >= to + clear
+                && (plain || outline.contains(grain.top().midpoint(grain.bottom())));
+    }
 
     static Grainline of(Grainline whole, Outline part) {
         Vector down = whole.bottom().minus(whole.top()).unit();
@@ -26,21 +58,37 @@ final class PartGrain {
         if (own.length() >= LEAST) {
             double to = whole.bottom().minus(whole.top()).length();
             double margin = CLEAR * own.length();
-            double from = Math.max(0, own.from() + (own.from() > 0 ? margin : 0));
-            double until = Math.min(to, own.to() - (own.to() < to ? margin : 0));
+            double from = own.from() > -NEAR ? own.from() + margin : 0;
+            double until = own.to() < to + NEAR ? own.to() - margin : to;
             if (until - from >= LEAST / 2) {
                 return new Grainline(
                         whole.top().plus(down.times(from)), whole.top().plus(down.times(until)));
             }
         }
+        return across(part, down).orElse(whole);
+    }
+
+    /** The middle may lie beside a hollow part: then a line beside it is taken. */
+    private static Optional<Grainline> across(Outline part, Vector down) {
         Point centre = part.centroid();
-        Span across = longest(part, centre, down);
-        if (across.length() == 0) {
-            return whole;
+        Vector sideways = down.leftNormal();
+        double reach = 0;
+        for (Point hit : Crossings.pointsOnLine(part.path(), centre, sideways)) {
+            reach = Math.max(reach, Math.abs(hit.minus(centre).dot(sideways)));
         }
-        return new Grainline(
-                centre.plus(down.times(across.from() + CLEAR * across.length())),
-                centre.plus(down.times(across.to() - CLEAR * across.length())));
+        Optional<Grainline> best = Optional.empty();
+        double longest = 0;
+        for (double aside : ASIDE) {
+            Point through = centre.plus(sideways.times(aside * reach));
+            Span span = longest(part, through, down);
+            if (span.length() > 2 * longest) {
+                longest = span.length();
+                best = Optional.of(new Grainline(
+                        through.plus(down.times(span.from() + CLEAR * span.length())),
+                        through.plus(down.times(span.to() - CLEAR * span.length()))));
+            }
+        }
+        return best;
     }
 
     private record Span(double from, double to) {

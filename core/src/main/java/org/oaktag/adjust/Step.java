@@ -33,14 +33,14 @@ public interface Step extends Adjustment {
     Reshaped reshape(Garment garment);
 
     /**
-     * {@inheritDoc}
+     * {@inheritDoc} A grainline that would run out of a piece drawn anew is moved inside it, in its direction, and a mark that
+     * would lie beside the piece is left out; both are told.
      *
      * @throws org.oaktag.PatternException if it cannot be done, or the outline of a piece that it has drawn anew crosses itself
      */
     @Override
     default Garment applyTo(Garment garment) {
-        Reshaped reshaped = reshape(garment);
-        SoundOutlines.require(name(), garment, reshaped.garment());
+        Reshaped reshaped = SoundPieces.of(name(), garment, reshape(garment));
         return reshaped.garment().recording(Comparison.change(name(), amounts(), garment, reshaped));
     }
 }

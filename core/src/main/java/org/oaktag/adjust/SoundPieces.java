@@ -1,0 +1,78 @@
+package org.oaktag.adjust;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.oaktag.PatternException;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Mark;
+import org.oaktag.garment.Note;
+import org.oaktag.garment.Piece;
+import org.oaktag.geometry.Crossing;
+import org.oaktag.geometry.Outline;
+
+/**
+ * What every step leaves behind, whatever it did: outlines that can be cut, grainlines that lie inside them, and no mark
+ * beside the piece.
+ */
+final class SoundPieces {
+
+    private SoundPieces() {}
+
+    /**
+     * Checks the pieces whose outlines a step has drawn anew, and keeps inside them what is marked on them.
+     *
+     * @throws PatternException if an outline crosses itself; the message names the piece and the step
+     */
+    static Reshaped of(String step, Garment before, Reshaped reshaped) {
+        Garment garment = reshaped.garment();
+        List<Note> notes = new ArrayList<>(reshaped.notes());
+        for (Piece piece : reshaped.garment().pieces()) {
+            Optional<Piece> old = before.findPiece(piece.name());
+            if (!Comparison.hasEdgesOf(old, piece)) {
+                Outline outline = piece.outline();
+                requireSound(step, piece, outline);
+                if (!PartGrain.isWithin(piece.grainline(), outline)) {
+                    Piece inside = piece.withGrainline(PartGrain.of(piece.grainline(), outline));
+                    garment = garment.withPiece(withMarksInside(inside, outline, notes));
+                    old.ifPresent(was -> notes.add(Note.done(
+                            "the grainline of the " + piece.name() + " is drawn where it lies inside the piece")));
+                } else if (!piece.marks().isEmpty()
+                        && !marksBeside(piece, outline).isEmpty()) {
+                    garment = garment.withPiece(withMarksInside(piece, outline, notes));
+                }
+            }
+        }
+        return new Reshaped(garment, notes, reshaped.dimensions());
+    }
+
+    private static void requireSound(String step, Piece piece, Outline outline) {
+        if (crossesItself(outline)) {
+            throw PatternException.of(
+                    "outline of the " + piece.name(),
+                    "must not cross itself after a step",
+                    "one that does after '" + step + "'",
+                    "take a smaller amount, or take the step before those that made the piece so narrow there");
+        }
+    }
+
+    /** Two darts that share an apex touch there, which can be cut. */
+    private static boolean crossesItself(Outline outline) {
+        return outline.meetsItself()
+                && outline.selfCrossings().stream().anyMatch(each -> each.kind() != Crossing.Kind.TOUCH);
+    }
+
+    private static List<Mark> marksBeside(Piece piece, Outline outline) {
+        return piece.marks().stream()
+                .filter(mark -> !outline.contains(mark.point()))
+                .toList();
+    }
+
+    private static Piece withMarksInside(Piece piece, Outline outline, List<Note> notes) {
+        List<Mark> beside = marksBeside(piece, outline);
+        beside.forEach(mark -> notes.add(Note.caution("the mark '" + mark.name() + "' would lie beside the "
+                + piece.name() + " and is left out: take the step anew that set it")));
+        return piece.withMarks(
+                piece.marks().stream().filter(mark -> !beside.contains(mark)).toList());
+    }
+}
