@@ -10,9 +10,11 @@ import static org.oaktag.adjustments.Tops.observersTop;
 import static org.oaktag.measure.Length.mm;
 import static org.oaktag.measure.Percent.percent;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.oaktag.PatternException;
 import org.oaktag.blocks.BandNames;
+import org.oaktag.blocks.FinishNames;
 import org.oaktag.blocks.HoodShape;
 import org.oaktag.blocks.KnitTop;
 import org.oaktag.blocks.TopChecks;
@@ -22,9 +24,11 @@ import org.oaktag.body.Ease;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
 import org.oaktag.garment.Passage;
 import org.oaktag.garment.Piece;
 import org.oaktag.garment.SeamRule;
+import org.oaktag.geometry.Vector;
 
 class BandsTest {
 
@@ -171,5 +175,21 @@ class BandsTest {
         assertThat(Tops.passage(top.adjust(ribCuff(mm(70), stiff)), TopChecks.HAND)
                         .ring())
                 .isEqualTo("cuff girth");
+    }
+
+    /** A rib stretches across its wales, and so across the grain: round the wrist, the neck and the hip. */
+    @Test
+    void the_grain_of_every_band_runs_square_to_the_edge_by_which_it_is_sewn() {
+        Garment top = observersTop()
+                .adjust(ribCuff(mm(70), RIB))
+                .adjust(Finishes.ribNeckband(mm(25), RIB))
+                .adjust(Bands.hemBand(mm(60), mm(20)).cutFrom(RIB));
+        for (Name band :
+                List.of(TopNames.CUFF, FinishNames.NECKBAND, TopNames.HEM_BAND_FRONT, TopNames.HEM_BAND_BACK)) {
+            Piece piece = top.piece(band);
+            Vector sewn = piece.path(EdgeNames.TOP).startDirection();
+            Vector grain = piece.grainline().bottom().minus(piece.grainline().top());
+            assertThat(grain.dot(sewn)).as(band.value()).isZero();
+        }
     }
 }

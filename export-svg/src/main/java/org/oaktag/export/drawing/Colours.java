@@ -21,6 +21,9 @@ public final class Colours {
     /** Lettering that stands back. */
     public static final String FAINT = "#5c6670";
 
+    /** The ribs of a knit: ink at a third on {@link ClothPaint#RIBBED}. */
+    public static final String RIB = "#314764";
+
     /** What darkens the inside of a garment, laid on thinly. */
     static final String SHADE = "#101820";
 

@@ -45,6 +45,8 @@ public enum LineType {
     SUBJECT("what is spoken of", 0.9, List.of(), Colours.AMOUNT),
     /** Drawn below a garment so that half of it shows round the whole: continuous, twice as wide as it looks. */
     SILHOUETTE("outline of the garment", 1.2, List.of(), Colours.INK),
+    /** A rib of a knit, along its wales: continuous narrow, dark on the cloth's colour. */
+    RIB("rib of a knit", 0.3, List.of(), Colours.RIB),
     /** Where one sheet of paper ends on the next: long-dashed double-dotted. */
     JOINT("joint of two sheets", 0.18, List.of(4.32, 0.54, 0.09, 0.54, 0.09, 0.54), Colours.FAINT),
     /** Table rules and the frame of the scale square. */

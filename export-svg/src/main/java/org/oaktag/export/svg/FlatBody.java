@@ -33,6 +33,9 @@ final class FlatBody {
     /** How exact a parallel is drawn here, in millimetres of the garment. */
     private static final double ON_SHEET = 0.05;
 
+    /** From rib to rib of a neckband, in millimetres of the garment. */
+    private static final double RIB_PITCH = 14;
+
     private final Garment garment;
     private final Piece half;
     private final Name band;
@@ -149,7 +152,8 @@ final class FlatBody {
             Path foot = neckline();
             // The neckline runs from left to right with the neck on its left, which is above it on the sheet.
             Path rim = OffsetPath.of(foot, depth(piece), CornerStyle.mitre(3), ON_SHEET);
-            return FlatShape.outside(FlatShape.closed(List.of(foot, rim.reversed())), piece.cloth());
+            return FlatShape.outside(FlatShape.closed(List.of(foot, rim.reversed())), piece.cloth())
+                    .withRibs(Ribs.standingOn(foot, depth(piece), RIB_PITCH));
         });
     }
 

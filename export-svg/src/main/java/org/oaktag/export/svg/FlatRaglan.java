@@ -52,14 +52,16 @@ final class FlatRaglan {
 
     FlatShape shape() {
         return FlatShape.outside(
-                FlatShape.closed(List.of(
-                        line,
-                        placed(sleeve.path(EdgeNames.UNDERARM)),
-                        placed(sleeve.path(EdgeNames.HEM)),
-                        placed(sleeve.path(EdgeNames.OVER_ARM)),
-                        placed(sleeve.path(EdgeNames.SHOULDER)),
-                        placed(sleeve.path(EdgeNames.NECKLINE)))),
-                sleeve.cloth());
+                        FlatShape.closed(List.of(
+                                line,
+                                placed(sleeve.path(EdgeNames.UNDERARM)),
+                                placed(sleeve.path(EdgeNames.HEM)),
+                                placed(sleeve.path(EdgeNames.OVER_ARM)),
+                                placed(sleeve.path(EdgeNames.SHOULDER)),
+                                placed(sleeve.path(EdgeNames.NECKLINE)))),
+                        sleeve.cloth())
+                .ribbedAlong(motion.apply(
+                        sleeve.grainline().bottom().minus(sleeve.grainline().top())));
     }
 
     private Path placed(Path path) {

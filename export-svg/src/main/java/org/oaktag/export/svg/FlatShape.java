@@ -2,6 +2,7 @@ package org.oaktag.export.svg;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.oaktag.export.drawing.ClothPaint;
 import org.oaktag.export.drawing.Figure;
 import org.oaktag.export.drawing.Fill;
 import org.oaktag.export.drawing.LineType;
@@ -12,6 +13,7 @@ import org.oaktag.geometry.Curve;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Transform;
+import org.oaktag.geometry.Vector;
 
 /**
  * A part of a garment laid flat: what is seen of one piece. Immutable.
@@ -20,23 +22,43 @@ import org.oaktag.geometry.Transform;
  * @param cloth what it is cut from
  * @param inside whether its inside is seen, which is shown darker
  * @param seams seams and gathers drawn on it
+ * @param wales the direction in which the ribs of a knit run
+ * @param ribs where each of its ribs runs, if not straight over the whole of it in that direction
  */
-record FlatShape(Path outline, Cloth cloth, boolean inside, List<Path> seams) {
+record FlatShape(Path outline, Cloth cloth, boolean inside, List<Path> seams, Vector wales, List<Path> ribs) {
+
+    private static final Vector DOWN = Vector.of(0, 1);
 
     FlatShape {
         seams = List.copyOf(seams);
+        ribs = List.copyOf(ribs);
     }
 
     static FlatShape outside(Path outline, Cloth cloth) {
-        return new FlatShape(outline, cloth, false, List.of());
+        return new FlatShape(outline, cloth, false, List.of(), DOWN, List.of());
     }
 
     static FlatShape inside(Path outline, Cloth cloth) {
-        return new FlatShape(outline, cloth, true, List.of());
+        return new FlatShape(outline, cloth, true, List.of(), DOWN, List.of());
+    }
+
+    /** Returns the shape with its inside seen. */
+    FlatShape seenInside() {
+        return new FlatShape(outline, cloth, true, seams, wales, ribs);
     }
 
     FlatShape withSeams(List<Path> other) {
-        return new FlatShape(outline, cloth, inside, other);
+        return new FlatShape(outline, cloth, inside, other, wales, ribs);
+    }
+
+    /** Returns the shape with ribs that run in a direction, as down an arm. */
+    FlatShape ribbedAlong(Vector direction) {
+        return new FlatShape(outline, cloth, inside, seams, direction, ribs);
+    }
+
+    /** Returns the shape with these ribs, as those that stand round a neckline. */
+    FlatShape withRibs(List<Path> other) {
+        return new FlatShape(outline, cloth, inside, seams, wales, other);
     }
 
     FlatShape transformed(Transform transform) {
@@ -44,7 +66,9 @@ record FlatShape(Path outline, Cloth cloth, boolean inside, List<Path> seams) {
                 outline.transformed(transform),
                 cloth,
                 inside,
-                seams.stream().map(seam -> seam.transformed(transform)).toList());
+                seams.stream().map(seam -> seam.transformed(transform)).toList(),
+                transform.apply(wales),
+                ribs.stream().map(rib -> rib.transformed(transform)).toList());
     }
 
     /** Returns the other side of the garment's middle, x = 0. */
@@ -57,12 +81,22 @@ record FlatShape(Path outline, Cloth cloth, boolean inside, List<Path> seams) {
     }
 
     void draw(Figure figure, Cloths cloths) {
-        figure.add(new Fill(cloths.of(cloth).paint(), outline));
+        ClothPaint paint = cloths.of(cloth);
+        if (paint == ClothPaint.RIBBED) {
+            figure.add(new Fill(paint.colour(), outline));
+            drawnRibs().forEach(rib -> figure.add(Stroke.of(LineType.RIB, rib)));
+        } else {
+            figure.add(new Fill(paint.paint(), outline));
+        }
         if (inside) {
             figure.add(Fill.shade(outline));
         }
         figure.add(Stroke.of(LineType.SEAM, outline));
         seams.forEach(seam -> figure.add(Stroke.of(LineType.SEAM, seam)));
+    }
+
+    private List<Path> drawnRibs() {
+        return ribs.isEmpty() ? Ribs.along(outline, wales) : ribs;
     }
 
     /** Joins paths end to end, by straight lines where they do not meet. */

@@ -91,7 +91,8 @@ final class FlatSleeve {
 
         FlatShape shape() {
             return FlatShape.outside(
-                    Path.polyline(fold, fold.plus(down), underarm.plus(down), underarm, fold), piece.cloth());
+                            Path.polyline(fold, fold.plus(down), underarm.plus(down), underarm, fold), piece.cloth())
+                    .ribbedAlong(down);
         }
     }
 
@@ -129,6 +130,7 @@ final class FlatSleeve {
         outline.add(body.armhole());
         outline.addAll(sides(half, cuff));
         return FlatShape.outside(FlatShape.closed(outline), piece.cloth())
+                .ribbedAlong(half.foldEnd().minus(half.foldTop()))
                 .withSeams(cuff.map(FlatSleeve::gathers).orElse(List.of()));
     }
 
@@ -136,6 +138,7 @@ final class FlatSleeve {
         List<Path> outline = new ArrayList<>(sides(half, cuff));
         outline.add(Path.polyline(half.foldTop(), half.underarm().start()));
         return FlatShape.outside(FlatShape.closed(outline), piece.cloth())
+                .ribbedAlong(half.foldEnd().minus(half.foldTop()))
                 .withSeams(cuff.map(FlatSleeve::gathers).orElse(List.of()));
     }
 

@@ -20,7 +20,7 @@ final class FlatView {
             FlatBody behind = new FlatBody(garment, false);
             behind.body().forEach(part -> shapes.add(FlatShape.inside(part.outline(), part.cloth())));
             body.raglan().ifPresent(sleeve -> shapes.add(body.opening(behind)));
-            behind.neckband().ifPresent(band -> shapes.add(FlatShape.inside(band.outline(), band.cloth())));
+            behind.neckband().map(FlatShape::seenInside).ifPresent(shapes::add);
         }
         List<FlatShape> sleeve = body.raglan()
                 .map(raglan -> List.of(raglan.shape()))
