@@ -1,6 +1,5 @@
 package org.oaktag.body;
 
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -51,20 +50,20 @@ public final class BodyMeasurements {
         EnumMap<BodyMeasure, Length> known = new EnumMap<>(BodyMeasure.class);
         taken.forEach((measure, length) -> known.put(
                 measure, PlausibleRange.of(measure, figure).check(measure.label() + " of '" + name + "'", length)));
-        List<Derived> rules = new ArrayList<>();
+        Map<BodyMeasure, Derived> rules = new EnumMap<>(BodyMeasure.class);
         for (BodyMeasure measure : BodyMeasure.values()) {
             if (!known.containsKey(measure)) {
                 Derivations.rule(measure, figure).ifPresent(rule -> {
-                    Derived value = rule.apply(measure, figure, known);
+                    Derived value = rule.apply(measure, figure, known, rules);
                     checkDerived(value);
                     known.put(measure, value.value());
-                    rules.add(value);
+                    rules.put(measure, value);
                 });
             }
         }
         this.measures = Collections.unmodifiableMap(known);
-        this.derived = List.copyOf(rules);
-        this.doubts = Doubts.of(figure, measures, derived);
+        this.derived = List.copyOf(rules.values());
+        this.doubts = Doubts.of(figure, measures, rules);
     }
 
     private void checkAge() {

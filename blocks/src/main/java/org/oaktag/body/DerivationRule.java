@@ -52,16 +52,25 @@ record DerivationRule(List<Term> terms, double constant, double spread) {
         return predictors;
     }
 
-    /** Returns by how many spreads a measure lies above what the rule makes of the others, or below if negative. */
-    double spreadsOff(Length value, Figure figure, Map<BodyMeasure, Length> known) {
+    /**
+     * Returns by how many spreads a measure lies above what the rule makes of the others, or below if negative.
+     *
+     * @param derived those of the others that were not taken
+     */
+    double spreadsOff(Length value, Figure figure, Map<BodyMeasure, Length> known, Map<BodyMeasure, Derived> derived) {
         double expected = sum(known);
-        return (value.mm() - expected) / spreadAbout(expected, figure);
+        return (value.mm() - expected) / spreadAbout(expected, figure, derived);
     }
 
-    /** Derives a measure, in words too. */
-    Derived apply(BodyMeasure wanted, Figure figure, Map<BodyMeasure, Length> known) {
+    /**
+     * Derives a measure, in words too.
+     *
+     * @param derived those of the others that were not taken
+     */
+    Derived apply(
+            BodyMeasure wanted, Figure figure, Map<BodyMeasure, Length> known, Map<BodyMeasure, Derived> derived) {
         double sum = sum(known);
-        return new Derived(wanted, Length.mm(sum), words(known), Length.mm(spreadAbout(sum, figure)));
+        return new Derived(wanted, Length.mm(sum), words(known), Length.mm(spreadAbout(sum, figure, derived)));
     }
 
     private double sum(Map<BodyMeasure, Length> known) {
@@ -72,13 +81,17 @@ record DerivationRule(List<Term> terms, double constant, double spread) {
         return sum;
     }
 
-    /** A larger body varies more; a smaller one not much less. */
-    private double spreadAbout(double expected, Figure figure) {
+    /** A larger body varies more, a smaller one not much less; and what was derived itself adds its own spread. */
+    private double spreadAbout(double expected, Figure figure, Map<BodyMeasure, Derived> derived) {
         double mean = constant;
+        double added = 0;
         for (Term term : terms) {
             mean += term.of(mean(term.measure(), figure));
+            Derived rests = derived.get(term.measure());
+            added = Math.hypot(
+                    added, rests == null ? 0 : term.factor() * rests.spread().mm());
         }
-        return spread * Math.max(1, expected / mean);
+        return Math.hypot(spread * Math.max(1, expected / mean), added);
     }
 
     private String words(Map<BodyMeasure, Length> known) {

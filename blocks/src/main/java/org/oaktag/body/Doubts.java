@@ -1,8 +1,6 @@
 package org.oaktag.body;
 
 import java.util.ArrayList;
-import java.util.Collection;
-import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -23,18 +21,16 @@ final class Doubts {
      *
      * @param figure whose body it is
      * @param measures every measure, taken or derived
-     * @param derived those that were derived
+     * @param notTaken those that were derived
      */
-    static List<Doubt> of(Figure figure, Map<BodyMeasure, Length> measures, Collection<Derived> derived) {
-        Map<BodyMeasure, Derived> notTaken = new EnumMap<>(BodyMeasure.class);
-        derived.forEach(rule -> notTaken.put(rule.measure(), rule));
+    static List<Doubt> of(Figure figure, Map<BodyMeasure, Length> measures, Map<BodyMeasure, Derived> notTaken) {
         boolean hipAsked = measures.containsKey(BodyMeasure.BUST_GIRTH)
                 && measures.get(BodyMeasure.BUST_GIRTH).mm() > Derivations.SERVICE_BUST_MM;
         List<Doubt> doubts = new ArrayList<>();
         measures.forEach((measure, length) -> {
             Derived rule = notTaken.get(measure);
             if (rule == null) {
-                doubted(measure, length, figure, measures).ifPresent(doubts::add);
+                doubted(measure, length, figure, measures, notTaken).ifPresent(doubts::add);
             } else if (measure == BodyMeasure.HIP_GIRTH && hipAsked) {
                 doubts.add(new Doubt(measure, Optional.empty(), rule));
             }
@@ -43,14 +39,19 @@ final class Doubts {
     }
 
     private static Optional<Doubt> doubted(
-            BodyMeasure measure, Length length, Figure figure, Map<BodyMeasure, Length> measures) {
+            BodyMeasure measure,
+            Length length,
+            Figure figure,
+            Map<BodyMeasure, Length> measures,
+            Map<BodyMeasure, Derived> notTaken) {
         boolean bust = measure == BodyMeasure.BUST_GIRTH;
         Optional<DerivationRule> rule = bust ? Derivations.bustFromHeight(figure) : Derivations.rule(measure, figure);
         return rule.filter(found -> {
-                    double off = found.spreadsOff(length, figure, measures);
+                    double off = found.spreadsOff(length, figure, measures, notTaken);
                     return off < -Doubt.SPREADS || (off > Doubt.SPREADS && !bust);
                 })
-                .map(found -> new Doubt(measure, Optional.of(length), found.apply(measure, figure, measures)));
+                .map(found ->
+                        new Doubt(measure, Optional.of(length), found.apply(measure, figure, measures, notTaken)));
     }
 
     /** Asks about measures of a body: at least one. */

@@ -106,6 +106,18 @@ class BodyMeasurementsTest {
         assertThat(slight.handGirthWithThumb()).isLessThan(stout.handGirthWithThumb());
     }
 
+    /** Of a hand 5.9 mm about 0.8315 wrists, of a wrist 5.8 mm about its rule: the root of the sum of their squares. */
+    @Test
+    void what_rests_on_a_derived_measure_has_the_spread_of_both() {
+        BodyMeasurements small = woman().bustGirth(mm(900)).height(mm(1600)).build();
+        assertThat(rule(small, BodyMeasure.WRIST_GIRTH).spread()).isEqualTo(mm(5.8));
+        assertThat(rule(small, BodyMeasure.HAND_GIRTH).spread().mm())
+                .isCloseTo(Math.hypot(5.9, 0.8315 * 5.8), within(1e-9));
+        assertThat(rule(small.toBuilder().wristGirth(mm(150)).build(), BodyMeasure.HAND_GIRTH)
+                        .spread())
+                .isEqualTo(mm(5.9));
+    }
+
     /** The least and the greatest bust girth and height of the 2012 survey (Gordon et al., NATICK/TR-15/007). */
     @ParameterizedTest
     @EnumSource(
