@@ -1,0 +1,79 @@
+package org.oaktag.testkit.lines;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.oaktag.blocks.KnitTop;
+import org.oaktag.body.BodyMeasurements;
+import org.oaktag.body.Ease;
+import org.oaktag.body.EaseCategory;
+import org.oaktag.body.Figure;
+import org.oaktag.garment.Cloth;
+import org.oaktag.garment.Garment;
+import org.oaktag.measure.Percent;
+import org.oaktag.testkit.bodies.SurveyPopulation;
+
+/**
+ * How the figures of the lines are distributed over generated adults of both sexes at every category of ease: the values
+ * that one in a hundred, half and ninety-nine in a hundred do not pass.
+ *
+ * <p>{@code LineTable.main} prints the rows of the table in {@code docs/lines.md}.
+ */
+public final class LineTable {
+
+    private static final long SEED = 7;
+    private static final Cloth CLOTH = Cloth.knit("trial knit", Percent.percent(50));
+
+    private LineTable() {}
+
+    /** Returns so many generated adults of each sex, always the same. */
+    public static List<BodyMeasurements> adults(int ofEach) {
+        List<BodyMeasurements> adults = new ArrayList<>();
+        for (Figure figure : List.of(Figure.WOMAN, Figure.MAN)) {
+            SurveyPopulation.of(figure)
+                    .draw(SEED)
+                    .limit(ofEach)
+                    .forEach(body -> adults.add(body.measuredAs("drawn " + figure.label() + " " + adults.size())));
+        }
+        return adults;
+    }
+
+    /** Drafts the block of a body at the ease of a category, in a cloth that stretches far enough for all. */
+    public static Garment block(BodyMeasurements body, EaseCategory category) {
+        return KnitTop.draft(body, Ease.of(category), CLOTH);
+    }
+
+    /** Returns the table's rows as Markdown, over so many adults of each sex. */
+    public static List<String> rows(int ofEach) {
+        Map<LineFigure, double[]> values = new EnumMap<>(LineFigure.class);
+        List<BodyMeasurements> adults = adults(ofEach);
+        int drafts = adults.size() * EaseCategory.values().length;
+        for (LineFigure figure : LineFigure.values()) {
+            values.put(figure, new double[drafts]);
+        }
+        int at = 0;
+        for (EaseCategory category : EaseCategory.values()) {
+            for (BodyMeasurements body : adults) {
+                Garment block = block(body, category);
+                for (LineFigure figure : LineFigure.values()) {
+                    values.get(figure)[at] = figure.of(block);
+                }
+                at++;
+            }
+        }
+        List<String> rows = new ArrayList<>();
+        values.forEach((figure, all) -> {
+            Arrays.sort(all);
+            rows.add("| " + figure.label() + " | " + figure.text(all[all.length / 100]) + " | "
+                    + figure.text(all[all.length / 2]) + " | " + figure.text(all[all.length * 99 / 100]) + " |");
+        });
+        return rows;
+    }
+
+    /** Prints the rows over 1,000 adults of each sex. */
+    public static void main(String[] args) {
+        rows(1000).forEach(System.out::println);
+    }
+}
