@@ -19,8 +19,8 @@ class ALineTop {
         var ponte = Cloth.knit("double knit", percent(25));
 
         Garment top = KnitTop.draft(haldis, Ease.standard(), ponte).titled("A-line long top")
-                .adjust(widenNeckline(cm(2)))
-                .adjust(lowerFrontNeckline(cm(3)))
+                .adjust(widenNeckline(cm(3)))
+                .adjust(lowerFrontNeckline(cm(4)))
                 .adjust(lengthenBody(cm(26)))
                 .adjust(flareSideSeams(cm(6)))
                 .adjust(fitCapToArmhole(mm(5)))

@@ -22,7 +22,7 @@ class BoatNeckTop {
 
         Garment top = KnitTop.draft(mira, Ease.standard(), interlock).titled("Boat-neck top")
                 .adjust(boatNeckline(cm(6), cm(4)))
-                .adjust(dropShoulder(cm(4)))
+                .adjust(dropShoulder(cm(2)))
                 .adjust(lowerArmhole(cm(1.5)).withSleeve())
                 .adjust(straightenSideSeams())
                 .adjust(fitCapToArmhole(mm(5)))

@@ -16,19 +16,20 @@ import org.oaktag.garment.*;
 class ColourBlock {
     public static void main(String[] args) throws Exception {
         var teodor = BodyMeasurements.builder().name("Teodor").figure(Figure.MAN)
-                .bustGirth(cm(128)).waistGirth(cm(126)).height(cm(175.5)).build();
+                .bustGirth(cm(128)).waistGirth(cm(126)).hipGirth(cm(121)).height(cm(175.5)).build();
         var night = Cloth.knit("fleece, night blue", percent(30));
         var amber = Cloth.knit("fleece, amber", percent(30)).as(Cloth.CONTRAST);
         var rib = Cloth.rib("2 x 2 rib", percent(90));
 
         Garment shirt = KnitTop.draft(teodor, Ease.standard(), night).titled("Colour-block sweatshirt")
-                .adjust(widenNeckline(mm(12)))
-                .adjust(boxSideSeams())
+                .adjust(widenNeckline(mm(30)))
+                .adjust(lowerFrontNeckline(mm(30)))
+                .adjust(straightenSideSeams())
                 .adjust(fitCapToArmhole(mm(6)))
-                .adjust(taperSleeve(cm(30)))
-                .adjust(splitBody(cm(26), amber))
-                .adjust(splitSleeve(cm(18), amber))
+                .adjust(taperSleeve(cm(26)))
+                .adjust(splitBody(cm(24), amber))
                 .adjust(ribCuff(cm(6), rib))
+                .adjust(splitSleeve(cm(12), amber))
                 .adjust(ribNeckband(mm(22), rib));
 
         Path folder = Files.createDirectories(Path.of("colour-block"));

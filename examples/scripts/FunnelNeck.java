@@ -15,14 +15,15 @@ import org.oaktag.garment.*;
 class FunnelNeck {
     public static void main(String[] args) throws Exception {
         var soren = BodyMeasurements.builder().name("Soren").figure(Figure.MAN)
-                .bustGirth(cm(116)).waistGirth(cm(90)).neckBaseGirth(cm(46.2)).height(cm(166)).build();
-        var fleece = Cloth.knit("brushed fleece", percent(40));
+                .bustGirth(cm(116)).waistGirth(cm(90)).hipGirth(cm(102)).neckBaseGirth(cm(46.2)).height(cm(166)).build();
+        var fleece = Cloth.knit("brushed fleece", percent(45));
         var rib = Cloth.rib("2 x 2 rib", percent(90));
 
         Garment funnel = KnitTop.draft(soren, Ease.standard(), fleece).titled("Funnel neck")
                 .adjust(straightenSideSeams())
                 .adjust(fitCapToArmhole(mm(5)))
-                .adjust(widenNeckline(cm(3)))
+                .adjust(widenNeckline(cm(6)))
+                .adjust(lowerFrontNeckline(cm(2)))
                 .adjust(growStand(cm(8)))
                 .adjust(ribCuff(cm(7), rib));
 

@@ -18,8 +18,8 @@ class HighLowTop {
                 .bustGirth(cm(94)).hipGirth(cm(101.5)).height(cm(165)).build();
         var style = new Style(BlockKind.KNIT_TOP, Ease.standard(), Cloth.knit("slub jersey", percent(30)),
                 Recipe.of("High-low top",
-                        widenNeckline(cm(2)),
-                        lowerFrontNeckline(cm(2)),
+                        widenNeckline(cm(3)),
+                        lowerFrontNeckline(cm(3)),
                         straightenSideSeams(),
                         fitCapToArmhole(mm(5)),
                         lengthenBody(cm(6)),

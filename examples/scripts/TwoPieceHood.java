@@ -18,10 +18,11 @@ class TwoPieceHood {
         var bram = BodyMeasurements.builder().name("Bram").figure(Figure.MAN)
                 .bustGirth(cm(92.5)).waistGirth(cm(77)).headGirth(cm(57)).height(cm(196)).build();
         var fleece = Cloth.knit("light fleece", percent(35));
-        var jersey = Cloth.knit("single jersey", percent(40));
+        var jersey = Cloth.knit("single jersey", percent(40)).as(Cloth.LINING);
 
         Garment hooded = KnitTop.draft(bram, Ease.standard(), fleece).titled("Two-piece hood")
-                .adjust(widenNeckline(cm(1)))
+                .adjust(widenNeckline(cm(2.5)))
+                .adjust(lowerFrontNeckline(cm(2.5)))
                 .adjust(straightenSideSeams())
                 .adjust(fitCapToArmhole(mm(6)))
                 .adjust(frontPouch(cm(32), cm(19)).raisedBy(cm(2)))

@@ -38,7 +38,8 @@ import org.oaktag.measure.Length;
 /**
  * Gathers the hem of the sleeve, or of its lower part, onto a folded cuff of ribbed knit. A cuff that is there already
  * is replaced. The sleeve gives way: it is cut shorter by what the cuff adds, so that the finished sleeve reaches as far
- * as before, unless the cuff is {@link #addedBelow()}. Immutable.
+ * as before, unless the cuff is {@link #addedBelow()}. A sleeve in one piece keeps the length of its hem, and its underarm edges
+ * are redrawn; a lower part, which is too short for that, is cut off as wide as it is there. Immutable.
  *
  * <pre>{@code
  * Garment cuffed = top.adjust(ribCuff(cm(7), rib));
@@ -114,9 +115,9 @@ public record RibCuff(Length depth, Cloth rib, Optional<Length> girth, boolean b
     public Reshaped reshape(Garment garment) {
         Name sleeveName = sleeveName(garment);
         Length givesWay = givesWay(garment, sleeveName);
-        Piece sleeve = SleeveEnd.of(TopPieces.sleeve(
-                        garment, sleeveName, EdgeNames.UNDERARM_FRONT, EdgeNames.HEM, EdgeNames.UNDERARM_BACK))
-                .shortenedBy(givesWay);
+        SleeveEnd end = SleeveEnd.of(TopPieces.sleeve(
+                garment, sleeveName, EdgeNames.UNDERARM_FRONT, EdgeNames.HEM, EdgeNames.UNDERARM_BACK));
+        Piece sleeve = end.part().hasEdge(EdgeNames.TOP) ? end.cutOff(givesWay) : end.shortenedBy(givesWay);
         Length hem = sleeve.edge(EdgeNames.HEM).length();
         Length around = around(garment);
         double ratio = ratio(hem, around);
@@ -237,15 +238,15 @@ public record RibCuff(Length depth, Cloth rib, Optional<Length> girth, boolean b
                                 + Length.mm(Math.abs(givesWay.mm())).text() + " for the cuff's " + depth.text() + ": "
                                 + reach));
         Cloth gathered = cuffed.piece(sleeveName(cuffed)).cloth();
-        if (ratio > gathered.weight().mostGathers() + ROUNDING) {
+        if (ratio > gathered.mostGathers() + ROUNDING) {
             notes.add(Note.caution(String.format(
                     Locale.ROOT,
                     "the sleeve is gathered %.2f to 1: in a cloth of %s weight more than %.1f to 1 lies in folds (common"
                             + " practice); straighten the sleeve to a hem of %s at the most",
                     ratio,
-                    gathered.weight().label(),
-                    gathered.weight().mostGathers(),
-                    around.times(gathered.weight().mostGathers()).roundedDown().text())));
+                    gathered.weight().orElse(Cloth.Weight.MEDIUM).label(),
+                    gathered.mostGathers(),
+                    around.times(gathered.mostGathers()).roundedDown().text())));
         }
         if (!cuffed.wearer().measures().containsKey(BodyMeasure.HAND_GIRTH_WITH_THUMB.asName())) {
             notes.add(Note.caution("the hand was not measured: try whether it goes through the cuff"));

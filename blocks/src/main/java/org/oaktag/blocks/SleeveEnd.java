@@ -75,23 +75,54 @@ public record SleeveEnd(Piece part) {
         return movedTo(lowerEdge().path().transformed(Transform.translation(0, -by.mm())));
     }
 
+    /**
+     * Returns the piece cut off this far above its lower end along underarm edges that stay as they are, square to both: as
+     * wide as it is there. Negative to let the underarm edges run on straight.
+     */
+    public Piece cutOff(Length by) {
+        Path front = part.path(EdgeNames.UNDERARM_FRONT);
+        double level = front.end().y() - by.mm();
+        Path left = by.mm() < 0 ? front.then(onTo(front, level)) : front.sub(0, placeAt(front, level));
+        Vector down = left.endDirection();
+        double rise = (left.end().x() - middle()) * down.x() / down.y() / 2;
+        Path half =
+                HemShape.draw(left.end(), down, Point.of(middle(), left.end().y() + rise));
+        return grained(withFront(left, half), half.bounds().maxY());
+    }
+
+    private static Path onTo(Path downwards, double level) {
+        Vector down = downwards.endDirection();
+        double along = (level - downwards.end().y()) / down.y();
+        return Path.of(new Line(downwards.end(), downwards.end().plus(down.times(along))));
+    }
+
+    private static double placeAt(Path downwards, double level) {
+        return Unknown.solve(along -> downwards.pointAt(along).y() - level, 0, downwards.length())
+                .orElse(downwards.length());
+    }
+
     /** Returns the piece with another lower edge; both underarm edges are redrawn to meet it. */
     public Piece movedTo(Path lower) {
+        Piece moved = redrawn(
+                lower,
+                Redraw.between(
+                        part.path(EdgeNames.UNDERARM_FRONT),
+                        part.path(EdgeNames.UNDERARM_FRONT).start(),
+                        lower.start()),
+                Redraw.between(
+                        part.path(EdgeNames.UNDERARM_BACK),
+                        lower.end(),
+                        part.path(EdgeNames.UNDERARM_BACK).end()));
+        return grained(moved, lower.bounds().maxY());
+    }
+
+    /** Returns a piece that ends at a level with the grainline of this one, as much longer or shorter. */
+    private Piece grained(Piece moved, double level) {
         double top = part.outline().bounds().minY();
-        double growth =
-                (lower.bounds().maxY() - top) / (lowerEdge().path().bounds().maxY() - top);
+        double growth = (level - top) / (lowerEdge().path().bounds().maxY() - top);
         Grainline grain = part.grainline();
-        return redrawn(
-                        lower,
-                        Redraw.between(
-                                part.path(EdgeNames.UNDERARM_FRONT),
-                                part.path(EdgeNames.UNDERARM_FRONT).start(),
-                                lower.start()),
-                        Redraw.between(
-                                part.path(EdgeNames.UNDERARM_BACK),
-                                lower.end(),
-                                part.path(EdgeNames.UNDERARM_BACK).end()))
-                .withGrainline(new Grainline(within(grain.top(), top, growth), within(grain.bottom(), top, growth)));
+        return moved.withGrainline(
+                new Grainline(within(grain.top(), top, growth), within(grain.bottom(), top, growth)));
     }
 
     /**

@@ -10,8 +10,9 @@ import org.oaktag.garment.Seam;
 import org.oaktag.measure.Length;
 
 /**
- * Sets a notch on both sides of every seam that could be mistaken for another: edges of like length that are not sewn to
- * each other and have no notch, or notches in like places. Seams as long as no other stay as they are.
+ * Sets a notch on both sides of every seam that has none, so placed that the seam cannot be mistaken for another: for edges
+ * of like length that are not sewn to each other and have notches in like places. A seam whose own notches do not tell it gets
+ * one more. Which seams get one does not depend on the size, so that nested sizes carry the same notches.
  *
  * <pre>{@code
  * Garment told = top.adjust(notchSeams());   // no two seams can be mistaken for each other

@@ -67,8 +67,9 @@ final class SeamNotching {
     }
 
     /**
-     * Sets a notch on every stretch that has none yet, and returns how many. Whether one is set does not depend on how long the stretches are, so that a style carries the same notches in
-     * every size; only where they lie does.
+     * Sets a notch on every stretch that has none yet, and one more where those it has do not tell it, and returns how
+     * many. Whether a bare one gets its notch does not depend on lengths, so that a style carries the same notches in every
+     * size; only where they lie does.
      *
      * @throws org.oaktag.PatternException if a side is too short for a notch that is needed
      */
@@ -79,7 +80,7 @@ final class SeamNotching {
             boolean isOfA = i < sides.ofA();
             if (sides.from().isPresent()
                     && stretch.hasRoom()
-                    && notching.isBare(stretch)
+                    && (notching.isBare(stretch) || !notching.isDistinct(stretch))
                     && (takesOver(stretch, isOfA) || hasNew(stretch, isOfA, sides.notch(set + 1)))) {
                 set++;
             }

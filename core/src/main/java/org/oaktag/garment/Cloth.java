@@ -1,6 +1,7 @@
 package org.oaktag.garment;
 
 import java.util.Objects;
+import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.measure.Percent;
 
@@ -18,9 +19,9 @@ import org.oaktag.measure.Percent;
  *     {@code rib} ...
  * @param description the maker's own words for it; free text
  * @param stretch how far it stretches across the body, (stretched - rest) / rest; 0 for a woven
- * @param weight how heavy it is, which says how far it can be gathered
+ * @param weight how heavy it is, if the maker says; see {@link #mostGathers}
  */
-public record Cloth(Name use, String description, Percent stretch, Weight weight) {
+public record Cloth(Name use, String description, Percent stretch, Optional<Weight> weight) {
 
     /** How heavy a cloth is, as a shop sorts them. */
     public enum Weight {
@@ -88,12 +89,12 @@ public record Cloth(Name use, String description, Percent stretch, Weight weight
         }
     }
 
-    /** Makes a cloth of medium weight. */
+    /** Makes a cloth of which it is not said how heavy it is. */
     public Cloth(Name use, String description, Percent stretch) {
-        this(use, description, stretch, Weight.MEDIUM);
+        this(use, description, stretch, Optional.empty());
     }
 
-    /** Returns a knit of medium weight for the outside of a garment. */
+    /** Returns a knit for the outside of a garment. */
     public static Cloth knit(String description, Percent stretch) {
         return new Cloth(SHELL, description, stretch);
     }
@@ -103,9 +104,17 @@ public record Cloth(Name use, String description, Percent stretch, Weight weight
         return new Cloth(RIB, description, stretch);
     }
 
-    /** Returns the same cloth, light or heavy. */
+    /** Returns the same cloth, light, medium or heavy. */
     public Cloth weighing(Weight other) {
-        return new Cloth(use, description, stretch, other);
+        return new Cloth(use, description, stretch, Optional.of(other));
+    }
+
+    /**
+     * Returns how many times its finished length it is gathered at the most before it lies in folds; a cloth of which it is
+     * not said how heavy it is, as far as one of medium weight.
+     */
+    public double mostGathers() {
+        return weight.orElse(Weight.MEDIUM).mostGathers();
     }
 
     /** Returns the same cloth in another part: {@code knit("jersey", percent(30)).as(LINING)}. */

@@ -139,18 +139,19 @@ class NotchSeamsTest {
     @Test
     void a_notch_on_a_side_of_several_edges_is_carried_onto_the_edge_on_which_it_falls() {
         Garment notched = notched(twoBesideOne(0.4, 0.6));
-        assertThat(fromStart(notched, C, LEFT, "long match")).isCloseTo(200 / 3.0, EXACT);
-        assertThat(fromStart(notched, A, RIGHT, "long match")).isCloseTo(200 / 3.0, EXACT);
-        assertThat(notched.piece(B).notches()).isEmpty();
+        assertThat(fromStart(notched, A, RIGHT, "long match")).isCloseTo(80 / 3.0, EXACT);
+        assertThat(fromStart(notched, C, LEFT, "long match")).isCloseTo(80 / 3.0, EXACT);
+        assertThat(fromStart(notched, B, RIGHT, "long match 2")).isCloseTo(120 / 3.0, EXACT);
+        assertThat(fromStart(notched, C, LEFT, "long match 2")).isCloseTo(80 + 120 / 3.0, EXACT);
         assertThat(notched.walkSeams().isTrue()).isTrue();
     }
 
-    /** A third of 200 mm, the first place that is tried, lies 6.7 mm beyond an edge of 60 mm: no place for a cut. */
+    /** A third of an edge of 29 mm, the first place that is tried, lies 9.7 mm from its end: no place for a cut. */
     @Test
     void no_notch_lies_in_the_allowance_of_the_seam_across_a_corner() {
-        Garment notched = notched(twoBesideOne(0.3, 0.7));
-        assertThat(fromStart(notched, C, LEFT, "long match")).isCloseTo(50, EXACT);
-        assertThat(fromStart(notched, A, RIGHT, "long match")).isCloseTo(50, EXACT);
+        Garment notched = notched(twoBesideOne(0.145, 0.855));
+        assertThat(fromStart(notched, A, RIGHT, "long match")).isCloseTo(0.4 * 29, EXACT);
+        assertThat(fromStart(notched, C, LEFT, "long match")).isCloseTo(0.4 * 29, EXACT);
     }
 
     @Test

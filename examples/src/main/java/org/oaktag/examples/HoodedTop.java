@@ -78,10 +78,10 @@ public final class HoodedTop {
                 lengthenBody(cm(4)),
                 fitCapToArmhole(mm(6)),
                 straightenSleeve(cm(22.5)),
-                splitSleeve(cm(14), CONTRAST),
+                ribCuff(cm(7), RIB),
+                splitSleeve(cm(7), CONTRAST),
                 frontPouch(cm(34), cm(23)).keptOffSides(cm(4)),
                 hemBand(cm(6), cm(3)).cutFrom(CONTRAST),
-                ribCuff(cm(7), RIB),
                 drawstring ? hood.withDrawstring() : hood,
                 lineHood(cm(4), LINING),
                 notchSeams());

@@ -327,7 +327,7 @@ class NestedRunTest {
             + "Nell,woman,,94,,,,,,,,,,,,,,,168\n"
             + "Pip,girl,8,66,58,70,29.5,20,13,16,19,52.5,10,27.5,29,15,12.5,43,128\n"
             + "\u05D0\u05D1,man,,104,,,,,,,,,,,,,,,177\n"
-            + "../S\u00F8ren <b>,man,,116,,,,,,,,,,,,,,,166\n";
+            + "../S\u00F8ren <b>,man,,116,,102,,,,,,,,,,,,,166\n";
 
     private Run family(String... more) throws IOException {
         Path bodies = Files.writeString(own.resolve("bodies.csv"), FAMILY);

@@ -235,8 +235,8 @@ public final class Wardrobe {
                 fitCapToArmhole(mm(6)),
                 taperSleeve(cm(26)),
                 splitBody(cm(24), amber),
-                splitSleeve(cm(18), amber),
                 ribCuff(cm(6), RIB),
+                splitSleeve(cm(12), amber),
                 ribNeckband(mm(22), RIB));
     }
 }

@@ -67,7 +67,8 @@ class ArmholeProperties {
             @ForAll Garment block, @ForAll @DoubleRange(min = 4, max = 20) double by) {
         assertThat(block.adjust(lowerArmhole(mm(by)).withSleeve()).walkSeams().untrue())
                 .isEmpty();
-        assertThat(block.adjust(scoopFrontArmhole(mm(Math.min(by, TopArmhole.mostScooping(block.piece(TopNames.FRONT)))))
+        assertThat(block.adjust(scoopFrontArmhole(
+                                        mm(Math.min(by, TopArmhole.mostScooping(block.piece(TopNames.FRONT)))))
                                 .withSleeve())
                         .walkSeams()
                         .untrue())

@@ -41,7 +41,8 @@ class DraftProperties {
     }
 
     @Property(tries = 200)
-    void chest_and_sleeve_are_at_least_the_body_and_its_ease_or_the_draft_says_so(@ForAll BodyMeasurements body, @ForAll Ease ease) {
+    void chest_and_sleeve_are_at_least_the_body_and_its_ease_or_the_draft_says_so(
+            @ForAll BodyMeasurements body, @ForAll Ease ease) {
         Garment block = KnitTop.draft(body, ease, TopArbitraries.CLOTH);
         assertThat(block.finished(TopNames.CHEST_GIRTH).mm())
                 .isCloseTo(

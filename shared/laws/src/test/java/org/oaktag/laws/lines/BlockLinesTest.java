@@ -43,7 +43,8 @@ class BlockLinesTest {
     void the_back_neck_runs_level_for_a_third_of_its_width_and_then_goes_up_in_one_sweep(EaseCategory category) {
         forEachBlock(category, block -> {
             Path neckline = block.piece(TopNames.BACK).path(EdgeNames.NECKLINE);
-            assertThat(fairness(block, TopNames.BACK, EdgeNames.NECKLINE).changes()).isZero();
+            assertThat(fairness(block, TopNames.BACK, EdgeNames.NECKLINE).changes())
+                    .isZero();
             assertThat(LineFigure.BACK_NECK_RADIUS.of(block)).isGreaterThan(20);
             Point third = neckline.pointAt(neckline.end().x() / 3);
             assertThat(neckline.start().y() - third.y()).isBetween(0.0, 1.0);
@@ -59,7 +60,8 @@ class BlockLinesTest {
     @EnumSource
     void the_back_neck_rises_between_published_amounts(EaseCategory category) {
         forEachBlock(category, block -> {
-            double rise = block.piece(TopNames.BACK).path(EdgeNames.NECKLINE).start().y();
+            double rise =
+                    block.piece(TopNames.BACK).path(EdgeNames.NECKLINE).start().y();
             assertThat(rise).isBetween(0.75 * 25.4 - 1.1, 25.4);
         });
     }
@@ -68,7 +70,8 @@ class BlockLinesTest {
     @EnumSource
     void the_front_neck_is_one_hollow(EaseCategory category) {
         forEachBlock(category, block -> {
-            assertThat(fairness(block, TopNames.FRONT, EdgeNames.NECKLINE).changes()).isZero();
+            assertThat(fairness(block, TopNames.FRONT, EdgeNames.NECKLINE).changes())
+                    .isZero();
             assertThat(LineFigure.FRONT_NECK_RADIUS.of(block)).isGreaterThan(30);
         });
     }
@@ -86,7 +89,9 @@ class BlockLinesTest {
                 assertThat(line.changes()).isZero();
                 assertThat(line.greatestCorner().degrees()).isLessThan(ROUNDING);
                 assertThat(run).isGreaterThan(28 - ROUNDING);
-                assertThat(line.leastRadius()).isGreaterThan(0.5 * Math.min(run, drop)).isGreaterThan(14);
+                assertThat(line.leastRadius())
+                        .isGreaterThan(0.5 * Math.min(run, drop))
+                        .isGreaterThan(14);
             }
         });
     }
@@ -97,7 +102,8 @@ class BlockLinesTest {
     void back_front_and_armhole_share_the_ease_or_the_draft_says_so(EaseCategory category) {
         double half = Ease.of(category).bust().mm() / 2;
         forEachBlock(category, block -> {
-            double body = block.wearer().measure(BodyMeasure.ACROSS_BACK.asName()).mm() / 2;
+            double body =
+                    block.wearer().measure(BodyMeasure.ACROSS_BACK.asName()).mm() / 2;
             double back = pitch(block, TopNames.BACK).x();
             double front = pitch(block, TopNames.FRONT).x();
             assertThat(back - front).isBetween(8.0 - ROUNDING, 12.0 + ROUNDING);
@@ -127,7 +133,8 @@ class BlockLinesTest {
     void a_sleeve_is_as_wide_as_asked_or_the_draft_says_by_how_much_not(EaseCategory category) {
         double ease = Ease.of(category).upperArm().mm();
         forEachBlock(category, block -> {
-            double arm = block.wearer().measure(BodyMeasure.UPPER_ARM_GIRTH.asName()).mm();
+            double arm =
+                    block.wearer().measure(BodyMeasure.UPPER_ARM_GIRTH.asName()).mm();
             double lacks = arm + ease - block.finished(TopNames.SLEEVE_WIDTH).mm();
             boolean told = block.cautions().stream().anyMatch(caution -> caution.contains("narrower than asked"));
             assertThat(told).isEqualTo(lacks > 1);
@@ -138,8 +145,10 @@ class BlockLinesTest {
     @EnumSource
     void a_cap_bends_the_other_way_once_in_each_half_and_is_round_at_its_top(EaseCategory category) {
         forEachBlock(category, block -> {
-            assertThat(fairness(block, TopNames.SLEEVE, EdgeNames.CAP_FRONT).changes()).isLessThanOrEqualTo(1);
-            assertThat(fairness(block, TopNames.SLEEVE, EdgeNames.CAP_BACK).changes()).isLessThanOrEqualTo(1);
+            assertThat(fairness(block, TopNames.SLEEVE, EdgeNames.CAP_FRONT).changes())
+                    .isLessThanOrEqualTo(1);
+            assertThat(fairness(block, TopNames.SLEEVE, EdgeNames.CAP_BACK).changes())
+                    .isLessThanOrEqualTo(1);
             assertThat(LineFigure.CAP_TOP_RADIUS.of(block)).isGreaterThan(35);
         });
     }
@@ -164,7 +173,8 @@ class BlockLinesTest {
     @EnumSource
     void a_side_changes_the_way_it_bends_once_at_the_most_and_a_hem_is_level(EaseCategory category) {
         forEachBlock(category, block -> {
-            assertThat(fairness(block, TopNames.FRONT, EdgeNames.SIDE).changes()).isLessThanOrEqualTo(1);
+            assertThat(fairness(block, TopNames.FRONT, EdgeNames.SIDE).changes())
+                    .isLessThanOrEqualTo(1);
             assertThat(Curvature.of(block.piece(TopNames.FRONT).path(EdgeNames.HEM))
                             .leastRadius()
                             .radius())
@@ -181,7 +191,8 @@ class BlockLinesTest {
     @EnumSource
     void a_shoulder_that_is_not_the_bodys_is_told(EaseCategory category) {
         forEachBlock(category, block -> {
-            double body = block.wearer().measure(BodyMeasure.SHOULDER_LENGTH.asName()).mm();
+            double body =
+                    block.wearer().measure(BodyMeasure.SHOULDER_LENGTH.asName()).mm();
             double beyond = block.finished(TopNames.SHOULDER_LENGTH).mm() - body;
             boolean told = block.history().get(0).notes().stream()
                     .anyMatch(note -> note.text().startsWith("the shoulder is drawn"));
@@ -189,7 +200,11 @@ class BlockLinesTest {
             assertThat(beyond).isLessThan(90);
             assertThat(block.finished(TopNames.NECK_TO_WRIST).mm())
                     .isCloseTo(
-                            body + block.wearer().measure(BodyMeasure.ARM_LENGTH.asName()).mm(), within(ROUNDING));
+                            body
+                                    + block.wearer()
+                                            .measure(BodyMeasure.ARM_LENGTH.asName())
+                                            .mm(),
+                            within(ROUNDING));
         });
     }
 

@@ -36,8 +36,7 @@ class StyleLinesTest {
 
     static Stream<Style> styles() {
         BodyMeasurements any = ADULTS.get(0);
-        return Stream.concat(
-                Wardrobe.of(name -> any).stream().map(GalleryStyle::style), Stream.of(HoodedTop.style()));
+        return Stream.concat(Wardrobe.of(name -> any).stream().map(GalleryStyle::style), Stream.of(HoodedTop.style()));
     }
 
     /** No allowance lies flat round a neckline of less than 12 mm, none round an armhole of less than 14 (common practice). */

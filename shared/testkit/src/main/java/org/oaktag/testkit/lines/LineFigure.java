@@ -37,7 +37,10 @@ public enum LineFigure {
     /** How much wider than the body the back is at its pitch point, on each side. */
     ACROSS_BACK("half across back beyond the body's, mm", 1, LineFigure::acrossBack),
     /** The height of the cap over the depth of the armhole. */
-    CAP_SHARE("cap height over armhole depth", 2, block -> CapShare.of(block).orElseThrow().share()),
+    CAP_SHARE(
+            "cap height over armhole depth",
+            2,
+            block -> CapShare.of(block).orElseThrow().share()),
     /** How sharply the top of the cap bends. */
     CAP_TOP_RADIUS("cap, radius at its top, mm", 1, LineFigure::capTop),
     /** How far from the underarm point the notch of the front lies, along the seam. */
@@ -46,7 +49,8 @@ public enum LineFigure {
     FRONT_NOTCH_SHARE(
             "front notch, share of the armhole",
             3,
-            block -> notch(block, TopNames.FRONT) / armhole(block, TopNames.FRONT).length()),
+            block -> notch(block, TopNames.FRONT)
+                    / armhole(block, TopNames.FRONT).length()),
     /** How far from the underarm point the notch of the back lies, along the seam. */
     BACK_NOTCH("back notch from the underarm point, mm", 1, block -> notch(block, TopNames.BACK));
 
@@ -104,7 +108,8 @@ public enum LineFigure {
         Path front = sleeve.path(EdgeNames.CAP_FRONT);
         Path back = sleeve.path(EdgeNames.CAP_BACK);
         return Math.min(
-                Curvature.of(front).at(0).radius(), Curvature.of(back).at(back.length()).radius());
+                Curvature.of(front).at(0).radius(),
+                Curvature.of(back).at(back.length()).radius());
     }
 
     private static double notch(Garment block, Name piece) {
