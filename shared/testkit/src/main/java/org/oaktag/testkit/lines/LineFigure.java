@@ -56,6 +56,8 @@ public enum LineFigure {
 
     private final String label;
     private final int decimals;
+
+    @SuppressWarnings("ImmutableEnumChecker") // a function without state
     private final ToDoubleFunction<Garment> figure;
 
     LineFigure(String label, int decimals, ToDoubleFunction<Garment> figure) {

@@ -2,9 +2,7 @@ package org.oaktag.testkit.lines;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import org.oaktag.blocks.KnitTop;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Ease;
@@ -47,28 +45,27 @@ public final class LineTable {
 
     /** Returns the table's rows as Markdown, over so many adults of each sex. */
     public static List<String> rows(int ofEach) {
-        Map<LineFigure, double[]> values = new EnumMap<>(LineFigure.class);
         List<BodyMeasurements> adults = adults(ofEach);
-        int drafts = adults.size() * EaseCategory.values().length;
-        for (LineFigure figure : LineFigure.values()) {
-            values.put(figure, new double[drafts]);
-        }
+        LineFigure[] figures = LineFigure.values();
+        double[][] values = new double[figures.length][adults.size() * EaseCategory.values().length];
         int at = 0;
         for (EaseCategory category : EaseCategory.values()) {
             for (BodyMeasurements body : adults) {
                 Garment block = block(body, category);
-                for (LineFigure figure : LineFigure.values()) {
-                    values.get(figure)[at] = figure.of(block);
+                for (int i = 0; i < figures.length; i++) {
+                    values[i][at] = figures[i].of(block);
                 }
                 at++;
             }
         }
         List<String> rows = new ArrayList<>();
-        values.forEach((figure, all) -> {
+        for (int i = 0; i < figures.length; i++) {
+            LineFigure figure = figures[i];
+            double[] all = values[i];
             Arrays.sort(all);
             rows.add("| " + figure.label() + " | " + figure.text(all[all.length / 100]) + " | "
                     + figure.text(all[all.length / 2]) + " | " + figure.text(all[all.length * 99 / 100]) + " |");
-        });
+        }
         return rows;
     }
 
