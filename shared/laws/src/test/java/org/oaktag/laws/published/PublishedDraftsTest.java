@@ -23,11 +23,14 @@ class PublishedDraftsTest {
     /** The definition of the tape alone moves a scye girth by about 9 % (1988 against other surveys). */
     private static final double TAPE = 0.09;
 
-    /** Gordon et al., NATICK/TR-89/044: scye girth of women 371.3 (23.0), of men 445.5 (27.1) mm. */
+    /**
+     * Gordon et al., NATICK/TR-89/044: scye girth of women 371.3 (23.0), of men 445.5 (27.1) mm. The tape lies on the body,
+     * as a very close top does.
+     */
     @ParameterizedTest
     @MethodSource("org.oaktag.laws.published.Survey1988#both")
-    void the_armhole_of_a_close_top_is_the_scye_of_its_body(Survey1988 survey) {
-        assertThat(Drafted.top(survey.body(), EaseCategory.CLOSE).armhole())
+    void the_armhole_of_a_very_close_top_is_the_scye_of_its_body(Survey1988 survey) {
+        assertThat(Drafted.top(survey.body(), EaseCategory.VERY_CLOSE).armhole())
                 .isCloseTo(survey.scyeGirth().mm(), within(survey.scyeGirth().sd()));
     }
 
@@ -44,15 +47,20 @@ class PublishedDraftsTest {
     /** Gordon et al., NATICK/TR-89/044: scye depth of women 185.7 (14.4), of men 212.7 (15.5) mm. */
     @ParameterizedTest
     @MethodSource("org.oaktag.laws.published.Survey1988#both")
-    void the_depth_of_a_close_scye_is_that_of_its_body(Survey1988 survey) {
-        assertThat(Drafted.top(survey.body(), EaseCategory.CLOSE).scyeDepth())
-                .isCloseTo(survey.scyeDepth().mm(), within(survey.scyeDepth().sd()));
+    void the_depth_of_a_very_close_scye_is_that_of_its_body_and_a_closes_is_deeper(Survey1988 survey) {
+        double body = survey.scyeDepth().mm();
+        assertThat(Drafted.top(survey.body(), EaseCategory.VERY_CLOSE).scyeDepth())
+                .isCloseTo(body, within(survey.scyeDepth().sd()));
+        assertThat(Drafted.top(survey.body(), EaseCategory.CLOSE).scyeDepth()).isGreaterThan(body);
     }
 
-    /** Rosenfeld, The Practical Designer (1911), chest 36 in: scye depth 7 in, back neck half-width chest/12 = 3 in. */
+    /**
+     * Rosenfeld, The Practical Designer (1911), chest 36 in: scye depth 7 in, back neck half-width chest/12 = 3 in. His
+     * depth is that of a body: it is within a standard deviation of that of the women of 1988.
+     */
     @Test
     void scye_depth_and_back_neck_of_a_chest_of_36_inches_are_near_rosenfelds() {
-        Drafted top = Drafted.top(woman(36), EaseCategory.CLOSE);
+        Drafted top = Drafted.top(woman(36), EaseCategory.VERY_CLOSE);
         assertThat(top.scyeDepth())
                 .isCloseTo(inches(7).mm(), within(Survey1988.WOMEN.scyeDepth().sd()));
         assertThat(top.backNeckHalfWidth())
@@ -96,12 +104,15 @@ class PublishedDraftsTest {
                 .isBetween(16.7, 24.0);
     }
 
-    /** Baldt (1916): a shirt sleeve's cap is a quarter of the armhole high, 4 1/2 in for 18. */
+    /**
+     * Baldt (1916): a shirt sleeve's cap is a quarter of the armhole high, 4 1/2 in for 18. A fitted sleeve's is a third
+     * (common practice); one set in into a knit is higher than the shirt's and nearer to it than to the fitted one's.
+     */
     @ParameterizedTest
     @MethodSource("org.oaktag.laws.published.Survey1988#both")
-    void the_cap_of_a_standard_sleeve_is_a_quarter_of_the_armhole_high(Survey1988 survey) {
+    void the_cap_of_a_standard_sleeve_is_a_quarter_of_the_armhole_high_or_somewhat_more(Survey1988 survey) {
         Drafted top = Drafted.top(survey.body(), EaseCategory.STANDARD);
-        assertThat(top.capHeight() / top.armhole()).isCloseTo(0.25, within(0.025));
+        assertThat(top.capHeight() / top.armhole()).isBetween(1 / 4.0, (1 / 4.0 + 1 / 3.0) / 2);
     }
 
     /** JIS L 4005 size 9AR and ASTM D5585-11 misses' size 8. */
@@ -132,16 +143,11 @@ class PublishedDraftsTest {
                         .isTrue());
     }
 
-    /**
-     * EN 13402-3. Not so with less ease: there a quarter of the smallest busts ends inside the shoulder point, whose place
-     * follows the height, and the smaller the bust, the farther the armhole has to lean in.
-     */
+    /** EN 13402-3, from the size on whose chest has room for its back: see {@link #assertGrows}. */
     @ParameterizedTest
-    @EnumSource(
-            value = EaseCategory.class,
-            names = {"STANDARD", "LOOSE", "OVERSIZED"})
+    @EnumSource(EaseCategory.class)
     void the_armhole_grows_with_the_busts_of_en_13402(EaseCategory category) {
-        assertGrows(SizeRange.en13402WomensBusts(cm(168)), category);
+        assertGrows(SizeRange.en13402WomensBusts(cm(168)), category, 8);
     }
 
     /** GB/T 1335: height by 5 cm, chest by 4 cm. */
@@ -154,15 +160,29 @@ class PublishedDraftsTest {
                 .bustGirth(cm(bust))
                 .height(cm(height))
                 .build();
-        assertGrows(SizeRange.GB_T_1335.around(middle, 3, 4), EaseCategory.STANDARD);
+        assertGrows(SizeRange.GB_T_1335.around(middle, 3, 4), EaseCategory.STANDARD, 4);
     }
 
-    private static void assertGrows(List<BodyMeasurements> sizes, EaseCategory category) {
+    /**
+     * Every size drafts true. In the smallest, whose back is broad beside their chest, the chest sets the pitch points, which
+     * lean the farther in below a shoulder of the same length the smaller the chest; from there on the armhole grows from
+     * size to size. It gets no less deep by more than 1/16 in, what is let pass on paper (common practice): the depth is
+     * also what brings the cap into its band.
+     */
+    private static void assertGrows(List<BodyMeasurements> sizes, EaseCategory category, int atLeast) {
         List<Drafted> tops =
                 sizes.stream().map(body -> Drafted.top(body, category)).toList();
         assertThat(tops).allMatch(top -> top.block().walkSeams().isTrue());
-        assertThat(tops).extracting(Drafted::armhole).isSorted().doesNotHaveDuplicates();
-        assertThat(tops).extracting(Drafted::scyeDepth).isSorted();
+        List<Drafted> roomy = tops.stream().filter(Drafted::hasRoomForItsBack).toList();
+        assertThat(roomy)
+                .hasSizeGreaterThanOrEqualTo(atLeast)
+                .isEqualTo(tops.subList(tops.size() - roomy.size(), tops.size()));
+        assertThat(roomy).extracting(Drafted::armhole).isSorted().doesNotHaveDuplicates();
+        for (int i = 1; i < roomy.size(); i++) {
+            assertThat(roomy.get(i).scyeDepth())
+                    .isGreaterThan(
+                            roomy.get(i - 1).scyeDepth() - inches(1 / 16.0).mm());
+        }
     }
 
     private static BodyMeasurements withNeckOf15Inches() {

@@ -33,7 +33,13 @@ record Survey1988(
             new Mean(212.7, 15.5));
 
     /** A mean and its standard deviation in mm. */
-    record Mean(double mm, double sd) {}
+    record Mean(double mm, double sd) {
+
+        /** Within a standard deviation of the mean. */
+        PublishedFigure.Band band() {
+            return new PublishedFigure.Band(mm - sd, mm + sd);
+        }
+    }
 
     static Stream<Survey1988> both() {
         return Stream.of(WOMEN, MEN);
