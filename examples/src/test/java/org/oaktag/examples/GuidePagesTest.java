@@ -36,6 +36,8 @@ class GuidePagesTest {
         Garment block = HoodedTop.block(BodyFile.nightCrew().body("Juno"));
         Map<String, String> drawn = new TreeMap<>();
         GuideFigures.of(block).forEach((name, sheet) -> drawn.put(name + ".svg", sheet.text()));
+        GuideFigures.lines(HoodedTop.block(BodyFile.nightCrew().body("Mira")))
+                .forEach((name, sheet) -> drawn.put(name + ".svg", sheet.text()));
         Garment top = Tour.made(Tour.fitted(Tour.loosened(Tour.drafted(Tour.measured()))));
         drawn.put("tour-flat.svg", SvgSheet.flat(top.titled("hooded top")).text());
         return drawn;

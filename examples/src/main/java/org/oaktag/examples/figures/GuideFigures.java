@@ -24,4 +24,13 @@ public final class GuideFigures {
         GlossaryFigures.of(block).forEach((name, sheet) -> all.put("term-" + name, sheet));
         return all;
     }
+    /**
+     * Draws the lines of a block with their curvature combs.
+     *
+     * @param block a knit top as it was drafted
+     * @return the figure by the name of its file, likewise
+     */
+    public static Map<String, SvgSheet> lines(Garment block) {
+        return CombFigure.of(block);
+    }
 }
