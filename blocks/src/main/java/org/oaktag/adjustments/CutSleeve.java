@@ -30,7 +30,7 @@ import org.oaktag.geometry.Point;
 import org.oaktag.measure.Length;
 
 /**
- * Cuts the sleeve off: to a share of its length from the top of the cap, and so much more. The new hem is square to both
+ * Cuts the sleeve off: to a share of its length from the top of the cap, but below the underarm, and so much more. The new hem is square to both
  * underarm edges, so that it runs on smoothly round the arm, and lies at that length over the middle of the sleeve.
  *
  * <pre>{@code
@@ -85,21 +85,20 @@ public record CutSleeve(double share, Length further) implements Step {
     public Reshaped reshape(Garment garment) {
         Piece sleeve = TopPieces.uncuffedSleeve(garment);
         Length whole = garment.finished(TopNames.SLEEVE_LENGTH);
-        Length left = whole.times(share).plus(further);
+        Length asked = whole.times(share).plus(further);
         double top = sleeve.path(EdgeNames.CAP_FRONT).start().y();
         double underarm = sleeve.path(EdgeNames.CAP_FRONT).end().y();
-        Range.check(
-                "length of a cut sleeve",
-                "between its underarm points and its hem it can be",
-                left,
-                Length.mm(underarm - top + LEAST_UNDERARM),
-                whole);
+        Length least = Length.mm(underarm - top + LEAST_UNDERARM);
+        boolean isLeast = share > 0 && further.equals(Length.ZERO) && asked.compareTo(least) < 0;
+        Length left = isLeast ? least : asked;
+        Range.check("length of a cut sleeve", "between its underarm points and its hem it can be", left, least, whole);
         if (left.equals(whole)) {
             return Reshaped.of(garment);
         }
         Piece cut = cut(sleeve, top + left.mm());
         Garment shorter = garment.withPiece(cut);
-        Note rule = Note.rule("the sleeve is cut to " + left.text() + " of " + whole.text() + "; its hem, "
+        Note rule = Note.rule("the sleeve is cut to " + left.text() + " of " + whole.text()
+                + (isLeast ? ", as its share of " + asked.text() + " would end above the underarm" : "") + "; its hem, "
                 + cut.edge(EdgeNames.HEM).length().text() + " round, is square to the underarm edges");
         Point middle = sleeve.path(EdgeNames.CAP_FRONT).start();
         return new Reshaped(

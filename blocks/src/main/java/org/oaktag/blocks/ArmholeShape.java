@@ -19,7 +19,7 @@ import org.oaktag.geometry.Vector;
  *
  * <p>The upper part is hollow only where the lines along which it leaves and arrives meet between its ends: the pitch
  * point must lie inside the shoulder point, but by no more than {@link #mostInside}. The handles of either
- * part are those that give the greatest least radius for its ends: under the arm some 0.65 to 0.78 of the run.
+ * part are those that come near to the greatest least radius for its ends: under the arm 0.67 of the run or more.
  */
 public final class ArmholeShape {
 
@@ -38,12 +38,19 @@ public final class ArmholeShape {
     private static final double LONG_HANDLE_FALL = 0.74;
     private static final double BENT_HANDLE = 0.36;
 
-    /** The upright handle of the lower part, as a share of its drop, falls with run over drop; found by trying them all. */
-    private static final double FALL_AT_NO_RUN = 0.946;
+    /**
+     * Where run and drop of the lower part are as one to two, the handle on the longer of them is this share of it and that
+     * on the shorter the whole; found by trying them all.
+     */
+    private static final double LONG_AT_HALF = 0.386;
 
-    private static final double FALL_BY_RUN = 1.12;
-    private static final double LEAST_FALL = 0.2;
-    private static final double MOST_FALL = 0.7;
+    /** By how much the share on the longer one grows as the shorter one becomes less; it is no more than the most. */
+    private static final double LONG_RISE = 1.12;
+
+    private static final double MOST_LONG = 0.7;
+
+    /** The share of both handles where run and drop are equal: near enough a quarter of a circle. */
+    private static final double ROUND = 0.555;
 
     private static final Vector DOWN = Vector.of(0, 1);
 
@@ -109,7 +116,17 @@ public final class ArmholeShape {
         double run = (underarm.x() - pitch.x()) / -intoArmhole.x();
         Point corner = underarm.plus(intoArmhole.times(run));
         double drop = corner.y() - pitch.y();
-        double fall = Math.min(Math.max(FALL_AT_NO_RUN - FALL_BY_RUN * run / drop, LEAST_FALL), MOST_FALL);
-        return new Cubic(pitch, pitch.plus(DOWN.times(fall * drop)), corner, underarm);
+        double slim = Math.min(run, drop) / Math.max(run, drop);
+        double alongLonger = alongLonger(slim);
+        double alongShorter = 1 - (1 - ROUND) * Math.max(0, 2 * slim - 1);
+        double down = run > drop ? alongShorter : alongLonger;
+        double out = run > drop ? alongLonger : alongShorter;
+        return new Cubic(pitch, pitch.plus(DOWN.times(down * drop)), underarm.lerp(corner, out), underarm);
+    }
+
+    private static double alongLonger(double slim) {
+        return slim < 0.5
+                ? Math.min(MOST_LONG, LONG_AT_HALF + LONG_RISE * (0.5 - slim))
+                : LONG_AT_HALF + (ROUND - LONG_AT_HALF) * (2 * slim - 1);
     }
 }

@@ -10,9 +10,9 @@ import org.oaktag.garment.Seam;
 import org.oaktag.measure.Length;
 
 /**
- * Sets a notch on both sides of every seam that has none, so placed that the seam cannot be mistaken for another: for edges
- * of like length that are not sewn to each other and have notches in like places. A seam whose own notches do not tell it gets
- * one more. Which seams get one does not depend on the size, so that nested sizes carry the same notches.
+ * Sets a notch on both sides of every seam that has none, so placed that it cannot be mistaken for another: an edge of like
+ * length that is not sewn to it and has a notch in a like place. Which seams get one does not depend on the size, so that
+ * nested sizes carry the same notches; a seam that its own notches do not tell from another is named.
  *
  * <pre>{@code
  * Garment told = top.adjust(notchSeams());   // no two seams can be mistaken for each other

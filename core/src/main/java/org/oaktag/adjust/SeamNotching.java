@@ -67,9 +67,8 @@ final class SeamNotching {
     }
 
     /**
-     * Sets a notch on every stretch that has none yet, and one more where those it has do not tell it, and returns how
-     * many. Whether a bare one gets its notch does not depend on lengths, so that a style carries the same notches in every
-     * size; only where they lie does.
+     * Sets a notch on every stretch that has none yet, and returns how many. Which ones get theirs does not depend on
+     * lengths, so that a style carries the same notches in every size; only where they lie does.
      *
      * @throws org.oaktag.PatternException if a side is too short for a notch that is needed
      */
@@ -80,7 +79,7 @@ final class SeamNotching {
             boolean isOfA = i < sides.ofA();
             if (sides.from().isPresent()
                     && stretch.hasRoom()
-                    && (notching.isBare(stretch) || !notching.isDistinct(stretch))
+                    && notching.isBare(stretch)
                     && (takesOver(stretch, isOfA) || hasNew(stretch, isOfA, sides.notch(set + 1)))) {
                 set++;
             }
