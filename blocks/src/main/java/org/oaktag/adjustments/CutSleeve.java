@@ -30,8 +30,9 @@ import org.oaktag.geometry.Point;
 import org.oaktag.measure.Length;
 
 /**
- * Cuts the sleeve off: to a share of its length from the top of the cap, but below the underarm, and so much more. The new hem is square to both
- * underarm edges, so that it runs on smoothly round the arm, and lies at that length over the middle of the sleeve.
+ * Cuts the sleeve off: to a share of its length from the top of the cap, but below the underarm, and so much more. The new
+ * hem is square to both underarm edges, so that it runs on smoothly round the arm, and lies at that length over the middle
+ * of the sleeve.
  *
  * <pre>{@code
  * Garment elbow = block.adjust(cutSleeve(cm(30)));

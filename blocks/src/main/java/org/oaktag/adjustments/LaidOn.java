@@ -33,15 +33,8 @@ record LaidOn(Name part, Path line, List<Point> corners) {
     /** Returns the shell with the marks in the place of any that it has for this part. */
     Piece on(Piece shell) {
         for (Point corner : corners) {
-            if (!shell.outline().contains(corner)
-                    && shell.outline().path().nearest(corner).distance() > ROUNDING) {
-                double past = shell.outline().path().nearest(corner).distance();
-                throw PatternException.of(
-                        part + " on the " + shell.name(),
-                        "must lie inside the piece",
-                        "a corner " + Length.mm(past).roundedUp().text() + " outside it",
-                        "make it smaller or move it");
-            }
+            checkInside(shell, corner, "a corner ");
+            checkInside(shell, hole(corner), "the hole at a corner ");
         }
         List<InnerLine> lines = new ArrayList<>(shell.lines());
         lines.removeIf(each -> each.name().equals(part));
@@ -53,6 +46,18 @@ record LaidOn(Name part, Path line, List<Point> corners) {
             marks.add(new Mark(names().get(i), Mark.Use.DRILL, hole(corners.get(i))));
         }
         return shell.withLines(lines).withMarks(marks);
+    }
+
+    /** Refuses a point that lies beside the shell or in a dart of it. */
+    private void checkInside(Piece shell, Point point, String what) {
+        double past = shell.outline().path().nearest(point).distance();
+        if (!shell.outline().contains(point) && past > ROUNDING) {
+            throw PatternException.of(
+                    part + " on the " + shell.name(),
+                    "must lie inside the piece",
+                    what + Length.mm(past).roundedUp().text() + " outside it",
+                    "make it smaller or move it");
+        }
     }
 
     /** Returns the point inside a corner, on the line that halves it. */

@@ -9,7 +9,7 @@ import java.util.Locale;
  * hangs; one above it binds when the arm is raised. Immutable.
  *
  * <pre>{@code
- * CapBand band = CapBand.setIn();
+ * CapBand band = CapBand.ofSetIn();
  * band.least();   // = 0.58
  * CapBand.dropped(60).most();   // = 0.6
  * }</pre>
@@ -33,7 +33,7 @@ public record CapBand(double least, double most) {
     private static final double FULLY_DROPPED = 60;
 
     /** Returns the band of a sleeve set in at the shoulder point. */
-    public static CapBand setIn() {
+    public static CapBand ofSetIn() {
         return new CapBand(SET_IN_LEAST, SET_IN_MOST);
     }
 

@@ -27,8 +27,8 @@ import org.oaktag.geometry.Path;
 /** Puts the seams of a garment in order, after what is laid on and before the hems. Used once, by one thread. */
 final class Sequence {
 
-    /** How far a mark of a placement line may lie off it through rounding, mm. */
-    private static final double ON_LINE = 1e-6;
+    /** Holes are drilled 4 mm inside the corners of what is laid on, so that it covers them. */
+    private static final double BESIDE_LINE = 4 + 1e-6;
 
     private final Garment garment;
     private final Glue glue;
@@ -163,7 +163,7 @@ final class Sequence {
 
     private static List<Name> marksOn(Path line, Piece shell) {
         return shell.marks().stream()
-                .filter(mark -> line.nearest(mark.point()).distance() < ON_LINE)
+                .filter(mark -> line.nearest(mark.point()).distance() <= BESIDE_LINE)
                 .map(Mark::name)
                 .toList();
     }

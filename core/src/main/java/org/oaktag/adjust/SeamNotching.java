@@ -80,7 +80,7 @@ final class SeamNotching {
             if (sides.from().isPresent()
                     && stretch.hasRoom()
                     && notching.isBare(stretch)
-                    && (takesOver(stretch, isOfA) || hasNew(stretch, isOfA, sides.notch(set + 1)))) {
+                    && (takesOver(stretch, isOfA) || hasNew(stretch, isOfA, freeName()))) {
                 set++;
             }
         }
@@ -106,6 +106,15 @@ final class SeamNotching {
             }
         }
         return !taken.isEmpty() && notching.setIfTold(sides, stretch.piece(), taken);
+    }
+
+    /** The name of the first notch of the seam that neither side has: notches that bear one name are sewn together. */
+    private Name freeName() {
+        int number = 1;
+        while (hasNotch(sides.a(), sides.notch(number)) || hasNotch(sides.b(), sides.notch(number))) {
+            number++;
+        }
+        return sides.notch(number);
     }
 
     private boolean hasNotch(LaidSide side, Name name) {

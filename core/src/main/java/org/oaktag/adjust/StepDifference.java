@@ -11,7 +11,7 @@ import java.util.stream.Collectors;
  * <pre>{@code
  * Recipe looser = recipe.withAmount("lower the armhole", "by", mm(20));
  * StepDifference difference = RecipeComparison.of(recipe, looser).get(0);
- * String line = difference.toString();   // = changed, step 3: lower the armhole, by 12 mm to 20 mm
+ * String line = difference.toString();   // = changed, step 4: lower the armhole, by 12 mm to 20 mm
  * }</pre>
  */
 public sealed interface StepDifference {

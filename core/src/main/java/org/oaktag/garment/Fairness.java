@@ -17,7 +17,7 @@ import org.oaktag.measure.Angle;
  *
  * <pre>{@code
  * Fairness armhole = Fairness.of(block.piece(FRONT), ARMHOLE);
- * armhole.changes();       // = 0, one hollow from the shoulder to the side
+ * armhole.changes();       // = 0
  * armhole.leastRadius();   // in mm
  * }</pre>
  *

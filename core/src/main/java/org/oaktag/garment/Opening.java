@@ -80,6 +80,7 @@ public record Opening(Name name, Way way, Name body, String part, List<Name> rin
      * empty where the garment lacks all of its rings.
      */
     public Optional<Passage> around(Garment garment, Length mustPass) {
+        Objects.requireNonNull(mustPass, "mustPass");
         Optional<Passage> narrowest = Optional.empty();
         for (Name ring : rings) {
             Optional<Passage> passage = passage(garment, ring, mustPass);

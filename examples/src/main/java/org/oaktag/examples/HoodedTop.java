@@ -77,7 +77,7 @@ public final class HoodedTop {
                 straightenSideSeams(),
                 lengthenBody(cm(4)),
                 fitCapToArmhole(mm(6)),
-                straightenSleeve(cm(22.5)),
+                straightenSleeve(cm(23.2)),
                 ribCuff(cm(7), RIB),
                 splitSleeve(cm(7), CONTRAST),
                 frontPouch(cm(34), cm(23)).keptOffSides(cm(4)),

@@ -26,7 +26,7 @@ final class Stage {
     private static final double DESK = 0.6;
 
     private static final double PHONE = 1.5;
-    private static final double SHEET = 0.4;
+    private static final double SHEET = 0.36;
 
     private static final double GROWTH = 1.02;
 

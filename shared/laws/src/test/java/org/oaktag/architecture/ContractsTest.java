@@ -53,6 +53,8 @@ class ContractsTest {
                 .and()
                 .doNotHaveFullName(Garment.class.getName() + ".taken")
                 .and()
+                .doNotHaveFullName(Garment.class.getName() + ".fit")
+                .and()
                 .doNotHaveFullName(Path.class.getName() + ".lengths")
                 .should()
                 .beFinal()

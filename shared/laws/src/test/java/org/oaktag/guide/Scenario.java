@@ -47,9 +47,11 @@ public abstract class Scenario {
     protected final List<BodyMeasurements> crew = List.of(mira, juno, teo);
     protected final BodyMeasurements body = mira;
 
-    protected final Cloth shell = Cloth.knit("brushed fleece, night blue", percent(45));
-    protected final Cloth contrast =
-            Cloth.knit("brushed fleece, amber", percent(45)).as(Cloth.CONTRAST);
+    protected final Cloth shell =
+            Cloth.knit("brushed fleece, night blue", percent(45)).weighing(Cloth.Weight.HEAVY);
+    protected final Cloth contrast = Cloth.knit("brushed fleece, amber", percent(45))
+            .weighing(Cloth.Weight.HEAVY)
+            .as(Cloth.CONTRAST);
     protected final Cloth lining =
             Cloth.knit("single jersey, cream", percent(60)).as(Cloth.LINING);
     protected final Cloth rib = Cloth.rib("2 x 2 rib, dark blue", percent(90));

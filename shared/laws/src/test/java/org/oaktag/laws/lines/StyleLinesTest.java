@@ -39,17 +39,26 @@ class StyleLinesTest {
         return Stream.concat(Wardrobe.of(name -> any).stream().map(GalleryStyle::style), Stream.of(HoodedTop.style()));
     }
 
-    /** No allowance lies flat round a neckline of less than 12 mm, none round an armhole of less than 14 (common practice). */
+    /**
+     * No allowance lies flat round a neckline of less than 12 mm, none round an armhole of less than 14 (common practice). Under
+     * two in a hundred of the adults of the survey fail any check of the fit with the styles that are shown.
+     */
     @ParameterizedTest
     @MethodSource("styles")
-    void every_neckline_and_armhole_is_fair_or_a_caution_names_it(Style style) {
+    void every_line_is_fair_or_told_and_nearly_everyone_gets_into_every_style(Style style) {
+        List<String> unfit = new ArrayList<>();
         for (BodyMeasurements body : ADULTS) {
             Garment garment = style.on(body);
             for (Name piece : List.of(TopNames.FRONT, TopNames.BACK)) {
                 assertFairOrTold(garment, piece, EdgeNames.NECKLINE, 12);
                 assertFairOrTold(garment, piece, EdgeNames.ARMHOLE, 14);
             }
+            garment.fit().stream()
+                    .filter(Fit::isCaution)
+                    .findFirst()
+                    .ifPresent(fit -> unfit.add(body.name() + ": " + fit));
         }
+        assertThat(unfit).hasSizeLessThan((int) (MOST_UNFIT * ADULTS.size()));
     }
 
     private static void assertFairOrTold(Garment garment, Name name, Name edge, double least) {
@@ -66,26 +75,14 @@ class StyleLinesTest {
         }
     }
 
-    /** Under two in a hundred of the adults of the survey fail any check of the fit with the styles that are shown. */
-    @ParameterizedTest
-    @MethodSource("styles")
-    void nearly_everyone_gets_into_every_style_and_has_room_in_it(Style style) {
-        List<String> unfit = new ArrayList<>();
-        for (BodyMeasurements body : ADULTS) {
-            style.on(body).fit().stream()
-                    .filter(Fit::isCaution)
-                    .findFirst()
-                    .ifPresent(fit -> unfit.add(body.name() + ": " + fit));
-        }
-        assertThat(unfit).hasSizeLessThan((int) (MOST_UNFIT * ADULTS.size()));
-    }
-
+    /** On every fifth of the adults, as the notches take longest. */
     @ParameterizedTest
     @MethodSource("styles")
     void a_style_carries_the_same_notches_on_every_body(Style style) {
         Step notching = Finishes.notchSeams();
         Map<Set<String>, String> sets = new LinkedHashMap<>();
-        for (BodyMeasurements body : ADULTS.subList(0, ADULTS.size())) {
+        for (int i = 0; i < ADULTS.size(); i += 5) {
+            BodyMeasurements body = ADULTS.get(i);
             sets.putIfAbsent(notches(style.on(body).adjust(notching)), body.name());
         }
         assertThat(sets.values()).hasSize(1);

@@ -82,7 +82,7 @@ class OnceBrokenProperties {
                                 0.6 * block.finished(TopNames.SHOULDER_LENGTH).mm())
                         * 10)
                 / 10.0;
-        Garment boat = block.adjust(boatNeckline(mm(left), mm(30)));
+        Garment boat = block.adjust(boatNeckline(mm(left), mm(45)));
         double most = mostTold(boat, left);
         // The front quotes its own end, and the back, which is tried after it, may leave less.
         double both = fits(boat, most) ? most : mostTold(boat, most);
