@@ -23,8 +23,7 @@ class RaglanTop {
         var rib = Cloth.rib("2 x 2 rib", percent(90));
 
         Garment raglan = KnitTop.draft(oskar, Ease.standard(), jersey).titled("Raglan top")
-                .adjust(widenNeckline(cm(2.5)))
-                .adjust(lowerFrontNeckline(cm(2.5)))
+                .adjust(widenNeckline(cm(2.5))).adjust(lowerFrontNeckline(cm(2.5)))
                 .adjust(straightenSideSeams())
                 .adjust(taperSleeve(cm(24)))
                 .adjust(fitCapToArmhole(mm(4)))

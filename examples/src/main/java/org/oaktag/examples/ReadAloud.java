@@ -4,6 +4,7 @@ import static org.oaktag.adjustments.Armholes.lowerArmhole;
 import static org.oaktag.adjustments.Bands.hemBand;
 import static org.oaktag.adjustments.Bodies.straightenSideSeams;
 import static org.oaktag.adjustments.Hoods.hood;
+import static org.oaktag.adjustments.Necklines.lowerFrontNeckline;
 import static org.oaktag.adjustments.Necklines.widenNeckline;
 import static org.oaktag.adjustments.Shoulders.dropShoulder;
 import static org.oaktag.adjustments.Sleeves.fitCapToArmhole;
@@ -46,12 +47,13 @@ public final class ReadAloud {
 
         Garment block = KnitTop.draft(body, Ease.standard(), Cloth.knit("brushed fleece", percent(45)));
 
-        Garment top = block.adjust(widenNeckline(mm(8)))
+        Garment top = block.adjust(widenNeckline(mm(20)))
+                .adjust(lowerFrontNeckline(mm(25)))
                 .adjust(dropShoulder(mm(25)))
                 .adjust(lowerArmhole(mm(12)))
                 .adjust(straightenSideSeams())
                 .adjust(fitCapToArmhole(mm(6)))
-                .adjust(straightenSleeve())
+                .adjust(straightenSleeve(cm(23.2)))
                 .adjust(hemBand(cm(6), cm(3)))
                 .adjust(hood(HoodShape.threePanel()).lapped(cm(5)));
 

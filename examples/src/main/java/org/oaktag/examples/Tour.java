@@ -5,6 +5,7 @@ import static org.oaktag.adjustments.Bands.hemBand;
 import static org.oaktag.adjustments.Bands.ribCuff;
 import static org.oaktag.adjustments.Bodies.straightenSideSeams;
 import static org.oaktag.adjustments.Hoods.hood;
+import static org.oaktag.adjustments.Necklines.lowerFrontNeckline;
 import static org.oaktag.adjustments.Necklines.widenNeckline;
 import static org.oaktag.adjustments.Shoulders.dropShoulder;
 import static org.oaktag.adjustments.Sleeves.fitCapToArmhole;
@@ -87,7 +88,8 @@ public final class Tour {
 
     /** Returns the block loosened: its neckline, shoulder, armhole and side. */
     static Garment loosened(Garment block) {
-        return block.adjust(widenNeckline(mm(8)))
+        return block.adjust(widenNeckline(mm(20)))
+                .adjust(lowerFrontNeckline(mm(25)))
                 .adjust(dropShoulder(mm(25)))
                 .adjust(lowerArmhole(mm(12)))
                 .adjust(straightenSideSeams());
@@ -102,7 +104,7 @@ public final class Tour {
 
     /** Returns the garment with its cap fitted again and its sleeve straight. */
     static Garment fitted(Garment loosened) {
-        return loosened.adjust(fitCapToArmhole(mm(6))).adjust(straightenSleeve());
+        return loosened.adjust(fitCapToArmhole(mm(6))).adjust(straightenSleeve(cm(23.2)));
     }
 
     /** Returns the garment with its bands, its cuffs and its hood. */
@@ -122,12 +124,13 @@ public final class Tour {
     static Recipe recipe() {
         return Recipe.of(
                 "hooded top",
-                widenNeckline(mm(8)),
+                widenNeckline(mm(20)),
+                lowerFrontNeckline(mm(25)),
                 dropShoulder(mm(25)),
                 lowerArmhole(mm(12)),
                 straightenSideSeams(),
                 fitCapToArmhole(mm(6)),
-                straightenSleeve(),
+                straightenSleeve(cm(23.2)),
                 hemBand(cm(6), cm(3)),
                 ribCuff(cm(7), RIB),
                 hood(HoodShape.threePanel()).lapped(cm(5)));

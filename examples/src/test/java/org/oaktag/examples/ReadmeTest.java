@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 class ReadmeTest {
 
     private static final Map<String, String> PICTURES =
-            Map.of("flat.svg", "flat.svg", "step-06.svg", "steps/06-fit-the-sleeve-cap-to-the-armhole.svg");
+            Map.of("flat.svg", "flat.svg", "step-07.svg", "steps/07-fit-the-sleeve-cap-to-the-armhole.svg");
 
     private static final Path ROOT = root();
 
@@ -49,7 +49,7 @@ class ReadmeTest {
 
     private static List<String> quotedAccount() throws IOException {
         try (Stream<String> lines = Files.lines(ROOT.resolve("README.md"))) {
-            return lines.dropWhile(line -> !line.startsWith("   6  fit the sleeve cap"))
+            return lines.dropWhile(line -> !line.startsWith("   7  fit the sleeve cap"))
                     .takeWhile(line -> !line.startsWith("```"))
                     .toList();
         }

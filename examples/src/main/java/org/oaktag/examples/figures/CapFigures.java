@@ -86,13 +86,14 @@ final class CapFigures {
                     .dot(armhole.end());
             sketch.text("shoulder point", armhole.start(), 3, -2, Align.START);
             sketch.text("pitch point", ArmholeShape.pitch(armhole), -3, 0, Align.END);
-            sketch.text("turned 50°", scoop.start(), -3, 3, Align.END);
+            sketch.text("notch", scoop.start(), -3, 3, Align.END);
             sketch.text("underarm point", armhole.end(), 3, 0, Align.START);
             sketch.text(name + " armhole " + mm(armhole.length()).text(), armhole.end(), -6, 16, Align.MIDDLE);
-            sketch.text("of it under the arm " + mm(notch).text(), armhole.end(), -6, 22, Align.MIDDLE);
+            sketch.text("of it below the notch " + mm(notch).text(), armhole.end(), -6, 22, Align.MIDDLE);
             right += 105;
         }
-        return sketch.sheet("The armhole", "Back and front armhole; the part that the cap will repeat is wide.");
+        return sketch.sheet(
+                "The armhole", "Back and front armhole; the part below the notch, under which no ease lies, is wide.");
     }
 
     private double notch(Name half) {

@@ -34,10 +34,14 @@ class ScaleTest {
     /** A curve parallel to another is drawn to a tolerance in millimetres, which is not scaled. */
     private static final double PARALLEL = 0.01;
 
-    private static final List<String> PARALLELS = List.of("inset neckline", "face neckline", "separate facing");
+    private static final List<String> PARALLELS =
+            List.of("inset neckline", "face neckline", "separate facing", "ease dart");
 
     /** The kinds with a rule that has a length of its own, each with that length. */
     private static final Map<String, String> OWN_LENGTHS = Map.of(
+            "fit cap", "how far past the shoulder point of the body its band is that of a dropped shoulder",
+            "front pouch", "how far inside its corner a hole is drilled",
+            "patch pocket", "how far inside its corner a hole is drilled",
             "split body", "how near in length a seam is that the notch must tell it from",
             "shape waist", "the back waist length of the body",
             "lengthen at line", "the back waist length of the body",
