@@ -70,8 +70,8 @@ public final class HoodedTop {
         FitHood hood = hood(HoodShape.threePanel()).lapped(cm(5));
         return Recipe.of(
                 "night crew hooded top",
-                widenNeckline(mm(20)),
-                lowerFrontNeckline(mm(25)),
+                widenNeckline(mm(22)),
+                lowerFrontNeckline(mm(30)),
                 dropShoulder(mm(25)),
                 lowerArmhole(mm(12)),
                 straightenSideSeams(),

@@ -47,8 +47,8 @@ public final class ReadAloud {
 
         Garment block = KnitTop.draft(body, Ease.standard(), Cloth.knit("brushed fleece", percent(45)));
 
-        Garment top = block.adjust(widenNeckline(mm(20)))
-                .adjust(lowerFrontNeckline(mm(25)))
+        Garment top = block.adjust(widenNeckline(mm(22)))
+                .adjust(lowerFrontNeckline(mm(30)))
                 .adjust(dropShoulder(mm(25)))
                 .adjust(lowerArmhole(mm(12)))
                 .adjust(straightenSideSeams())

@@ -88,8 +88,8 @@ public final class Tour {
 
     /** Returns the block loosened: its neckline, shoulder, armhole and side. */
     static Garment loosened(Garment block) {
-        return block.adjust(widenNeckline(mm(20)))
-                .adjust(lowerFrontNeckline(mm(25)))
+        return block.adjust(widenNeckline(mm(22)))
+                .adjust(lowerFrontNeckline(mm(30)))
                 .adjust(dropShoulder(mm(25)))
                 .adjust(lowerArmhole(mm(12)))
                 .adjust(straightenSideSeams());
@@ -124,8 +124,8 @@ public final class Tour {
     static Recipe recipe() {
         return Recipe.of(
                 "hooded top",
-                widenNeckline(mm(20)),
-                lowerFrontNeckline(mm(25)),
+                widenNeckline(mm(22)),
+                lowerFrontNeckline(mm(30)),
                 dropShoulder(mm(25)),
                 lowerArmhole(mm(12)),
                 straightenSideSeams(),

@@ -138,7 +138,7 @@ class DraftManyTest {
         refused(json.replace("widen neckline", "widen neklin"), "did you mean 'widen neckline'?");
         refused(json.replace("along_mm", "along_cm"), "did you mean 'along_mm'?");
         refused(json.replace("\"title\"", "\"titles\""), "did you mean 'title'?");
-        refused(json.replace("\"along_mm\": 20", "\"along_mm\": \"20\""), "a number");
+        refused(json.replace("\"along_mm\": 22", "\"along_mm\": \"22\""), "a number");
         refused(json + "{}", "JSON");
     }
 

@@ -31,6 +31,8 @@ import org.oaktag.measure.Length;
 final class CapFigures {
 
     private static final Length EASE = mm(6);
+    private static final double SMALL_STEP = 0.5;
+    private static final double EXACT = 1e-6;
     private static final double HEIGHT = 110;
     private static final double[] HEIGHTS = {70, 90, 110, 130};
     private static final double STUB = 60;
@@ -113,22 +115,32 @@ final class CapFigures {
         Path capFront = edge(fitted, TopNames.SLEEVE, EdgeNames.CAP_FRONT);
         Path capBack = edge(fitted, TopNames.SLEEVE, EdgeNames.CAP_BACK);
         sketch.line(LineType.SEAM, capBack).line(LineType.SEAM, capFront);
-        sketch.before(laid(edge(opened, TopNames.FRONT, EdgeNames.ARMHOLE), capFront.end(), false));
-        sketch.before(laid(edge(opened, TopNames.BACK, EdgeNames.ARMHOLE), capBack.start(), true));
+        Path laidFront = laid(edge(opened, TopNames.FRONT, EdgeNames.ARMHOLE), capFront.end(), false);
+        Path laidBack = laid(edge(opened, TopNames.BACK, EdgeNames.ARMHOLE), capBack.start(), true);
+        sketch.before(laidFront).before(laidBack);
         double front = notch(EdgeNames.CAP_FRONT);
         double back = notch(EdgeNames.CAP_BACK);
-        sketch.subject(capFront.sub(capFront.length() - front, capFront.length()));
-        sketch.subject(capBack.sub(0, back));
+        sketch.subject(capFront.reversed().sub(0, copied(capFront.reversed(), laidFront)));
+        sketch.subject(capBack.sub(0, copied(capBack, laidBack)));
         Point topFront = capFront.pointAt(capFront.length() - front);
         Point topBack = capBack.pointAt(back);
         sketch.dot(topFront).dot(topBack);
-        sketch.text("front notch", topFront, 4, 2, Align.START);
-        sketch.text("back notch", topBack, -4, 2, Align.END);
-        sketch.text("front armhole", capFront.end(), -14, -58, Align.START);
-        sketch.text("back armhole", capBack.start(), 14, -58, Align.END);
+        sketch.text("front notch", topFront, -4, 4, Align.END);
+        sketch.text("back notch", topBack, 4, 4, Align.START);
+        sketch.text("front armhole", capFront.end(), -11, -58, Align.START);
+        sketch.text("back armhole", capBack.start(), 11, -58, Align.END);
         return sketch.sheet(
                 "The underarm curves",
-                "The armholes, dashed, laid on the cap: up to the notches the cap is the armhole's own curve.");
+                "The armholes, dashed, laid on the cap: where it is wide, the cap is the armhole's own curve.");
+    }
+
+    /** How far from its underarm point a cap lies on the armhole that is laid on it. */
+    private static double copied(Path cap, Path armhole) {
+        double along = 0;
+        while (armhole.nearest(cap.pointAt(along + SMALL_STEP)).distance() < EXACT) {
+            along += SMALL_STEP;
+        }
+        return along;
     }
 
     /** Places an armhole with its underarm point there and level, as the cap has it. */
