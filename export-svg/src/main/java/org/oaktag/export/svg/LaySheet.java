@@ -37,6 +37,9 @@ import org.oaktag.lay.Spread;
 /** The pieces of one cloth on it, reduced: the cloth runs from left to right, its left selvage or its fold below. */
 final class LaySheet {
 
+    /** How far a plate reaches past its lettering on both sides, mm. */
+    private static final double BESIDE_TEXT = 0.6;
+
     private static final double TABLE_WIDTH = 104;
     private static final double BETWEEN = 22;
     private static final double FOOT = 22;
@@ -184,7 +187,9 @@ final class LaySheet {
 
     /** Lettering is read on a white plate, however dark the cloth is. */
     private void draw(Label label, LaidPiece piece) {
-        List<Point> corners = new ArrayList<>(label.text.corners());
+        Box text = label.text;
+        Box plate = new Box(text.center(), text.width() + 2 * BESIDE_TEXT, text.height(), text.angle());
+        List<Point> corners = new ArrayList<>(plate.corners());
         corners.add(corners.get(0));
         page.figure().add(new Fill(Colours.PAPER, Path.polyline(corners.toArray(new Point[0]))));
         page.figure().add(label.block.in(label.text));
