@@ -31,7 +31,7 @@ class HistoryTest {
                 .filter(moved -> moved.quantity().equals("shoulder length"))
                 .findFirst()
                 .orElseThrow();
-        assertThat(shoulder.by().orElseThrow().mm()).isCloseTo(-20, within(1e-6));
+        assertThat(shoulder.by().orElseThrow().mm()).isCloseTo(-22, within(1e-6));
         assertThatThrownBy(() -> history.change("widen the neckliene"))
                 .isInstanceOf(PatternException.class)
                 .hasMessageContaining("did you mean 'widen the neckline'?");

@@ -86,7 +86,7 @@ class RecipeTest {
                 .adding(lowerBackNeckline(mm(5)));
         assertThat(RecipeComparison.of(HOODED, other).stream().map(StepDifference::toString))
                 .containsExactly(
-                        "changed, step 1: widen the neckline, along 20 mm to 12 mm",
+                        "changed, step 1: widen the neckline, along 22 mm to 12 mm",
                         "moved from step 4 to step 2: lower the armhole",
                         "added as step 15: lower the back neckline",
                         "left out, step 14: line the hood");

@@ -103,10 +103,10 @@ class SchemaTest {
             "title"                     | "titles"
             "step": "widen neckline"    | "step": "widen neklin"
             "step": "widen neckline",   | ``
-            "along_mm": 20              | "along_mm": "20"
-            "along_mm": 20              | "along_mm": null
-            "along_mm": 20              | "along_cm": 2
-            "along_mm": 20              | "along_mm": 20, "depth_mm": 3
+            "along_mm": 22              | "along_mm": "22"
+            "along_mm": 22              | "along_mm": null
+            "along_mm": 22              | "along_cm": 2
+            "along_mm": 22              | "along_mm": 22, "depth_mm": 3
             "sleeve_follows": false     | "sleeve_follows": 0
             "knit top"                  | "knit tops"
             "stretch_percent": 45       | "stretch": 45
