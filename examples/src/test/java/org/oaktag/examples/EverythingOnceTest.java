@@ -79,11 +79,12 @@ class EverythingOnceTest {
         List<String> laid = new ArrayList<>();
         String label = "";
         for (SvgReader.Lettering line : SvgReader.read(file(lay)).lettering()) {
-            if (line.text().matches("\\d+(\\.|  .*)")) {
+            if (line.text().matches("\\d+(\\.|  ).*")) {
                 label = line.text().replaceFirst("\\D.*", "");
             }
-            if (line.text().matches("opened out|as drawn|mirrored|on the fold|through both layers")) {
-                laid.add(label + " " + line.text());
+            String last = line.text().replaceFirst("\\d+\\.  ", "");
+            if (last.matches("opened out|as drawn|mirrored|on the fold|through both layers")) {
+                laid.add(label + " " + last);
             }
         }
         return laid;

@@ -181,7 +181,7 @@ final class LaySheet {
                 TextBlock.of(name, Font.SMALL).above(hand),
                 TextBlock.wrapped(name, Font.SMALL, 30).above(hand),
                 TextBlock.of(name, Font.SMALL),
-                TextBlock.of(number + ".", Font.SMALL).above(hand),
+                TextBlock.of(number + ".  " + hand(piece), Font.SMALL),
                 // The dot tells a 6 from a 9 that is read from the wrong side.
                 TextBlock.of(number + ".", Font.SMALL));
     }
