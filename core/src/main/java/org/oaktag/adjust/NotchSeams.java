@@ -80,14 +80,12 @@ public record NotchSeams() implements Step {
             }
         }
         for (SeamNotching seam : each) {
-            if (seam.lacksNotch() || !seam.isDistinct()) {
-                int set = seam.tellApart();
-                if (set > 0) {
-                    told.add(seam.name() + (set > 1 ? " (" + set + ")" : ""));
-                }
-                if (!seam.isDistinct()) {
-                    notes.add(Note.done("no notch tells '" + seam.name() + "' from every other seam: mark it by hand"));
-                }
+            int set = seam.tellApart();
+            if (set > 0) {
+                told.add(seam.name() + (set > 1 ? " (" + set + ")" : ""));
+            }
+            if (!seam.isDistinct()) {
+                notes.add(Note.done("no notch tells '" + seam.name() + "' from every other seam: mark it by hand"));
             }
         }
         folded.forEach(notching::carry);

@@ -45,12 +45,6 @@ final class SeamNotching {
         return set;
     }
 
-    /** Tells whether some stretch has no notch yet, though there is room for one. */
-    boolean lacksNotch() {
-        return sides.from().isPresent()
-                && sides.stretches().stream().anyMatch(stretch -> stretch.hasRoom() && notching.isBare(stretch));
-    }
-
     /** Tells whether no stretch of the seam could be taken for one to which the others are not sewn. */
     boolean isDistinct() {
         for (Stretch stretch : sides.stretches()) {
