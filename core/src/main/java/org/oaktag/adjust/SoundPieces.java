@@ -32,14 +32,14 @@ final class SoundPieces {
             if (!Comparison.hasEdgesOf(old, piece)) {
                 Outline outline = piece.outline();
                 requireSound(step, piece, outline);
+                Piece sound = withMarksInside(piece, outline, notes);
                 if (!PartGrain.isWithin(piece.grainline(), outline)) {
-                    Piece inside = piece.withGrainline(PartGrain.of(piece.grainline(), outline));
-                    garment = garment.withPiece(withMarksInside(inside, outline, notes));
+                    sound = sound.withGrainline(PartGrain.of(piece.grainline(), outline));
                     old.ifPresent(was -> notes.add(Note.done(
                             "the grainline of the " + piece.name() + " is drawn where it lies inside the piece")));
-                } else if (!piece.marks().isEmpty()
-                        && !marksBeside(piece, outline).isEmpty()) {
-                    garment = garment.withPiece(withMarksInside(piece, outline, notes));
+                }
+                if (!sound.equals(piece)) {
+                    garment = garment.withPiece(sound);
                 }
             }
         }
@@ -62,14 +62,13 @@ final class SoundPieces {
                 && outline.selfCrossings().stream().anyMatch(each -> each.kind() != Crossing.Kind.TOUCH);
     }
 
-    private static List<Mark> marksBeside(Piece piece, Outline outline) {
-        return piece.marks().stream()
+    private static Piece withMarksInside(Piece piece, Outline outline, List<Note> notes) {
+        List<Mark> beside = piece.marks().stream()
                 .filter(mark -> !outline.contains(mark.point()))
                 .toList();
-    }
-
-    private static Piece withMarksInside(Piece piece, Outline outline, List<Note> notes) {
-        List<Mark> beside = marksBeside(piece, outline);
+        if (beside.isEmpty()) {
+            return piece;
+        }
         beside.forEach(mark -> notes.add(Note.caution("the mark '" + mark.name() + "' would lie beside the "
                 + piece.name() + " and is left out: take the step anew that set it")));
         return piece.withMarks(
