@@ -237,16 +237,16 @@ public record RibCuff(Length depth, Cloth rib, Optional<Length> girth, boolean b
                         : "the sleeve is cut " + (givesWay.mm() < 0 ? "longer by " : "shorter by ")
                                 + Length.mm(Math.abs(givesWay.mm())).text() + " for the cuff's " + depth.text() + ": "
                                 + reach));
-        Cloth gathered = cuffed.piece(sleeveName(cuffed)).cloth();
-        if (ratio > gathered.mostGathers() + ROUNDING) {
+        Cloth.Weight weight = cuffed.piece(sleeveName(cuffed)).cloth().gathersAs();
+        if (ratio > weight.mostGathers() + ROUNDING) {
             notes.add(Note.caution(String.format(
                     Locale.ROOT,
                     "the sleeve is gathered %.2f to 1: in a cloth of %s weight more than %.1f to 1 lies in folds (common"
                             + " practice); straighten the sleeve to a hem of %s at the most",
                     ratio,
-                    gathered.weight().orElse(Cloth.Weight.MEDIUM).label(),
-                    gathered.mostGathers(),
-                    around.times(gathered.mostGathers()).roundedDown().text())));
+                    weight.label(),
+                    weight.mostGathers(),
+                    around.times(weight.mostGathers()).roundedDown().text())));
         }
         if (!cuffed.wearer().measures().containsKey(BodyMeasure.HAND_GIRTH_WITH_THUMB.asName())) {
             notes.add(Note.caution("the hand was not measured: try whether it goes through the cuff"));

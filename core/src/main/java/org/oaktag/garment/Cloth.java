@@ -19,7 +19,7 @@ import org.oaktag.measure.Percent;
  *     {@code rib} ...
  * @param description the maker's own words for it; free text
  * @param stretch how far it stretches across the body, (stretched - rest) / rest; 0 for a woven
- * @param weight how heavy it is, if the maker says; see {@link #mostGathers}
+ * @param weight how heavy it is, if the maker says; see {@link #gathersAs}
  */
 public record Cloth(Name use, String description, Percent stretch, Optional<Weight> weight) {
 
@@ -109,12 +109,9 @@ public record Cloth(Name use, String description, Percent stretch, Optional<Weig
         return new Cloth(use, description, stretch, Optional.of(other));
     }
 
-    /**
-     * Returns how many times its finished length it is gathered at the most before it lies in folds; a cloth of which it is
-     * not said how heavy it is, as far as one of medium weight.
-     */
-    public double mostGathers() {
-        return weight.orElse(Weight.MEDIUM).mostGathers();
+    /** Returns the weight by which it is gathered: medium where it is not said how heavy it is. */
+    public Weight gathersAs() {
+        return weight.orElse(Weight.MEDIUM);
     }
 
     /** Returns the same cloth in another part: {@code knit("jersey", percent(30)).as(LINING)}. */
