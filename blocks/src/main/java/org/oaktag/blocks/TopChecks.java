@@ -111,18 +111,15 @@ public final class TopChecks {
             if (hip == null || waist == null || toWaist == null || toHip == null) {
                 return Optional.empty();
             }
-            return lowestHem(garment).flatMap(length -> {
-                double share = Math.min(1, length.minus(toWaist).mm() / toHip.mm());
-                Length girth = waist.plus(hip.minus(waist).times(share));
-                return share <= 0 ? Optional.empty() : fit(garment, girth, share < 1 ? "body at its level" : "hip");
-            });
-        }
-
-        private static Optional<Length> lowestHem(Garment garment) {
-            return garment.takeMeasures().stream()
-                    .filter(taken -> taken.measure().name().equals(TopNames.BACK_LENGTH))
-                    .findFirst()
-                    .flatMap(TakenMeasure::length);
+            return garment.findMeasure(TopNames.BACK_LENGTH)
+                    .flatMap(TakenMeasure::length)
+                    .flatMap(length -> {
+                        double share = Math.min(1, length.minus(toWaist).mm() / toHip.mm());
+                        Length girth = waist.plus(hip.minus(waist).times(share));
+                        return share <= 0
+                                ? Optional.empty()
+                                : fit(garment, girth, share < 1 ? "body at its level" : "hip");
+                    });
         }
 
         private static Optional<Fit> fit(Garment garment, Length girth, String part) {

@@ -285,6 +285,18 @@ public final class Garment {
     }
 
     /**
+     * Takes one finished measure, or returns empty if the garment has none of that name.
+     *
+     * @throws PatternException as {@link #takeMeasures()}
+     */
+    public Optional<TakenMeasure> findMeasure(Name name) {
+        Objects.requireNonNull(name, "name");
+        return takeMeasures().stream()
+                .filter(each -> each.measure().name().equals(name))
+                .findFirst();
+    }
+
+    /**
      * Takes every finished measure, taking over from an earlier garment those whose outlines are still the same.
      *
      * @param earlier a garment from which this one was made

@@ -94,14 +94,10 @@ public record Opening(Name name, Way way, Name body, String part, List<Name> rin
     }
 
     private Optional<Passage> passage(Garment garment, Name ring, Length mustPass) {
-        for (TakenMeasure taken : garment.takeMeasures()) {
-            if (taken.measure().name().equals(ring)) {
-                return taken.length()
+        return garment.findMeasure(ring)
+                .flatMap(taken -> taken.length()
                         .map(girth -> new Passage(
-                                ring.value(), girth, part, mustPass, stretch(garment, taken.measure()), way));
-            }
-        }
-        return Optional.empty();
+                                ring.value(), girth, part, mustPass, stretch(garment, taken.measure()), way)));
     }
 
     /** The stretch of the least stretchy cloth among what is measured and all that is sewn to it without being stretched. */

@@ -170,10 +170,7 @@ record ShownStyle(GalleryStyle style, Garment garment, List<Garment> sizes, Flat
     }
 
     private static Optional<Length> taken(Garment garment, Name measure) {
-        return garment.takeMeasures().stream()
-                .filter(each -> each.measure().name().equals(measure))
-                .findFirst()
-                .flatMap(TakenMeasure::length);
+        return garment.findMeasure(measure).flatMap(TakenMeasure::length);
     }
 
     private static String cm(Length length) {
