@@ -13,6 +13,7 @@ import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.SplitPiece;
 import org.oaktag.adjust.Step;
+import org.oaktag.blocks.SleeveEnd;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopPieces;
 import org.oaktag.blocks.Unknown;
@@ -141,7 +142,6 @@ public record CutSleeve(double share, Length further) implements Step {
     }
 
     private static Length place(Path downwards, double level) {
-        return Length.mm(Unknown.solve(along -> downwards.pointAt(along).y() - level, 0, downwards.length())
-                .orElse(downwards.length()));
+        return Length.mm(SleeveEnd.placeAt(downwards, level).orElse(downwards.length()));
     }
 }

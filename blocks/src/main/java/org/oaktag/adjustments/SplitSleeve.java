@@ -3,7 +3,6 @@ package org.oaktag.adjustments;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.OptionalDouble;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.LineAcross;
 import org.oaktag.adjust.Part;
@@ -11,9 +10,9 @@ import org.oaktag.adjust.Place;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.SplitPiece;
 import org.oaktag.adjust.Step;
+import org.oaktag.blocks.SleeveEnd;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopPieces;
-import org.oaktag.blocks.Unknown;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Dimension;
@@ -107,12 +106,12 @@ public record SplitSleeve(Length aboveHem, Cloth below) implements Step {
     }
 
     private static double place(Path downwards, double level) {
-        OptionalDouble place = Unknown.solve(along -> downwards.pointAt(along).y() - level, 0, downwards.length());
-        return place.orElseThrow(() -> PatternException.of(
-                "style line of the sleeve",
-                "must cross both underarm edges",
-                "a line at a level of " + Length.mm(level).text(),
-                "straighten the sleeve first"));
+        return SleeveEnd.placeAt(downwards, level)
+                .orElseThrow(() -> PatternException.of(
+                        "style line of the sleeve",
+                        "must cross both underarm edges",
+                        "a line at a level of " + Length.mm(level).text(),
+                        "straighten the sleeve first"));
     }
 
     /** Each part is closed by a seam of its own, so that either can be sewn, or given a cuff, first. */

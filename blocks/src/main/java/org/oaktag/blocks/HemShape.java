@@ -28,6 +28,17 @@ final class HemShape {
         return across * slope / (2 * downSide.y() + downSide.x() * slope);
     }
 
+    /**
+     * Returns how far the middle of an edge lies below its ends, where the edges that meet it on both sides are straight and
+     * it is square to them; negative where these lean inwards and the middle is higher.
+     *
+     * @param across from the middle to an end, in millimetres
+     * @param downSide the direction of the edge that ends there, downwards
+     */
+    static double sag(double across, Vector downSide) {
+        return across * downSide.x() / downSide.y() / 2;
+    }
+
     /** Draws the hem. */
     static Path draw(Point corner, Vector downSide, Point centre) {
         if (Math.abs(downSide.x()) <= LEVEL && corner.y() == centre.y()) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
@@ -82,11 +83,13 @@ public record SleeveEnd(Piece part) {
     public Piece cutOff(Length by) {
         Path front = part.path(EdgeNames.UNDERARM_FRONT);
         double level = front.end().y() - by.mm();
-        Path left = by.mm() < 0 ? front.then(onTo(front, level)) : front.sub(0, placeAt(front, level));
+        Path left = by.mm() < 0
+                ? front.then(onTo(front, level))
+                : front.sub(0, placeAt(front, level).orElse(front.length()));
         Vector down = left.endDirection();
-        double rise = (left.end().x() - middle()) * down.x() / down.y() / 2;
+        double sag = HemShape.sag(left.end().x() - middle(), down);
         Path half =
-                HemShape.draw(left.end(), down, Point.of(middle(), left.end().y() + rise));
+                HemShape.draw(left.end(), down, Point.of(middle(), left.end().y() + sag));
         return grained(withFront(left, half), half.bounds().maxY());
     }
 
@@ -96,9 +99,9 @@ public record SleeveEnd(Piece part) {
         return Path.of(new Line(downwards.end(), downwards.end().plus(down.times(along))));
     }
 
-    private static double placeAt(Path downwards, double level) {
-        return Unknown.solve(along -> downwards.pointAt(along).y() - level, 0, downwards.length())
-                .orElse(downwards.length());
+    /** Returns how far along an edge that runs downwards a level is reached, in mm, or empty where it is not. */
+    public static OptionalDouble placeAt(Path downwards, double level) {
+        return Unknown.solve(along -> downwards.pointAt(along).y() - level, 0, downwards.length());
     }
 
     /** Returns the piece with another lower edge; both underarm edges are redrawn to meet it. */
@@ -160,9 +163,9 @@ public record SleeveEnd(Piece part) {
     }
 
     private static Path squareHalf(Vector down, double half, double level, double middle) {
-        double rise = half * down.x() / down.y() / 2;
+        double sag = HemShape.sag(half, down);
         return HemShape.draw(
-                Point.of(middle + half, level - Math.max(0, rise)), down, Point.of(middle, level + Math.min(0, rise)));
+                Point.of(middle + half, level - Math.max(0, sag)), down, Point.of(middle, level + Math.min(0, sag)));
     }
 
     /** The piece with another underarm edge in front and half the lower edge, both mirrored to its back. */

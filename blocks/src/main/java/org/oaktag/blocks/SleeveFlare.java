@@ -51,7 +51,7 @@ record SleeveFlare(Optional<Path> kept, Point from, Vector direction, double lev
         double most = level - front.start().y() - LEAST_PART;
         OptionalDouble place = height.mm() < LEAST_PART || height.mm() > most
                 ? OptionalDouble.empty()
-                : Unknown.solve(along -> front.pointAt(along).y() - (level - height.mm()), 0, front.length());
+                : SleeveEnd.placeAt(front, level - height.mm());
         Path.Split split = front.splitAt(place.orElseThrow(() -> PatternException.of(
                 "flare of the sleeve",
                 "must begin above the hem and below the underarm points, "
@@ -107,7 +107,7 @@ record SleeveFlare(Optional<Path> kept, Point from, Vector direction, double lev
         Vector down = unraised.minus(bend).unit();
         boolean narrows = down.x() < 0;
         Point corner = narrows ? unraised : unraised.plus(down.times(-HemShape.raise(half, down)));
-        double atMiddle = narrows ? level + half * down.x() / down.y() / 2 : level;
+        double atMiddle = narrows ? level + HemShape.sag(half, down) : level;
         Path edge = Path.of(
                 half == from.x() - middle && direction.x() == 0
                         ? new Line(from, corner)
