@@ -3,6 +3,7 @@ package org.oaktag.adjustments;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.BiFunction;
 import java.util.function.DoubleFunction;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
@@ -44,22 +45,26 @@ final class FairLines {
      * @param amount the amount at a share, as text
      */
     static Reshaped told(Garment before, Reshaped done, Part part, DoubleFunction<String> amount) {
+        return told(before, done, (name, edge) -> "from " + amount.apply(from(part, name, edge)) + " on ");
+    }
+
+    /** Adds a caution for each line that was fair before a step without an amount and is not any more. */
+    static Reshaped told(Garment before, Reshaped done) {
+        return told(before, done, (name, edge) -> "");
+    }
+
+    private static Reshaped told(Garment before, Reshaped done, BiFunction<Name, Name, String> since) {
         List<Note> notes = new ArrayList<>(done.notes());
         for (Name name : TopBody.HALVES) {
             for (Name edge : List.of(EdgeNames.NECKLINE, EdgeNames.ARMHOLE)) {
                 if (moved(before, done.garment(), name, edge)
                         && !isFair(done.garment(), name, edge)
                         && isFair(before, name, edge)) {
-                    notes.add(caution(done.garment().piece(name), edge, amount.apply(from(part, name, edge))));
+                    notes.add(caution(done.garment().piece(name), edge, since.apply(name, edge)));
                 }
             }
         }
         return new Reshaped(done.garment(), notes, done.dimensions());
-    }
-
-    /** Adds a caution for each line that was fair before a step without an amount and is not any more. */
-    static Reshaped told(Garment before, Reshaped done) {
-        return told(before, done, share -> done.garment(), share -> "");
     }
 
     private static boolean moved(Garment before, Garment after, Name name, Name edge) {
@@ -102,7 +107,7 @@ final class FairLines {
         }
     }
 
-    private static Note caution(Piece piece, Name edge, String from) {
+    private static Note caution(Piece piece, Name edge, String since) {
         Fairness line = Fairness.of(piece, edge);
         String how = line.changes() > 0
                 ? "bends both ways"
@@ -110,7 +115,7 @@ final class FairLines {
         String helps = edge.equals(EdgeNames.NECKLINE)
                 ? "lower it at the centre"
                 : "lower the armhole, or give more ease at the bust";
-        return Note.caution((from.isEmpty() ? "" : "from " + from + " on ") + "the " + edge + " of the " + piece.name()
-                + " " + how + ", and no curve ruler lies to it: take the step by less, or " + helps);
+        return Note.caution(since + "the " + edge + " of the " + piece.name() + " " + how
+                + ", and no curve ruler lies to it: take the step by less, or " + helps);
     }
 }
