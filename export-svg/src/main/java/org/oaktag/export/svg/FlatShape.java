@@ -2,7 +2,6 @@ package org.oaktag.export.svg;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.oaktag.export.drawing.ClothPaint;
 import org.oaktag.export.drawing.Figure;
 import org.oaktag.export.drawing.Fill;
 import org.oaktag.export.drawing.LineType;
@@ -81,13 +80,7 @@ record FlatShape(Path outline, Cloth cloth, boolean inside, List<Path> seams, Ve
     }
 
     void draw(Figure figure, Cloths cloths) {
-        ClothPaint paint = cloths.of(cloth);
-        if (paint == ClothPaint.RIBBED) {
-            figure.add(new Fill(paint.colour(), outline));
-            drawnRibs().forEach(rib -> figure.add(Stroke.of(LineType.RIB, rib)));
-        } else {
-            figure.add(new Fill(paint.paint(), outline));
-        }
+        Ribs.fill(figure, outline, cloths.of(cloth), this::drawnRibs);
         if (inside) {
             figure.add(Fill.shade(outline));
         }

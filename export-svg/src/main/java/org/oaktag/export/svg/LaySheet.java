@@ -10,7 +10,6 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.oaktag.export.drawing.Box;
-import org.oaktag.export.drawing.ClothPaint;
 import org.oaktag.export.drawing.Colours;
 import org.oaktag.export.drawing.Figure;
 import org.oaktag.export.drawing.Fill;
@@ -128,13 +127,7 @@ final class LaySheet {
 
     private void piece(LaidPiece piece, Cloths cloths) {
         Outline outline = piece.outline().transformed(onPage);
-        ClothPaint paint = cloths.of(lay.cloth());
-        if (paint == ClothPaint.RIBBED) {
-            page.figure().add(new Fill(paint.colour(), outline.path()));
-            Ribs.along(outline.path(), up(piece)).forEach(rib -> page.figure().add(Stroke.of(LineType.RIB, rib)));
-        } else {
-            page.figure().add(new Fill(paint.paint(), outline.path()));
-        }
+        Ribs.fill(page.figure(), outline.path(), cloths.of(lay.cloth()), () -> Ribs.along(outline.path(), up(piece)));
         page.figure().add(Stroke.of(LineType.CUT, outline.path()));
         label(piece, outline);
     }

@@ -3,7 +3,12 @@ package org.oaktag.export.svg;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Supplier;
 import org.oaktag.export.drawing.ClothPaint;
+import org.oaktag.export.drawing.Figure;
+import org.oaktag.export.drawing.Fill;
+import org.oaktag.export.drawing.LineType;
+import org.oaktag.export.drawing.Stroke;
 import org.oaktag.geometry.Bounds;
 import org.oaktag.geometry.Crossings;
 import org.oaktag.geometry.Path;
@@ -23,6 +28,20 @@ final class Ribs {
     private static final double SHORTEST = 0.3;
 
     private Ribs() {}
+
+    /**
+     * Fills a shape with its paint; a ribbed one with its colour and its own ribs on it.
+     *
+     * @param ribs the ribs, asked for only where there are some
+     */
+    static void fill(Figure figure, Path outline, ClothPaint paint, Supplier<List<Path>> ribs) {
+        if (paint == ClothPaint.RIBBED) {
+            figure.add(new Fill(paint.colour(), outline));
+            ribs.get().forEach(rib -> figure.add(Stroke.of(LineType.RIB, rib)));
+        } else {
+            figure.add(new Fill(paint.paint(), outline));
+        }
+    }
 
     /** Returns straight ribs in a direction, as far as they run inside an outline. */
     static List<Path> along(Path outline, Vector wales) {
