@@ -24,9 +24,6 @@ import org.oaktag.measure.Length;
  */
 record LaidOn(Name part, Path line, List<Point> corners) {
 
-    /** How far inside its corner a hole is drilled, in millimetres: an eighth of an inch and the drill (common practice). */
-    private static final double HOLE = 4;
-
     /** How far a corner may lie outside through rounding, where the part ends on an edge, in millimetres. */
     private static final double ROUNDING = 1e-6;
 
@@ -67,7 +64,7 @@ record LaidOn(Name part, Path line, List<Point> corners) {
             Curve next = curves.get((i + 1) % curves.size());
             if (curves.get(i).end().equals(corner) && next.start().equals(corner)) {
                 Vector back = curves.get(i).directionAt(1).negated();
-                return corner.plus(back.plus(next.directionAt(0)).unit().times(HOLE));
+                return corner.plus(back.plus(next.directionAt(0)).unit().times(Mark.INSIDE_CORNER.mm()));
             }
         }
         throw new IllegalStateException("no corner of the " + part + " at " + corner);

@@ -27,8 +27,8 @@ import org.oaktag.geometry.Path;
 /** Puts the seams of a garment in order, after what is laid on and before the hems. Used once, by one thread. */
 final class Sequence {
 
-    /** Holes are drilled 4 mm inside the corners of what is laid on, so that it covers them. */
-    private static final double BESIDE_LINE = 4 + 1e-6;
+    /** How far a mark of a placement line may lie from it, through rounding too, mm. */
+    private static final double BESIDE_LINE = Mark.INSIDE_CORNER.mm() + 1e-6;
 
     private final Garment garment;
     private final Glue glue;

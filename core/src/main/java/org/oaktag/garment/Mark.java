@@ -2,6 +2,7 @@ package org.oaktag.garment;
 
 import java.util.Objects;
 import org.oaktag.geometry.Point;
+import org.oaktag.measure.Length;
 
 /**
  * A point marked inside a piece, such as the place of an eyelet. Immutable.
@@ -16,6 +17,12 @@ import org.oaktag.geometry.Point;
  * @param point where, in the piece's own millimetres
  */
 public record Mark(Name name, Use use, Point point) {
+    /**
+     * How far inside its corner a hole is drilled, so that what is laid on covers it: an eighth of an inch and the drill
+     * (common practice).
+     */
+    public static final Length INSIDE_CORNER = Length.mm(4);
+
     /** Refuses null. */
     public Mark {
         Objects.requireNonNull(name, "name");
@@ -27,7 +34,7 @@ public record Mark(Name name, Use use, Point point) {
     public enum Use {
         /** It is marked on the cloth with chalk or a thread. */
         POINT,
-        /** It is drilled through the lay. */
+        /** It is drilled through the lay, {@link Mark#INSIDE_CORNER} inside the corner of what is laid on there. */
         DRILL,
         /** An eyelet is set. */
         EYELET,
