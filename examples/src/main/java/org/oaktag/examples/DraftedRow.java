@@ -136,7 +136,7 @@ record DraftedRow(String outcome, String rule, List<Name> unfit, List<String> ce
             String rule,
             List<Name> measures) {
         List<String> cells = begun(line, name, outcome);
-        for (int i = 0; i < measures.size() + 7; i++) {
+        while (cells.size() < heads(measures).size() - 1) {
             cells.add("");
         }
         cells.add(oneLine(why instanceof PatternException ? String.valueOf(why.getMessage()) : String.valueOf(why)));

@@ -158,8 +158,10 @@ class BlockLinesTest {
     @EnumSource
     void the_notches_lie_at_the_same_share_of_the_armhole_in_every_size(EaseCategory category) {
         forEachBlock(category, block -> {
-            assertThat(share(block, TopNames.FRONT, TopNames.FRONT_NOTCH)).isCloseTo(0.35, within(ROUNDING));
-            assertThat(share(block, TopNames.BACK, TopNames.BACK_NOTCH)).isCloseTo(0.38, within(ROUNDING));
+            assertThat(LineFigure.FRONT_NOTCH_SHARE.of(block)).isCloseTo(0.35, within(ROUNDING));
+            assertThat(LineFigure.BACK_NOTCH.of(block)
+                            / armhole(block, TopNames.BACK).length())
+                    .isCloseTo(0.38, within(ROUNDING));
             Piece sleeve = block.piece(TopNames.SLEEVE);
             Path front = sleeve.path(EdgeNames.CAP_FRONT);
             Notch notch =
@@ -229,11 +231,5 @@ class BlockLinesTest {
 
     private static Point pitch(Garment block, Name piece) {
         return ArmholeShape.pitch(armhole(block, piece));
-    }
-
-    private static double share(Garment block, Name piece, Name name) {
-        Path armhole = armhole(block, piece);
-        Notch notch = block.piece(piece).notch(EdgeNames.ARMHOLE, name).orElseThrow();
-        return 1 - notch.fromStart(armhole.length()) / armhole.length();
     }
 }
