@@ -95,7 +95,7 @@ final class CapFigures {
             right += 105;
         }
         return sketch.sheet(
-                "The armhole", "Back and front armhole; the part below the notch, under which no ease lies, is wide.");
+                "The armhole", "Back and front armhole; the part below the notch, where no ease lies, is wide.");
     }
 
     private double notch(Name half) {
