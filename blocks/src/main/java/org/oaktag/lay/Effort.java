@@ -16,7 +16,7 @@ import org.oaktag.PatternException;
 public record Effort(int tries) {
 
     private static final int MOST = 1_000_000;
-    private static final int STANDARD = 16_000;
+    private static final int STANDARD = 32_000;
 
     /**
      * Checks the number.
@@ -38,7 +38,7 @@ public record Effort(int tries) {
         return new Effort(tries);
     }
 
-    /** Returns an effort that takes about half a second for the pieces of a garment with a nap, and about two without. */
+    /** Returns an effort that takes one to two seconds for the pieces of a garment with a nap, and four to six without. */
     public static Effort standard() {
         return new Effort(STANDARD);
     }
