@@ -9,6 +9,7 @@ import org.oaktag.garment.Mark;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
 import org.oaktag.geometry.Curve;
+import org.oaktag.geometry.Outline;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Vector;
@@ -47,8 +48,12 @@ record LaidOn(Name part, Path line, List<Point> corners) {
 
     /** Refuses a point that lies beside the shell or in a dart of it. */
     private void checkInside(Piece shell, Point point, String what) {
-        double past = shell.outline().path().nearest(point).distance();
-        if (!shell.outline().contains(point) && past > ROUNDING) {
+        Outline outline = shell.outline();
+        if (outline.contains(point)) {
+            return;
+        }
+        double past = outline.path().nearest(point).distance();
+        if (past > ROUNDING) {
             throw PatternException.of(
                     part + " on the " + shell.name(),
                     "must lie inside the piece",

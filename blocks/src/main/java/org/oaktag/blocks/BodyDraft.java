@@ -71,7 +71,20 @@ record BodyDraft(
 
     /** Computes the points with the underarm point so far below the armpit, in millimetres. */
     static BodyDraft of(BodyMeasurements body, Ease ease, double depth) {
-        double neck = mm(body, BodyMeasure.NECK_BASE_GIRTH);
+        double frontNeckDepth = frontNeckDepth(
+                sideNeck(body.measure(BodyMeasure.NECK_BASE_GIRTH)),
+                Vector.polar(1, SLOPE),
+                backRise(body.measure(BodyMeasure.NECK_BASE_GIRTH)),
+                mm(body, BodyMeasure.NECK_BASE_GIRTH) + ease.neckline().mm());
+        return of(body, ease, depth, frontNeckDepth);
+    }
+
+    /** Computes the points of the same body and ease with the underarm point at another depth; the neckline stays. */
+    BodyDraft at(BodyMeasurements body, Ease ease, double otherDepth) {
+        return of(body, ease, otherDepth, frontNeckDepth);
+    }
+
+    private static BodyDraft of(BodyMeasurements body, Ease ease, double depth, double frontNeckDepth) {
         Point sideNeck = sideNeck(body.measure(BodyMeasure.NECK_BASE_GIRTH));
         double rise = backRise(body.measure(BodyMeasure.NECK_BASE_GIRTH));
         Vector along = Vector.polar(1, SLOPE);
@@ -107,7 +120,7 @@ record BodyDraft(
                 pitch,
                 pitch - inFront,
                 halfBack - pitch,
-                frontNeckDepth(sideNeck, along, rise, neck + ease.neckline().mm()));
+                frontNeckDepth);
     }
 
     /** Returns where the side neck point of a body with this neck base girth lies on paper. */

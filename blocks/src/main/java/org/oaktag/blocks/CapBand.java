@@ -1,7 +1,5 @@
 package org.oaktag.blocks;
 
-import java.util.Locale;
-
 /**
  * How high a sleeve cap is beside the depth of its armhole, by the kind of sleeve: from its underarm line to its top, over
  * the depth from the shoulder points down to the underarm line. The bands are common practice, for knits: 0.58 to 0.75 set
@@ -57,6 +55,12 @@ public record CapBand(double least, double most) {
 
     /** Returns both ends with two decimals: {@code "0.58 to 0.75"}. */
     public String text() {
-        return String.format(Locale.ROOT, "%.2f to %.2f", least, most);
+        return text(least) + " to " + text(most);
+    }
+
+    /** Returns a share of some unit with two decimals: {@code "0.58"}. */
+    static String text(double share) {
+        long hundredths = Math.round(share * 100);
+        return hundredths / 100 + (hundredths % 100 < 10 ? ".0" : ".") + hundredths % 100;
     }
 }

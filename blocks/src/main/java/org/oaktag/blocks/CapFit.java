@@ -91,6 +91,14 @@ public record CapFit(CapHalf front, CapHalf back, double frontLength, double bac
         return Math.min(mostHeight(front, frontLength), mostHeight(back, backLength));
     }
 
+    /** Returns the height that a cap on these armholes can have and that is nearest to one asked for. */
+    double possible(double height) {
+        double raised = Math.max(height, leastHeight());
+        boolean reaches = front.length(front.leastWidth(), raised) <= frontLength
+                && back.length(back.leastWidth(), raised) <= backLength;
+        return reaches ? raised : Math.min(raised, mostHeight());
+    }
+
     /**
      * Solves the height at which the sleeve has a width.
      *

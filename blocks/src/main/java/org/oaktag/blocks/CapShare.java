@@ -1,6 +1,5 @@
 package org.oaktag.blocks;
 
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.body.BodyMeasure;
@@ -108,12 +107,8 @@ public record CapShare(Length height, Length depth, CapBand band) {
 
     /** Returns the share as a sentence, and what comes of it where it leaves its band. */
     public String text() {
-        String fact = String.format(
-                Locale.ROOT,
-                "the cap, %s high, is %.2f of the armhole's depth (%s is usual)",
-                height.text(),
-                share(),
-                band.text());
+        String fact = "the cap, " + height.text() + " high, is " + CapBand.text(share()) + " of the armhole's depth ("
+                + band.text() + " is usual)";
         if (isUsual()) {
             return fact;
         }

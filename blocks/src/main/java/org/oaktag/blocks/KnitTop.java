@@ -55,8 +55,8 @@ public final class KnitTop {
         BodyDraft asked = BodyDraft.of(body, ease, usual.asked());
         checkRoom(asked, body);
         ArmholeDepth depth = usual.upTo(usual.asked() + aboveWaist(asked) - LEAST_ABOVE_WAIST);
-        checkLevels(depth.asked() == usual.asked() ? asked : BodyDraft.of(body, ease, depth.asked()), body);
-        SleeveDraft sleeve = SleeveDraft.of(tried -> BodyDraft.of(body, ease, tried), depth, width);
+        checkLevels(depth.asked() == usual.asked() ? asked : asked.at(body, ease, depth.asked()), body);
+        SleeveDraft sleeve = SleeveDraft.of(tried -> asked.at(body, ease, tried), depth, width);
         return assemble(body, ease, cloth, sleeve);
     }
 

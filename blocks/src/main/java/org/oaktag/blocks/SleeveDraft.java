@@ -66,7 +66,6 @@ record SleeveDraft(BodyDraft body, CapFit fit, CapFit.Solved cap) {
     private static SleeveDraft capped(BodyDraft body, ToDoubleFunction<CapBand> share) {
         CapFit fit = CapFit.of(body.armhole(BodyHalf.FRONT), body.armhole(BodyHalf.BACK), CAP_EASE);
         double height = share.applyAsDouble(body.capBand()) * body.armholeDepth();
-        return new SleeveDraft(
-                body, fit, fit.atHeight(Math.min(Math.max(height, fit.leastHeight()), fit.mostHeight())));
+        return new SleeveDraft(body, fit, fit.atHeight(fit.possible(height)));
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.garment.Fit;
 import org.oaktag.garment.FitCheck;
@@ -96,6 +97,11 @@ public final class TopChecks {
     /** The hem round the body at its level: the girth between waist and hip goes from the one to the other evenly. */
     private record HemRoom() implements FitCheck {
 
+        private static final Name HIP = BodyMeasure.HIP_GIRTH.asName();
+        private static final Name WAIST_OF_BODY = BodyMeasure.WAIST_GIRTH.asName();
+        private static final Name TO_WAIST = BodyMeasure.BACK_WAIST_LENGTH.asName();
+        private static final Name TO_HIP = BodyMeasure.WAIST_TO_HIP.asName();
+
         @Override
         public Name name() {
             return HEM;
@@ -104,28 +110,48 @@ public final class TopChecks {
         @Override
         public Optional<Fit> of(Garment garment) {
             Map<Name, Length> body = garment.wearer().measures();
-            Length hip = body.get(BodyMeasure.HIP_GIRTH.asName());
-            Length waist = body.get(BodyMeasure.WAIST_GIRTH.asName());
-            Length toWaist = body.get(BodyMeasure.BACK_WAIST_LENGTH.asName());
-            Length toHip = body.get(BodyMeasure.WAIST_TO_HIP.asName());
+            Length hip = body.get(HIP);
+            Length waist = body.get(WAIST_OF_BODY);
+            Length toWaist = body.get(TO_WAIST);
+            Length toHip = body.get(TO_HIP);
             if (hip == null || waist == null || toWaist == null || toHip == null) {
                 return Optional.empty();
             }
             return garment.findMeasure(TopNames.BACK_LENGTH)
                     .flatMap(TakenMeasure::length)
                     .flatMap(length -> {
-                        double share = Math.min(1, length.minus(toWaist).mm() / toHip.mm());
-                        Length girth = waist.plus(hip.minus(waist).times(share));
-                        return share <= 0
-                                ? Optional.empty()
-                                : fit(garment, girth, share < 1 ? "body at its level" : "hip");
+                        double share = length.minus(toWaist).mm() / toHip.mm();
+                        if (share <= 0) {
+                            return Optional.empty();
+                        }
+                        return share < 1
+                                ? fit(
+                                        garment,
+                                        waist.plus(hip.minus(waist).times(share)),
+                                        "body at its level",
+                                        WAIST_OF_BODY,
+                                        HIP,
+                                        TO_WAIST,
+                                        TO_HIP)
+                                : fit(garment, hip, "hip", HIP);
                     });
         }
 
-        private static Optional<Fit> fit(Garment garment, Length girth, String part) {
-            return worn(HEM, BodyMeasure.HIP_GIRTH, part, TopNames.HEM_GIRTH)
+        private static Optional<Fit> fit(Garment garment, Length girth, String part, Name... rests) {
+            String derived = garment.wearer().saysDerived(rests);
+            return round(part)
                     .around(garment, girth)
-                    .map(passage -> new Fit(HEM, passage.verdict(), passage.text()));
+                    .map(passage -> new Fit(HEM, passage.verdict(), passage.text() + derived));
+        }
+
+        @Override
+        public boolean standsSince(Garment earlier, Garment garment) {
+            return garment.findMeasure(TopNames.BACK_LENGTH).equals(earlier.findMeasure(TopNames.BACK_LENGTH))
+                    && round("hip").standsSince(earlier, garment);
+        }
+
+        private static Opening round(String part) {
+            return worn(HEM, BodyMeasure.HIP_GIRTH, part, TopNames.HEM_GIRTH);
         }
     }
 
@@ -141,6 +167,13 @@ public final class TopChecks {
         public Optional<Fit> of(Garment garment) {
             return CapShare.of(garment)
                     .map(cap -> new Fit(CAP, cap.isUsual() ? Fit.Verdict.FITS : Fit.Verdict.STRAINS, cap.text()));
+        }
+
+        @Override
+        public boolean standsSince(Garment earlier, Garment garment) {
+            return earlier.wearer().equals(garment.wearer())
+                    && Stream.of(TopNames.FRONT, TopNames.BACK, TopNames.SLEEVE)
+                            .allMatch(name -> garment.findPiece(name).equals(earlier.findPiece(name)));
         }
     }
 }

@@ -114,7 +114,7 @@ public final class Comparison {
     /** The step's own notes, and where the garment fits less well than before. */
     private static List<Note> notes(Garment before, Reshaped reshaped) {
         List<Note> notes = new ArrayList<>(reshaped.notes());
-        for (Fit fit : reshaped.garment().fit()) {
+        for (Fit fit : reshaped.garment().fitSince(before)) {
             if (fit.isCaution() && fit.verdict().compareTo(verdict(before, fit.check())) > 0) {
                 notes.add(Note.fit(fit.text()));
             }

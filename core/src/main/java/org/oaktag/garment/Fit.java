@@ -1,5 +1,7 @@
 package org.oaktag.garment;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 
 /**
@@ -31,6 +33,28 @@ public record Fit(Name check, Verdict verdict, String text) {
         STRAINS,
         /** Not, whatever the cloth gives: a caution too, and more than that. */
         FAILS
+    }
+
+    static List<Fit> of(Garment garment) {
+        List<Fit> all = new ArrayList<>(garment.checks().size());
+        for (FitCheck check : garment.checks()) {
+            check.of(garment).ifPresent(all::add);
+        }
+        return List.copyOf(all);
+    }
+
+    /** Answers the checks of a garment that was made from an earlier one; an answer that stands is not asked for again. */
+    static List<Fit> since(Garment earlier, Garment garment) {
+        List<Fit> before = earlier.fit();
+        List<Fit> all = new ArrayList<>(garment.checks().size());
+        for (FitCheck check : garment.checks()) {
+            if (earlier.checks().contains(check) && check.standsSince(earlier, garment)) {
+                Kept.find(before, Fit::check, check.name(), all.size()).ifPresent(all::add);
+            } else {
+                check.of(garment).ifPresent(all::add);
+            }
+        }
+        return List.copyOf(all);
     }
 
     /** Tells whether the maker has to be told. */

@@ -20,4 +20,12 @@ public interface FitCheck {
 
     /** Returns the answer; empty where the garment has nothing to check, or the wearer was not measured there. */
     Optional<Fit> of(Garment garment);
+
+    /**
+     * Tells whether the answer that an earlier garment gave holds for one that was made from it, because nothing on which it
+     * rests is another. A check that cannot tell at little cost says false, and is asked anew.
+     */
+    default boolean standsSince(Garment earlier, Garment garment) {
+        return false;
+    }
 }

@@ -291,9 +291,12 @@ public final class Garment {
      */
     public Optional<TakenMeasure> findMeasure(Name name) {
         Objects.requireNonNull(name, "name");
-        return takeMeasures().stream()
-                .filter(each -> each.measure().name().equals(name))
-                .findFirst();
+        for (TakenMeasure each : takeMeasures()) {
+            if (each.measure().name().equals(name)) {
+                return Optional.of(each);
+            }
+        }
+        return Optional.empty();
     }
 
     /**
@@ -320,7 +323,24 @@ public final class Garment {
     public List<Fit> fit() {
         List<Fit> checked = fit;
         if (checked == null) {
-            checked = checks.stream().flatMap(check -> check.of(this).stream()).toList();
+            checked = Fit.of(this);
+            fit = checked;
+        }
+        return checked;
+    }
+
+    /**
+     * Answers every check of the fit, taking over from an earlier garment the answers that still stand.
+     *
+     * @param earlier a garment from which this one was made
+     * @throws PatternException as {@link #takeMeasures()}, of either garment
+     */
+    public List<Fit> fitSince(Garment earlier) {
+        Objects.requireNonNull(earlier, "earlier");
+        List<Fit> checked = fit;
+        if (checked == null) {
+            takeMeasuresSince(earlier);
+            checked = Fit.since(earlier, this);
             fit = checked;
         }
         return checked;

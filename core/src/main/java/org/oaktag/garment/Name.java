@@ -17,28 +17,37 @@ import org.oaktag.PatternException;
  *
  * <p>Names are open: any words will do. The well-known ones are constants, {@link EdgeNames} for edges. As letters of
  * every script count, a name may be in the maker's own language. Immutable.
- *
- * @param value the words
  */
-public record Name(String value) implements Comparable<Name> {
+public final class Name implements Comparable<Name> {
 
     private static final int LONGEST = 60;
 
+    private final String value;
+
+    /** Names are compared more often than anything else, and nearly always with another one: the hash tells that at once. */
+    private final int hash;
+
+    private Name(String value) {
+        this.value = value;
+        this.hash = value.hashCode();
+    }
+
     /**
-     * Checks the words.
+     * Returns the name made of these words.
      *
      * @throws PatternException if the name is not made of lower-case words of letters and digits, parted by single
      *     spaces, 1 to 60 characters in all
      */
-    public Name {
-        if (value.length() > LONGEST || !isMadeOfWords(value)) {
+    public static Name of(String words) {
+        if (words.length() > LONGEST || !isMadeOfWords(words)) {
             throw PatternException.of(
                     "name",
                     "must be lower-case words of letters and digits with single spaces, 1 to " + LONGEST
                             + " characters",
-                    "'" + value + "'",
+                    "'" + words + "'",
                     "write it like 'cap front'");
         }
+        return new Name(words);
     }
 
     /** Tells whether every space stands between two letters or digits, and whether there is nothing else. */
@@ -68,9 +77,9 @@ public record Name(String value) implements Comparable<Name> {
         };
     }
 
-    /** Returns the name made of these words. */
-    public static Name of(String words) {
-        return new Name(words);
+    /** Returns the words. */
+    public String value() {
+        return value;
     }
 
     /** Returns the name as one word, for files and identifiers: {@code "cap-front"}. */
@@ -80,7 +89,7 @@ public record Name(String value) implements Comparable<Name> {
 
     /** Returns this name with more words behind it. */
     public Name with(String words) {
-        return new Name(value + " " + Objects.requireNonNull(words, "words"));
+        return Name.of(value + " " + Objects.requireNonNull(words, "words"));
     }
 
     /**
@@ -95,19 +104,15 @@ public record Name(String value) implements Comparable<Name> {
                 kind, wanted.value, existing.stream().map(Name::value).toList());
     }
 
-    /**
-     * Tells whether the other is a name of the same words. Names are looked up so often that the same one is seen at once,
-     * and another one by the hash that its words keep.
-     */
+    /** Tells whether the other is a name of the same words. */
     @Override
     public boolean equals(@Nullable Object other) {
-        return this == other
-                || (other instanceof Name name && hashCode() == name.hashCode() && value.equals(name.value));
+        return this == other || (other instanceof Name name && hash == name.hash && value.equals(name.value));
     }
 
     @Override
     public int hashCode() {
-        return value.hashCode();
+        return hash;
     }
 
     @Override

@@ -1,10 +1,9 @@
 package org.oaktag.garment;
 
-import java.util.LinkedHashSet;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Quantity.Corner;
 import org.oaktag.measure.Length;
@@ -64,8 +63,35 @@ public record Opening(Name name, Way way, Name body, String part, List<Name> rin
 
     @Override
     public Optional<Fit> of(Garment garment) {
-        String rests = garment.wearer().isDerived(body) ? "; the " + body + " is derived, not taken" : "";
+        String rests = garment.wearer().saysDerived(body);
         return measured(garment).map(passage -> new Fit(name, passage.verdict(), passage.text() + rests));
+    }
+
+    /** Tells whether all rings are as long as they were, of the same cloths, and sewn to the same. */
+    @Override
+    public boolean standsSince(Garment earlier, Garment garment) {
+        if (!garment.seams().equals(earlier.seams()) || !haveTheSameCloths(earlier.pieces(), garment.pieces())) {
+            return false;
+        }
+        for (Name ring : rings) {
+            if (!garment.findMeasure(ring).equals(earlier.findMeasure(ring))) {
+                return false;
+            }
+        }
+        return earlier.wearer().equals(garment.wearer());
+    }
+
+    private static boolean haveTheSameCloths(List<Piece> before, List<Piece> now) {
+        if (before.size() != now.size()) {
+            return false;
+        }
+        for (int i = 0; i < now.size(); i++) {
+            if (!before.get(i).name().equals(now.get(i).name())
+                    || !before.get(i).cloth().equals(now.get(i).cloth())) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Returns the numbers; empty where the garment lacks all of its rings, or the wearer was not measured there. */
@@ -102,40 +128,45 @@ public record Opening(Name name, Way way, Name body, String part, List<Name> rin
 
     /** The stretch of the least stretchy cloth among what is measured and all that is sewn to it without being stretched. */
     private static Percent stretch(Garment garment, FinishedMeasure measure) {
-        Set<EdgeRef> along = new LinkedHashSet<>();
-        Set<Name> pieces = new LinkedHashSet<>();
+        List<EdgeRef> along = new ArrayList<>();
+        double least = Double.POSITIVE_INFINITY;
         for (FinishedMeasure.Term term : measure.terms()) {
-            along.addAll(term.quantity().edges());
-            pieces.addAll(term.quantity().outlines());
+            addNew(along, term.quantity().edges());
+            for (Name outline : term.quantity().outlines()) {
+                least = Math.min(least, stretch(garment, outline));
+            }
             for (Corner corner : term.quantity().corners()) {
-                pieces.add(corner.edge().piece());
+                least = Math.min(least, stretch(garment, corner.edge().piece()));
             }
         }
         addSewn(garment, along);
-        along.forEach(edge -> pieces.add(edge.piece()));
-        return pieces.stream()
-                .map(piece -> garment.piece(piece).cloth().stretch())
-                .min(Percent::compareTo)
-                .orElse(Percent.percent(0));
+        for (EdgeRef edge : along) {
+            least = Math.min(least, stretch(garment, edge.piece()));
+        }
+        return Percent.percent(Double.isInfinite(least) ? 0 : least);
+    }
+
+    private static double stretch(Garment garment, Name piece) {
+        return garment.piece(piece).cloth().stretch().percent();
     }
 
     /** Adds what is sewn to these edges, and to what is sewn to them; across gathers and a stretched edge each gives alone. */
-    private static void addSewn(Garment garment, Set<EdgeRef> edges) {
-        boolean grown = true;
-        while (grown) {
-            grown = false;
+    private static void addSewn(Garment garment, List<EdgeRef> edges) {
+        int before = -1;
+        while (before < edges.size()) {
+            before = edges.size();
             for (Seam seam : garment.seams()) {
                 boolean givesAlone =
                         seam.rule() instanceof SeamRule.Gathered || seam.rule() instanceof SeamRule.StretchedOn;
                 if (!givesAlone && (touches(seam.a(), edges) || touches(seam.b(), edges))) {
-                    grown |= addAll(seam.a(), edges);
-                    grown |= addAll(seam.b(), edges);
+                    addAll(seam.a(), edges);
+                    addAll(seam.b(), edges);
                 }
             }
         }
     }
 
-    private static boolean touches(SeamSide side, Set<EdgeRef> edges) {
+    private static boolean touches(SeamSide side, List<EdgeRef> edges) {
         for (SeamSide.Run run : side.runs()) {
             if (edges.contains(run.edge())) {
                 return true;
@@ -144,11 +175,17 @@ public record Opening(Name name, Way way, Name body, String part, List<Name> rin
         return false;
     }
 
-    private static boolean addAll(SeamSide side, Set<EdgeRef> edges) {
-        boolean added = false;
+    private static void addAll(SeamSide side, List<EdgeRef> edges) {
         for (SeamSide.Run run : side.runs()) {
-            added |= edges.add(run.edge());
+            addNew(edges, List.of(run.edge()));
         }
-        return added;
+    }
+
+    private static void addNew(List<EdgeRef> edges, List<EdgeRef> more) {
+        for (EdgeRef edge : more) {
+            if (!edges.contains(edge)) {
+                edges.add(edge);
+            }
+        }
     }
 }

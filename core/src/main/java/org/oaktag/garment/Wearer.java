@@ -1,6 +1,8 @@
 package org.oaktag.garment;
 
+import java.util.ArrayList;
 import java.util.Collections;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -62,6 +64,26 @@ public record Wearer(String name, boolean child, SortedMap<Name, Length> measure
     /** Tells whether a measure was not taken but derived, so that whatever shows it can mark it. */
     public boolean isDerived(Name measure) {
         return derived.contains(measure);
+    }
+
+    /**
+     * Returns which of these measures nobody took, as the end of a sentence that rests on them:
+     * {@code "; waist girth and hip girth are derived, not taken"}, or an empty text where all were taken.
+     */
+    public String saysDerived(Name... measures) {
+        List<String> notTaken = new ArrayList<>();
+        for (Name measure : measures) {
+            if (isDerived(measure)) {
+                notTaken.add(measure.value());
+            }
+        }
+        if (notTaken.isEmpty()) {
+            return "";
+        }
+        String last = notTaken.remove(notTaken.size() - 1);
+        return notTaken.isEmpty()
+                ? "; the " + last + " is derived, not taken"
+                : "; " + String.join(", ", notTaken) + " and " + last + " are derived, not taken";
     }
 
     /**

@@ -142,18 +142,21 @@ public record Curvature(Path path) {
     private Bend sharpest(double from, double to) {
         Path.Location first = path.locate(from);
         Path.Location last = path.locate(to);
-        Bend sharpest = bend(first.curve(), first.t());
+        Path.Location sharpest = first;
+        double curvature = bent(first.curve()).at(first.t());
         for (int i = first.curve(); i <= last.curve(); i++) {
             double t0 = i == first.curve() ? first.t() : 0;
             double t1 = i == last.curve() ? last.t() : 1;
             CurveBends bends = bent(i);
             for (double t : bends.candidates(t0, t1)) {
-                if (Math.abs(bends.at(t)) > Math.abs(sharpest.curvature())) {
-                    sharpest = bend(i, t);
+                double at = bends.at(t);
+                if (Math.abs(at) > Math.abs(curvature)) {
+                    sharpest = new Path.Location(i, t);
+                    curvature = at;
                 }
             }
         }
-        return sharpest;
+        return bend(sharpest, curvature);
     }
 
     /**
@@ -163,8 +166,9 @@ public record Curvature(Path path) {
     public List<Bend> extrema() {
         List<Bend> found = new ArrayList<>();
         for (int i = 0; i < path.curves().size(); i++) {
-            for (double t : bent(i).extrema()) {
-                found.add(bend(i, t));
+            CurveBends bends = bent(i);
+            for (double t : bends.extrema()) {
+                found.add(bend(new Path.Location(i, t), bends.at(t)));
             }
         }
         return List.copyOf(found);
@@ -175,8 +179,7 @@ public record Curvature(Path path) {
         List<Bend> found = new ArrayList<>();
         for (int i = 0; i < path.curves().size(); i++) {
             for (double t : bent(i).inflections()) {
-                Path.Location at = new Path.Location(i, t);
-                found.add(new Bend(at, path.distanceAt(at), path.curves().get(i).pointAt(t), 0));
+                found.add(bend(new Path.Location(i, t), 0));
             }
         }
         return List.copyOf(found);
@@ -245,12 +248,8 @@ public record Curvature(Path path) {
         return new CurveBends(path.curves().get(curve));
     }
 
-    private Bend bend(int curve, double t) {
-        Path.Location at = new Path.Location(curve, t);
-        return new Bend(
-                at,
-                path.distanceAt(at),
-                path.curves().get(curve).pointAt(t),
-                bent(curve).at(t));
+    private Bend bend(Path.Location at, double curvature) {
+        Point point = path.curves().get(at.curve()).pointAt(at.t());
+        return new Bend(at, path.distanceAt(at), point, curvature);
     }
 }

@@ -5,9 +5,11 @@ import java.util.Arrays;
 /**
  * Real roots, within 0 to 1, of polynomials given by their Bernstein coefficients.
  *
- * <p>Between neighbouring roots of its derivative a polynomial is monotone, so each such stretch holds one root or none: the roots of a
- * polynomial of degree n are isolated by those of degree n - 1, down to a line. In a stretch with a change of sign bracketed Newton steps
- * find the root to the last bit of t; a step that leaves the bracket, or does not halve the one before, is a bisection.
+ * <p>A polynomial has no more roots than its coefficients change sign, and as many but for an even number (Descartes' rule of signs, for
+ * the Bernstein form). It is halved until each part has one root or none by that. Where roots lie too near to each other for it, the
+ * derivative tells them apart: between neighbouring roots of the derivative a polynomial is monotone, so each such stretch holds one
+ * root or none, down to a line. In a stretch with a change of sign bracketed Newton steps find the root to the last bit of t; a step
+ * that leaves the bracket, or does not halve the one before, is a bisection.
  *
  * <p><b>Error.</b> That of the value, some n units in the last place of the greatest coefficient: the Bernstein form on 0 to 1 is the best
  * conditioned one (Farouki and Rajan, 1987; from memory). A root of even order is found only if the value there is exactly zero, so whoever
@@ -15,6 +17,11 @@ import java.util.Arrays;
  */
 final class Polynomials {
     private static final double[] NONE = {};
+
+    /** Roots nearer to each other than this may have to be told apart in another way. */
+    private static final double LEAST_PART = 1.0 / 64;
+
+    private static final int MANY = -1;
 
     private Polynomials() {}
 
@@ -54,7 +61,65 @@ final class Polynomials {
      * which bracketed Newton steps find to the last bit.
      */
     static double[] roots(double... bernstein) {
-        return roots(bernstein, stationary(bernstein));
+        return switch (variations(bernstein)) {
+            case 0 -> NONE;
+            case 1 -> new double[] {bracketed(bernstein, 0, 1, bernstein[0])};
+            default -> isolated(bernstein);
+        };
+    }
+
+    /** Halves until each part has one root or none, which is soon where no two lie near each other; else by the derivative. */
+    private static double[] isolated(double[] bernstein) {
+        double[] found = new double[bernstein.length];
+        int count = isolate(bernstein, bernstein, 0, 1, found, 0);
+        return count == MANY ? roots(bernstein, stationary(bernstein)) : Arrays.copyOf(found, count);
+    }
+
+    /**
+     * Adds the roots of a part of a polynomial to those found before it, rising.
+     *
+     * @param part the coefficients of the part from {@code from} to {@code to}
+     * @return how many are found by now; MANY if that cannot be told so simply
+     */
+    private static int isolate(double[] whole, double[] part, double from, double to, double[] found, int count) {
+        int variations = variations(part);
+        if (variations == 0) {
+            return count;
+        }
+        if (variations == 1) {
+            found[count] = bracketed(whole, from, to, part[0]);
+            return count + 1;
+        }
+        double middle = 0.5 * (from + to);
+        if (part[0] == 0 || part[part.length - 1] == 0 || to - from < LEAST_PART) {
+            return MANY;
+        }
+        double[] first = new double[part.length];
+        double[] second = part.clone();
+        for (int k = 0; k < part.length; k++) {
+            first[k] = second[0];
+            for (int i = 0; i + 1 < part.length - k; i++) {
+                second[i] = 0.5 * (second[i] + second[i + 1]);
+            }
+        }
+        int before = isolate(whole, first, from, middle, found, count);
+        return before == MANY ? MANY : isolate(whole, second, middle, to, found, before);
+    }
+
+    /**
+     * Returns how often the coefficients change sign, 2 if some of them vanish.
+     */
+    private static int variations(double[] bernstein) {
+        int changes = 0;
+        for (int i = 0; i < bernstein.length; i++) {
+            if (bernstein[i] == 0) {
+                return 2;
+            }
+            if (i > 0 && bernstein[i] > 0 != bernstein[i - 1] > 0) {
+                changes++;
+            }
+        }
+        return changes;
     }
 
     /** Returns the roots of the derivative, which with 0 and 1 cut the polynomial into monotone stretches. */

@@ -88,6 +88,9 @@ public final class StepLaws {
         assertThat(garment.takeMeasures())
                 .as("measures taken over in part, %s", told)
                 .isEqualTo(garment.withPieces(garment.pieces()).takeMeasures());
+        assertThat(garment.fit())
+                .as("answers of the fit taken over in part, %s", told)
+                .isEqualTo(garment.withPieces(garment.pieces()).fit());
     }
 
     private static void checkOutlines(String told, Garment garment, Change change) {
