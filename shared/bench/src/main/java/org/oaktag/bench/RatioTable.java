@@ -29,13 +29,14 @@ public final class RatioTable {
      * @param args which benchmarks, as a regular expression; all but the lay where none is given
      */
     public static void main(String[] args) throws RunnerException {
-        String which = args.length > 0 ? args[0] : "(Cubic|Inverse|Offset|Crossings|Outline|Garment).*Benchmark";
-        List<Row> rows = rows(new Runner(new OptionsBuilder()
+        String which = args.length > 0 ? args[0] : "(Cubic|Inverse|Offset|Crossings|Outline|Garment|Growth).*Benchmark";
+        Collection<RunResult> results = new Runner(new OptionsBuilder()
                         .include(which)
                         .addProfiler(GCProfiler.class)
                         .verbosity(VerboseMode.SILENT)
                         .build())
-                .run());
+                .run();
+        List<Row> rows = rows(results);
         System.out.println("| | who | asked, mm | measured error, mm | ns a call | +- | B a call | times ours |");
         System.out.println("|---|---|---:|---:|---:|---:|---:|---:|");
         for (Row row : rows) {
@@ -46,10 +47,14 @@ public final class RatioTable {
                     .orElse(Double.NaN);
             System.out.println(row.text(ours));
         }
+        GrowthTable.of(results).print();
     }
 
     private static List<Row> rows(Collection<RunResult> results) {
-        return results.stream().map(Row::of).toList();
+        return results.stream()
+                .filter(result -> !GrowthTable.isPartOfIt(result))
+                .map(Row::of)
+                .toList();
     }
 
     private record Row(
