@@ -19,6 +19,9 @@ final class CrossingCollector {
     /** How far from a point its branches are looked at, mm, if nothing else is nearer. */
     private static final double LOOK = 0.1;
 
+    /** So many times as far off as it is looked at another meeting must be. */
+    private static final double APART = 4;
+
     private final Path first;
     private final Path second;
     private final List<Crossing> found = new ArrayList<>();
@@ -52,17 +55,48 @@ final class CrossingCollector {
         List<Crossing> points = new ArrayList<>();
         for (Crossing point : found) {
             if (point.kind() == Crossing.Kind.TOUCH
-                    && points.stream().noneMatch(known -> isSame(known, point))
+                    && near(points, point.first(), SAME).stream().noneMatch(known -> isSame(known, point))
                     && overlaps.stream().noneMatch(known -> isPart(known, point))) {
                 points.add(point);
             }
         }
         List<Crossing> all = new ArrayList<>(overlaps);
         for (Crossing point : points) {
-            all.add(new Crossing(kind(point, points), point.from(), point.to()));
+            List<Crossing> others = near(points, point.first(), APART * LOOK);
+            all.add(new Crossing(kind(point, others), point.from(), point.to()));
         }
         all.sort(Comparator.comparingDouble(Crossing::first).thenComparingDouble(Crossing::second));
         return List.copyOf(all);
+    }
+
+    /** Returns those of the points, which come in order along the first path, that lie this near to a place on it, the short way round. */
+    private List<Crossing> near(List<Crossing> points, double distance, double reach) {
+        double room = 2 * reach;
+        int low = firstFrom(points, distance - room);
+        int high = firstFrom(points, distance + room);
+        if (!first.isClosed() || (distance >= room && distance <= first.length() - room)) {
+            return points.subList(low, high);
+        }
+        List<Crossing> round = new ArrayList<>(points.subList(low, high));
+        round.addAll(0, points.subList(0, Math.min(low, firstFrom(points, distance + room - first.length()))));
+        round.addAll(points.subList(
+                Math.max(high, firstFrom(points, distance - room + first.length())), points.size()));
+        return round;
+    }
+
+    /** Returns the index of the first point from this distance on. */
+    private static int firstFrom(List<Crossing> points, double distance) {
+        int low = 0;
+        int high = points.size();
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (points.get(middle).first() < distance) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
     }
 
     /** An overlap that ends at a join goes on with the one that starts there. */
@@ -126,7 +160,7 @@ final class CrossingCollector {
             if (!other.equals(point)) {
                 double gap = Math.max(
                         apart(first, point.first(), other.first()), apart(second, point.second(), other.second()));
-                look = Math.min(look, 0.25 * gap);
+                look = Math.min(look, gap / APART);
             }
         }
         look = Math.min(look, 0.1 * Math.min(first.length(), second.length()));

@@ -25,7 +25,8 @@ import java.util.List;
  * a pair of pieces provably stays apart or meets at most once, and then Newton's method finds the place. Different cubics meet nine
  * times at most (Bézout), which is how a shared stretch is told from near misses.
  *
- * <p><b>Cost.</b> O(n m) for paths of n and m curves, of which pairs whose boxes lie apart cost next to nothing.
+ * <p><b>Cost.</b> Pairs of curves whose boxes come near each other are found in the paths' trees and looked at one by one: for n curves in
+ * all, k of whose pairs are near, O(k + n log n) where long runs of the paths lie apart, and each path's tree once.
  */
 public final class Crossings {
     private Crossings() {}
@@ -38,12 +39,12 @@ public final class Crossings {
     /** Returns where two paths meet. */
     public static List<Crossing> between(Path first, Path second) {
         CrossingCollector found = new CrossingCollector(first, second);
-        for (int i = 0; i < first.curves().size(); i++) {
-            for (int j = 0; j < second.curves().size(); j++) {
-                for (Contact contact : CurveContacts.between(
-                        first.curves().get(i), second.curves().get(j))) {
-                    found.add(i, j, contact);
-                }
+        double near = CurveContacts.near(first.tree(), second.tree());
+        for (CurvePair pair : first.tree().pairsWith(second.tree(), near)) {
+            Curve one = first.curves().get(pair.first());
+            Curve other = second.curves().get(pair.second());
+            for (Contact contact : CurveContacts.between(one, other)) {
+                found.add(pair.first(), pair.second(), contact);
             }
         }
         return found.crossings();
@@ -110,14 +111,14 @@ public final class Crossings {
                     found.add(i, i, contact);
                 }
             }
-            for (int j = i + 1; j < curves.size(); j++) {
-                for (Contact contact : SelfContacts.between(
-                        curves.get(i),
-                        curves.get(j),
-                        j == i + 1,
-                        path.isClosed() && i == 0 && j == curves.size() - 1)) {
-                    found.add(i, j, contact);
-                }
+        }
+        int last = curves.size() - 1;
+        for (CurvePair pair : path.tree().pairsWithin(CurveContacts.near(path.tree(), path.tree()))) {
+            int i = pair.first();
+            int j = pair.second();
+            boolean joinedBack = path.isClosed() && i == 0 && j == last;
+            for (Contact contact : SelfContacts.between(curves.get(i), curves.get(j), j == i + 1, joinedBack)) {
+                found.add(i, j, contact);
             }
         }
         return found.crossings();

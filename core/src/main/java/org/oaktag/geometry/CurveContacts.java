@@ -38,6 +38,11 @@ final class CurveContacts {
         return Math.max(NEAR, 8 * Math.max(ulp(a), ulp(b)));
     }
 
+    /** Returns how near the boxes of two curves must be for the curves to have anything in common, mm; enough for every pair. */
+    static double near(CurveTree a, CurveTree b) {
+        return TOGETHER * Math.max(NEAR, 8 * Math.ulp(Math.max(a.reach(), b.reach())));
+    }
+
     private static double ulp(Bounds hull) {
         double reach = Math.max(
                 Math.max(Math.abs(hull.minX()), Math.abs(hull.maxX())),

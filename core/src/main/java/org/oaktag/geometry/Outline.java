@@ -19,14 +19,17 @@ import java.util.List;
  * ever finer ones they agree to the error of those.
  *
  * <p><b>Containment</b> counts the signed crossings of a ray with the curves themselves, which are halved only where their boxes leave it
- * open; points a hundred-millionth of a millimetre to either side of a line are told apart. O(n) for n curves; cubics that lie away from
- * the point cost no allocation.
+ * open; points a hundred-millionth of a millimetre to either side of a line are told apart. Runs of curves whose box does not hold the
+ * point are told by their ends, so that for n curves about O(log n) are looked at. Off the line nothing is allocated.
  *
  * @param path the closed path
  */
 public record Outline(Path path) {
     /** A point this near the line, mm, lies on it. */
     static final double ON_LINE = 1e-9;
+
+    /** Far out, where a double tells no billionths of a millimetre apart: so many units in the last place of the greatest coordinate. */
+    private static final double ON_LINE_ULPS = 8;
 
     /** @throws IllegalArgumentException if the path is not closed exactly */
     public Outline {
@@ -78,9 +81,17 @@ public record Outline(Path path) {
         return path.length();
     }
 
-    /** Tells whether the point is wound round or lies on the line (within 1e-9 mm); decided on the curves themselves. */
+    /**
+     * Tells whether the point is wound round or lies on the line: within 1e-9 mm, or, where the coordinates are so large that a double is
+     * coarser, 8 units in the last place of the greatest. Decided on the curves themselves.
+     */
     public boolean contains(Point point) {
-        return Winding.isOn(path, point, ON_LINE) || Winding.number(path, point) != 0;
+        return Winding.holds(path, point, onLine());
+    }
+
+    /** Returns how far off a point may lie and be on the line, mm: {@value #ON_LINE}, more where a double is too coarse for that. */
+    private double onLine() {
+        return Math.max(ON_LINE, ON_LINE_ULPS * Math.ulp(path.tree().reach()));
     }
 
     /** Returns how often the outline runs round the point, clockwise positive. For a point on the line it means nothing. */

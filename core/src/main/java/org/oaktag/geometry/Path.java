@@ -27,14 +27,18 @@ import org.jspecify.annotations.Nullable;
  * <p><b>Cost.</b> Lengths are measured on first use and kept, 8 bytes a curve; from then on finding a place takes O(log n) and one
  * inverse length, and of the curves only the one with the place is looked at. A part takes O(log n) and the O(k) of its own k curves,
  * which it shares with the path but for the two that are cut; it measures anew, so that equal paths tell the same lengths to the last
- * bit however they were made. The nearest place and a copy take O(n). Threads that race to be first measure the same figures. Curves
- * that are single points are let be: they have no length, and directions look past them.
+ * bit however they were made. A copy takes O(n). What concerns places in the plane (the nearest place, crossings, containment) asks a tree of
+ * the curves' boxes, built on first use and kept, some 96 bytes a curve, and looks at the curves near the place. Threads that race to be
+ * first make the same figures. Curves that are single points are let be: they have no length, and directions look past them.
  */
 public final class Path {
     private final List<Curve> curves;
 
     /** Measured on first use. Racing threads measure the same figures; the holder's final field makes them visible whole. Read once. */
     private @Nullable Lengths lengths;
+
+    /** Built on first use, like the lengths; all its fields are final. Read once. */
+    private @Nullable CurveTree tree;
 
     /** Takes over a list of connected curves that never changes. */
     Path(List<Curve> curves) {
@@ -380,16 +384,13 @@ public final class Path {
 
     /** Returns the place nearest to the point, the first along the path if several are equally near. */
     public PathNearest nearest(Point point) {
-        int index = 0;
-        Nearest best = curves.get(0).nearest(point);
-        for (int i = 1; i < curves.size(); i++) {
-            Nearest candidate = curves.get(i).nearest(point);
-            if (candidate.distance() < best.distance()) {
-                best = candidate;
-                index = i;
-            }
+        if (curves.size() == 1) {
+            Nearest only = curves.get(0).nearest(point);
+            return new PathNearest(distanceAt(new Location(0, only.t())), only.point(), only.distance());
         }
-        return new PathNearest(distanceAt(new Location(index, best.t())), best.point(), best.distance());
+        NearestCurve found = NearestCurve.of(this, point);
+        Nearest best = found.place();
+        return new PathNearest(distanceAt(new Location(found.index(), best.t())), best.point(), best.distance());
     }
 
     /** Returns the path without the curves that are single points, itself if there are none; a path of nothing else keeps one. */
@@ -399,6 +400,16 @@ public final class Path {
             return this;
         }
         return kept.isEmpty() ? of(curves.get(0)) : of(kept);
+    }
+
+    /** Returns the boxes of the curves. */
+    CurveTree tree() {
+        CurveTree known = tree;
+        if (known == null) {
+            known = CurveTree.of(curves);
+            tree = known;
+        }
+        return known;
     }
 
     private double accuracyOfEach() {

@@ -12,6 +12,9 @@ final class PlainlySimple {
     /** Points of a curve that are kept: its ends and its control points. */
     private static final int KEPT = 4;
 
+    /** Up to so many curves all pairs are looked at sooner than a tree of their boxes is made. */
+    private static final int FEW = 24;
+
     /** Nearer than this, mm, is not plainly apart: a thousand times what counts as a meeting. */
     private static final double APART = 1e-6;
 
@@ -49,29 +52,42 @@ final class PlainlySimple {
 
     /** Tells whether every sign is there. */
     static boolean isSeenOf(Path closed) {
-        return closed.curves().size() > 2 && new PlainlySimple(closed.curves()).isSeen();
+        return closed.curves().size() > 2 && new PlainlySimple(closed.curves()).isSeen(closed);
     }
 
-    private boolean isSeen() {
+    private boolean isSeen(Path closed) {
         for (int i = 0; i < count; i++) {
             if (!goesForward(KEPT * i)) {
                 return false;
             }
+        }
+        if (count <= FEW) {
+            return isEveryPairApart();
+        }
+        for (CurvePair pair : closed.tree().pairsWithin(APART)) {
+            if (!isApart(pair.first(), pair.second())) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean isEveryPairApart() {
+        for (int i = 0; i < count; i++) {
             for (int j = i + 1; j < count; j++) {
-                boolean apart;
-                if (j == i + 1) {
-                    apart = partAt(KEPT * i, KEPT * j);
-                } else if (i == 0 && j == count - 1) {
-                    apart = partAt(KEPT * j, 0);
-                } else {
-                    apart = lieApart(KEPT * i, KEPT * j);
-                }
-                if (!apart) {
+                if (!isApart(i, j)) {
                     return false;
                 }
             }
         }
         return true;
+    }
+
+    private boolean isApart(int i, int j) {
+        if (j == i + 1) {
+            return partAt(KEPT * i, KEPT * j);
+        }
+        return (i == 0 && j == count - 1) ? partAt(KEPT * j, 0) : lieApart(KEPT * i, KEPT * j);
     }
 
     private boolean goesForward(int a) {

@@ -26,7 +26,7 @@ class PathRaceTest {
 
     /** The answers, each starting with another question, so that the first use is now this and now that. */
     private static List<Object> answers(Path path, int first) {
-        Object[] answers = new Object[12];
+        Object[] answers = new Object[14];
         for (int k = 0; k < answers.length; k++) {
             int question = (first + k) % answers.length;
             answers[question] = answer(path, question);
@@ -36,12 +36,13 @@ class PathRaceTest {
 
     private static Object answer(Path path, int question) {
         double distance = 40 + 17.3 * question;
-        return switch (question % 6) {
+        return switch (question % 7) {
             case 0 -> path.length();
             case 1 -> path.pointAt(distance);
             case 2 -> path.locate(distance);
             case 3 -> path.splitAt(distance);
             case 4 -> path.nearest(Point.of(distance, 3));
+            case 5 -> Crossings.between(path, Path.polyline(Point.of(distance, -90), Point.of(distance + 5, 90)));
             default -> path.sub(distance, 2 * distance).length();
         };
     }

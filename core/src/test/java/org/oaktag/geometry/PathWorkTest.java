@@ -2,7 +2,6 @@ package org.oaktag.geometry;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -10,33 +9,6 @@ import org.junit.jupiter.api.Test;
 /** How many curves of a path are looked at for an answer: counted, in short paths and in very long ones. */
 class PathWorkTest {
     private static final int[] COUNTS = {3, 100, 3_000, 100_000};
-
-    /** A list that counts how often an element is taken from it. */
-    private static final class Counted extends AbstractList<Curve> {
-        private final List<Curve> curves;
-        private int taken;
-
-        Counted(List<Curve> curves) {
-            this.curves = curves;
-        }
-
-        @Override
-        public Curve get(int index) {
-            taken++;
-            return curves.get(index);
-        }
-
-        @Override
-        public int size() {
-            return curves.size();
-        }
-
-        int takenBy(Runnable question) {
-            taken = 0;
-            question.run();
-            return taken;
-        }
-    }
 
     /** Waves, lines and points in turn. */
     private static List<Curve> curves(int count) {
@@ -56,7 +28,7 @@ class PathWorkTest {
     @Test
     void the_first_question_looks_at_every_curve_once_and_no_later_one_does() {
         for (int count : COUNTS) {
-            Counted counted = new Counted(curves(count));
+            CountedCurves counted = new CountedCurves(curves(count));
             Path path = new Path(counted);
             assertThat(counted.takenBy(path::length)).isEqualTo(count);
             assertThat(counted.takenBy(path::length)).isZero();
@@ -67,7 +39,7 @@ class PathWorkTest {
     @Test
     void a_place_is_found_by_looking_at_its_own_curve_alone() {
         for (int count : COUNTS) {
-            Counted counted = new Counted(curves(count));
+            CountedCurves counted = new CountedCurves(curves(count));
             Path path = new Path(counted);
             double length = path.length();
             for (double share : new double[] {0, 0.1, 0.3719, 0.5, 0.99, 1}) {
@@ -85,7 +57,7 @@ class PathWorkTest {
     @Test
     void a_part_takes_no_more_than_its_own_curves() {
         for (int count : COUNTS) {
-            Counted counted = new Counted(curves(count));
+            CountedCurves counted = new CountedCurves(curves(count));
             Path path = new Path(counted);
             double length = path.length();
             for (double share : new double[] {0.1, 0.3719, 0.5, 0.9}) {
