@@ -4,6 +4,7 @@ module org.oaktag.blocks {
     requires commons.math3;
     requires static transitive org.jspecify;
 
+    exports org.oaktag.block;
     exports org.oaktag.blocks;
     exports org.oaktag.body;
     exports org.oaktag.adjustments;

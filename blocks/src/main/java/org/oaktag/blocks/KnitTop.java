@@ -4,6 +4,7 @@ import java.util.List;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Comparison;
 import org.oaktag.adjust.Reshaped;
+import org.oaktag.block.Block;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Ease;
@@ -29,6 +30,9 @@ import org.oaktag.measure.Length;
  * }</pre>
  */
 public final class KnitTop {
+
+    /** The block as a value, of which a style is made. */
+    public static final Block BLOCK = new KnitTopBlock();
 
     /** How far above the waist the underarm point must lie, in millimetres, for there to be a side seam. */
     private static final double LEAST_ABOVE_WAIST = 40;
@@ -81,7 +85,7 @@ public final class KnitTop {
                         fit.back().notchFromUnderarm()));
         Piece sleeve = SleeveShape.draw(fit, drafted.cap(), length, hem, cloth);
         Garment block = Garment.of(
-                        "knit top",
+                        BLOCK.name().value(),
                         body.wearer(),
                         List.of(front, back, sleeve),
                         TopSeams.of(SleeveDraft.capEase()),

@@ -20,7 +20,7 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.oaktag.PatternException;
-import org.oaktag.blocks.Style;
+import org.oaktag.block.Style;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.garment.FinishedMeasure;
 import org.oaktag.garment.Name;

@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.oaktag.PatternException;
-import org.oaktag.blocks.Style;
+import org.oaktag.block.Style;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.garment.Fit;

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.regex.Pattern;
 import org.oaktag.adjust.Recipe;
-import org.oaktag.blocks.Style;
+import org.oaktag.block.Style;
 import org.oaktag.examples.gallery.Wardrobe;
 import org.oaktag.export.gallery.GalleryPage;
 import org.oaktag.export.gallery.GalleryStyle;

@@ -22,9 +22,9 @@ import static org.oaktag.measure.Percent.percent;
 
 import org.oaktag.adjust.Recipe;
 import org.oaktag.adjustments.FitHood;
-import org.oaktag.blocks.BlockKind;
+import org.oaktag.block.Style;
 import org.oaktag.blocks.HoodShape;
-import org.oaktag.blocks.Style;
+import org.oaktag.blocks.KnitTop;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Ease;
 import org.oaktag.garment.Cloth;
@@ -49,7 +49,7 @@ public final class HoodedTop {
 
     /** Returns the top as a style: its block, ease, cloth and steps, the hood without a cord. */
     public static Style style() {
-        return new Style(BlockKind.KNIT_TOP, Ease.standard(), SHELL, recipe(false));
+        return new Style(KnitTop.BLOCK, Ease.standard(), SHELL, recipe(false));
     }
 
     /**

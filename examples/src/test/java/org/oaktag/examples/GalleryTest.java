@@ -17,7 +17,7 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.oaktag.adjust.Recipe;
-import org.oaktag.blocks.Style;
+import org.oaktag.block.Style;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.export.gallery.GalleryPage;
 import org.oaktag.export.gallery.GalleryStyle;

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.oaktag.blocks.Style;
+import org.oaktag.block.Style;
 import org.oaktag.body.BodyBuilder;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Figure;

@@ -41,9 +41,9 @@ import java.util.List;
 import java.util.function.Function;
 import org.oaktag.adjust.Recipe;
 import org.oaktag.adjust.Step;
-import org.oaktag.blocks.BlockKind;
+import org.oaktag.block.Style;
 import org.oaktag.blocks.HoodShape;
-import org.oaktag.blocks.Style;
+import org.oaktag.blocks.KnitTop;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Ease;
 import org.oaktag.body.EaseCategory;
@@ -87,7 +87,7 @@ public final class Wardrobe {
     }
 
     private static Style style(String name, Ease ease, Cloth cloth, Step... steps) {
-        return new Style(BlockKind.KNIT_TOP, ease, cloth, Recipe.of(name, steps));
+        return new Style(KnitTop.BLOCK, ease, cloth, Recipe.of(name, steps));
     }
 
     /** A cloth of a use of its own is shown by a paint that no other claims. */

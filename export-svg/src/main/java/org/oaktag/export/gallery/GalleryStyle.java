@@ -1,7 +1,7 @@
 package org.oaktag.export.gallery;
 
 import java.util.List;
-import org.oaktag.blocks.Style;
+import org.oaktag.block.Style;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.SizeRange;
 

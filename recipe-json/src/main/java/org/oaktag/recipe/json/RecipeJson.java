@@ -13,10 +13,13 @@ import org.oaktag.adjust.data.Datum;
 import org.oaktag.adjust.data.RecordForm;
 import org.oaktag.adjust.data.Schema;
 import org.oaktag.adjustments.KnownSteps;
-import org.oaktag.blocks.BlockKind;
-import org.oaktag.blocks.Style;
+import org.oaktag.block.Block;
+import org.oaktag.block.BlockCatalogue;
+import org.oaktag.block.Style;
+import org.oaktag.blocks.KnownBlocks;
 import org.oaktag.body.Ease;
 import org.oaktag.garment.Cloth;
+import org.oaktag.garment.Name;
 
 /**
  * Writes styles, each a block and a recipe, as JSON and reads them.
@@ -28,27 +31,30 @@ import org.oaktag.garment.Cloth;
  *
  * <p>Immutable.
  *
- * @param catalogue the kinds of step that may stand in a recipe
+ * @param blocks the blocks that a style may begin with
+ * @param steps the kinds of step that may stand in a recipe
  */
-public record RecipeJson(StepCatalogue catalogue) {
+public record RecipeJson(BlockCatalogue blocks, StepCatalogue steps) {
 
     private static final Format FORMAT = new Format("oaktag recipe", 1);
+    private static final String BLOCK = "block";
     private static final String STEPS = "steps";
 
     /** Refuses null. */
     public RecipeJson {
-        Objects.requireNonNull(catalogue, "catalogue");
+        Objects.requireNonNull(blocks, "blocks");
+        Objects.requireNonNull(steps, "steps");
     }
 
     /**
      * What stands before the steps.
      *
      * @param title what the style makes
-     * @param block its block
+     * @param block the name of its block
      * @param ease how much larger it is than the body
      * @param cloth what it is made of
      */
-    public record Head(String title, BlockKind block, Ease ease, Cloth cloth) {
+    public record Head(String title, Name block, Ease ease, Cloth cloth) {
         /** Refuses null. */
         public Head {
             Objects.requireNonNull(title, "title");
@@ -58,9 +64,12 @@ public record RecipeJson(StepCatalogue catalogue) {
         }
     }
 
-    /** Returns what reads and writes every step of the library; for your own as well, give a catalogue that has them. */
+    /**
+     * Returns what reads and writes every block and step of the library; for your own as well, give catalogues that have
+     * them.
+     */
     public static RecipeJson standard() {
-        return new RecipeJson(KnownSteps.catalogue());
+        return new RecipeJson(KnownBlocks.catalogue(), KnownSteps.catalogue());
     }
 
     /**
@@ -69,22 +78,24 @@ public record RecipeJson(StepCatalogue catalogue) {
      * {@link #standard()} lies beside this class as {@code recipe.schema.json}.
      */
     public String schema() {
-        return JsonData.text(FORMAT.schema(Schema.after(head().schema(), STEPS, Schema.list(catalogue.schema()))));
+        Datum.Fields head = Schema.told(head().schema(), BLOCK, Schema.oneOf(blocks.names()));
+        return JsonData.text(FORMAT.schema(Schema.after(head, STEPS, Schema.list(steps.schema()))));
     }
 
     /**
      * Writes a style.
      *
-     * @throws PatternException if a step is of a kind that the catalogue lacks
+     * @throws PatternException if its block, or the kind of a step, is not in the catalogue
      */
     public String write(Style style) {
-        Head head = new Head(style.title(), style.block(), style.ease(), style.cloth());
+        requireKnown(style.block());
+        Head head = new Head(style.title(), style.block().name(), style.ease(), style.cloth());
         Map<String, Datum> fields = new LinkedHashMap<>(head().write(head).values());
-        List<Datum> steps = new ArrayList<>();
+        List<Datum> written = new ArrayList<>();
         for (Step step : style.recipe().steps()) {
-            steps.add(catalogue.write(step));
+            written.add(steps.write(step));
         }
-        fields.put(STEPS, new Datum.Items(steps));
+        fields.put(STEPS, new Datum.Items(written));
         return JsonData.text(FORMAT.before(new Datum.Fields(fields)));
     }
 
@@ -92,7 +103,7 @@ public record RecipeJson(StepCatalogue catalogue) {
      * Reads a style.
      *
      * @throws PatternException if the text is no JSON, of another format or version, a field is unknown, missing or of
-     *     the wrong sort, a step is unknown, or an amount breaks a rule; the message says where, and what would do
+     *     the wrong sort, the block or a step is unknown, or an amount breaks a rule; the message says where, and what would do
      */
     public Style read(String json) {
         Datum.Fields content = FORMAT.content(JsonData.fields("recipe", Objects.requireNonNull(json, "json")));
@@ -100,16 +111,27 @@ public record RecipeJson(StepCatalogue catalogue) {
             throw PatternException.of("recipe", "must have its steps in a list '" + STEPS + "'", content.text(), "");
         }
         Head head = (Head) head().read("recipe", content.without(STEPS));
-        List<Step> steps = new ArrayList<>();
+        Block block = blocks.block(head.block().value());
+        List<Step> read = new ArrayList<>();
         for (Datum step : items.values()) {
-            steps.add(step("step " + (steps.size() + 1), step));
+            read.add(step("step " + (read.size() + 1), step));
         }
-        return new Style(head.block(), head.ease(), head.cloth(), new Recipe(head.title(), steps));
+        return new Style(block, head.ease(), head.cloth(), new Recipe(head.title(), read));
+    }
+
+    private void requireKnown(Block block) {
+        if (!blocks.blocks().contains(block)) {
+            throw PatternException.of(
+                    "block '" + block.name() + "'",
+                    "must be one that the catalogue knows",
+                    "one of " + block.getClass().getName(),
+                    "add it: catalogue.with(block)");
+        }
     }
 
     private Step step(String where, Datum step) {
         if (step instanceof Datum.Fields fields) {
-            return catalogue.read(where, fields);
+            return steps.read(where, fields);
         }
         throw PatternException.of(where, "must be fields in braces", step.text(), "");
     }

@@ -30,14 +30,16 @@ record HouseRules(String root) {
             List.of(".measure.."),
             List.of(".garment.."),
             List.of(".adjust.."),
-            List.of(".body..", ".blocks..", ".adjustments..", ".lay..", ".sewing.."),
+            List.of(".body.."),
+            List.of(".block.."),
+            List.of(".blocks..", ".adjustments..", ".lay..", ".sewing.."),
             List.of(".export..", ".recipe.."),
             List.of(".examples.."));
 
     private static final int CORE = 5;
-    private static final int BELOW_EXPORT = 6;
-    private static final int LIBRARY = 7;
-    private static final int ALL = 8;
+    private static final int BELOW_EXPORT = 8;
+    private static final int LIBRARY = 9;
+    private static final int ALL = 10;
 
     private static final String COMMONS_MATH = "org.apache.commons.math3";
 

@@ -17,7 +17,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import org.oaktag.adjust.Recipe;
-import org.oaktag.blocks.Style;
+import org.oaktag.block.Style;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Figure;

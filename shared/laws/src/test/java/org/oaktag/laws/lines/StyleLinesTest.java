@@ -13,7 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.oaktag.adjust.Step;
 import org.oaktag.adjustments.Finishes;
-import org.oaktag.blocks.Style;
+import org.oaktag.block.Style;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.examples.HoodedTop;

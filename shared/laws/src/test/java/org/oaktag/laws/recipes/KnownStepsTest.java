@@ -17,7 +17,7 @@ import org.oaktag.adjust.Step;
 import org.oaktag.adjust.StepCatalogue;
 import org.oaktag.adjust.StepKind;
 import org.oaktag.adjustments.KnownSteps;
-import org.oaktag.blocks.Style;
+import org.oaktag.block.Style;
 import org.oaktag.examples.HoodedTop;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Garment;

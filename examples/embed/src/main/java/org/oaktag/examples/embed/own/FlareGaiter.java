@@ -14,10 +14,15 @@ import org.oaktag.garment.Piece;
 import org.oaktag.measure.Length;
 
 /** An adjustment of one's own: spreads the bottom of the gaiter so that it lies on the shoulders. */
-record FlareGaiter(String name, Length by) implements Step {
+public record FlareGaiter(Length by) implements Step {
 
     static FlareGaiter flareGaiter(Length by) {
-        return new FlareGaiter("flare the gaiter", by);
+        return new FlareGaiter(by);
+    }
+
+    @Override
+    public String name() {
+        return "flare the gaiter";
     }
 
     @Override
@@ -27,7 +32,7 @@ record FlareGaiter(String name, Length by) implements Step {
 
     @Override
     public Reshaped reshape(Garment garment) {
-        Piece old = garment.piece(Gaiter.PIECE);
+        Piece old = garment.piece(Gaiter.NAME);
         Length top = mm(old.path(EdgeNames.TOP).chord());
         Length bottom = mm(old.path(EdgeNames.BOTTOM).chord());
         double height = old.path(Gaiter.RIGHT).end().y();

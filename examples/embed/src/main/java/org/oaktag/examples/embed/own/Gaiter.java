@@ -1,9 +1,13 @@
 package org.oaktag.examples.embed.own;
 
 import java.util.List;
+import java.util.Set;
 import org.oaktag.adjust.Comparison;
 import org.oaktag.adjust.Reshaped;
+import org.oaktag.block.Block;
+import org.oaktag.body.BodyMeasure;
 import org.oaktag.body.BodyMeasurements;
+import org.oaktag.body.Ease;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;
@@ -24,19 +28,28 @@ import org.oaktag.geometry.Point;
 import org.oaktag.measure.Length;
 
 /** A block of one's own: a tube for the neck that is drawn on over the head, closed by one seam at the back. */
-final class Gaiter {
-    static final Name PIECE = Name.of("gaiter");
+record Gaiter(Length height) implements Block {
+    static final Name NAME = Name.of("gaiter");
     static final Name RIGHT = Name.of("right");
     static final Name LEFT = Name.of("left");
 
-    private Gaiter() {}
+    @Override
+    public Name name() {
+        return NAME;
+    }
 
-    static Garment draft(BodyMeasurements body, Length height, Cloth cloth) {
+    @Override
+    public Set<BodyMeasure> needs() {
+        return Set.of(BodyMeasure.HEAD_GIRTH);
+    }
+
+    @Override
+    public Garment draft(BodyMeasurements body, Ease ease, Cloth cloth) {
         double girth = body.headGirth().mm() / (1 + cloth.stretch().fraction());
         Grainline grain = new Grainline(Point.of(girth / 2, 20), Point.of(girth / 2, height.mm() - 20));
-        Piece piece = Piece.of(PIECE, edges(girth, girth, height.mm()), grain, Cut.single(), cloth);
-        SeamSide right = SeamSide.along(PIECE, RIGHT);
-        SeamSide left = SeamSide.against(PIECE, LEFT);
+        Piece piece = Piece.of(NAME, edges(girth, girth, height.mm()), grain, Cut.single(), cloth);
+        SeamSide right = SeamSide.along(NAME, RIGHT);
+        SeamSide left = SeamSide.against(NAME, LEFT);
         Seam back =
                 Seam.flat(Name.of("back"), right, left, "draft the gaiter anew").smooth();
         List<FinishedMeasure> girths = List.of(girth(EdgeNames.TOP), girth(EdgeNames.BOTTOM));
@@ -65,6 +78,6 @@ final class Gaiter {
     }
 
     private static FinishedMeasure girth(Name edge) {
-        return FinishedMeasure.of(Name.of(edge.value() + " girth"), Quantity.lengthOf(PIECE, edge));
+        return FinishedMeasure.of(Name.of(edge.value() + " girth"), Quantity.lengthOf(NAME, edge));
     }
 }

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import org.oaktag.PatternException;
-import org.oaktag.blocks.Style;
+import org.oaktag.block.Style;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.garment.Garment;
 import org.oaktag.recipe.json.BodyJson;

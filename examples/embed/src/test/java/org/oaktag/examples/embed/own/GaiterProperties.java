@@ -14,12 +14,20 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 import org.oaktag.PatternException;
+import org.oaktag.adjust.Recipe;
+import org.oaktag.adjust.StepKind;
+import org.oaktag.adjustments.KnownSteps;
+import org.oaktag.block.Block;
+import org.oaktag.block.Style;
+import org.oaktag.blocks.KnownBlocks;
 import org.oaktag.body.BodyMeasurements;
+import org.oaktag.body.Ease;
 import org.oaktag.export.svg.SvgSheet;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
+import org.oaktag.recipe.json.RecipeJson;
 import org.oaktag.testkit.bodies.Adults;
 import org.oaktag.testkit.laws.StepLaws;
 
@@ -28,12 +36,14 @@ import org.oaktag.testkit.laws.StepLaws;
 class GaiterProperties {
     private static final Cloth JERSEY = Cloth.knit("wool jersey, night blue", percent(60));
 
+    private static final Block GAITER = new Gaiter(cm(28));
+
     private final StepLaws laws = new StepLaws();
 
     @Property(tries = 200)
     void a_flare_keeps_the_laws_of_every_step(
             @ForAll BodyMeasurements body, @ForAll @DoubleRange(min = 0, max = 300) double by) {
-        Garment gaiter = Gaiter.draft(body, cm(28), JERSEY);
+        Garment gaiter = GAITER.draft(body, Ease.standard(), JERSEY);
         Garment flared = laws.assertKept(gaiter, flareGaiter(mm(by)));
         assertThat(flared.walkSeams().isTrue()).isTrue();
         laws.assertAddsUp(gaiter, flared);
@@ -42,7 +52,7 @@ class GaiterProperties {
     @Property(tries = 200)
     void a_flare_taken_back_leaves_the_gaiter_as_it_was(
             @ForAll BodyMeasurements body, @ForAll @DoubleRange(min = 0, max = 300) double by) {
-        Garment gaiter = Gaiter.draft(body, cm(28), JERSEY);
+        Garment gaiter = GAITER.draft(body, Ease.standard(), JERSEY);
         Garment back = gaiter.adjust(flareGaiter(mm(by)).then(flareGaiter(mm(-by))));
         Name bottom = Name.of("bottom girth");
         assertThat(back.finished(bottom).mm()).isCloseTo(gaiter.finished(bottom).mm(), within(1e-9));
@@ -50,7 +60,7 @@ class GaiterProperties {
 
     @Property(tries = 100)
     void the_stretched_top_passes_the_head(@ForAll BodyMeasurements body) {
-        double top = Gaiter.draft(body, cm(28), JERSEY)
+        double top = GAITER.draft(body, Ease.standard(), JERSEY)
                 .finished(Name.of("top girth"))
                 .mm();
         assertThat(top * 1.6).isCloseTo(body.headGirth().mm(), within(1e-9));
@@ -58,14 +68,25 @@ class GaiterProperties {
 
     @Property(tries = 20)
     void the_exporters_draw_it(@ForAll BodyMeasurements body) {
-        Garment gaiter = Gaiter.draft(body, cm(28), JERSEY).adjust(flareGaiter(cm(8)));
+        Garment gaiter = GAITER.draft(body, Ease.standard(), JERSEY).adjust(flareGaiter(cm(8)));
         assertThat(SvgSheet.pattern(gaiter, Allowances.industryKnit(gaiter)).text())
                 .contains(">gaiter<");
     }
 
     @Property(tries = 20)
+    void a_style_of_it_is_written_down_and_read_again_like_one_of_the_librarys(@ForAll BodyMeasurements body) {
+        RecipeJson json = new RecipeJson(
+                KnownBlocks.catalogue().with(GAITER), KnownSteps.catalogue().with(StepKind.of(FlareGaiter.class)));
+        Style style = new Style(GAITER, Ease.standard(), JERSEY, Recipe.of("dome gaiter", flareGaiter(cm(8))));
+        assertThat(json.read(json.write(style))).isEqualTo(style);
+        assertThat(json.read(json.write(style)).on(body)).isEqualTo(style.on(body));
+        assertThat(json.schema()).contains("\"gaiter\"").contains("\"flare gaiter\"");
+        assertThat(GAITER.missing(body)).isEmpty();
+    }
+
+    @Property(tries = 20)
     void too_wide_a_flare_is_refused_and_the_range_it_names_is_taken(@ForAll BodyMeasurements body) {
-        Garment gaiter = Gaiter.draft(body, cm(28), JERSEY);
+        Garment gaiter = GAITER.draft(body, Ease.standard(), JERSEY);
         assertThatThrownBy(() -> gaiter.adjust(flareGaiter(cm(60))))
                 .isInstanceOf(PatternException.class)
                 .hasMessageContaining("0.0 mm to 560.0 mm")

@@ -15,7 +15,7 @@ class LinesOfOwnTest {
     private static final Path HERE = Path.of("src/main/java/org/oaktag/examples/embed/own");
 
     @Test
-    void block_and_step_take_sixty_lines_of_code_together() throws IOException {
+    void block_and_step_take_less_than_seventy_five_lines_of_code_together() throws IOException {
         List<String> code = new ArrayList<>();
         for (String file : List.of("Gaiter.java", "FlareGaiter.java")) {
             Files.readAllLines(HERE.resolve(file)).stream()
@@ -23,7 +23,7 @@ class LinesOfOwnTest {
                     .filter(LinesOfOwnTest::isCode)
                     .forEach(code::add);
         }
-        assertThat(code).hasSizeBetween(30, 60);
+        assertThat(code).hasSizeBetween(30, 74);
         assertThat(code)
                 .filteredOn(line -> line.chars().filter(c -> c == ';').count() > 1)
                 .as("one statement a line")

@@ -1,4 +1,4 @@
-package org.oaktag.blocks;
+package org.oaktag.block;
 
 import java.util.List;
 import java.util.Objects;
@@ -13,7 +13,7 @@ import org.oaktag.garment.Garment;
  * A design apart from any body: which block, how loose, of which cloth, and the steps from the block to the garment.
  *
  * <pre>{@code
- * Style hooded = new Style(BlockKind.KNIT_TOP, Ease.standard(), shell, recipe);
+ * Style hooded = new Style(KnitTop.BLOCK, Ease.standard(), shell, recipe);
  * crew.stream().map(hooded::on).toList();      // one style, graded by drafting it anew
  * }</pre>
  *
@@ -24,7 +24,7 @@ import org.oaktag.garment.Garment;
  * @param cloth what it is made of
  * @param recipe the steps; its name becomes the title of the garment
  */
-public record Style(BlockKind block, Ease ease, Cloth cloth, Recipe recipe) {
+public record Style(Block block, Ease ease, Cloth cloth, Recipe recipe) {
     /** Refuses null. */
     public Style {
         Objects.requireNonNull(block, "block");

@@ -1,0 +1,53 @@
+package org.oaktag.block;
+
+import java.util.List;
+import java.util.Set;
+import org.oaktag.PatternException;
+import org.oaktag.body.BodyMeasure;
+import org.oaktag.body.BodyMeasurements;
+import org.oaktag.body.Ease;
+import org.oaktag.garment.Cloth;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
+
+/**
+ * A basic block: how a garment of one family is drafted from the measures of a body. Immutable, and equal to another that
+ * drafts the same, so that styles can be compared; a record is both.
+ *
+ * <pre>{@code
+ * Block top = KnitTop.BLOCK;
+ * top.name();                                                  // = knit top
+ * Garment block = top.draft(juno, Ease.standard(), shell);
+ * }</pre>
+ *
+ * <p>The library's own blocks are nothing more than this, and a block of your own is nothing less: put into a {@link
+ * BlockCatalogue} it is written down, read again and drafted for many bodies as they are.
+ */
+public interface Block {
+
+    /** Returns what the block is called, by which a style that is written down names it: {@code "knit top"}. */
+    Name name();
+
+    /** Returns the measures without which it cannot be drafted, taken or derived. */
+    Set<BodyMeasure> needs();
+
+    /**
+     * Drafts the block.
+     *
+     * @param ease how much larger it is than the body
+     * @return the block, the draft in its history
+     * @throws PatternException if the ease cannot be worn in that cloth, or the measures allow no block
+     */
+    Garment draft(BodyMeasurements body, Ease ease, Cloth cloth);
+
+    /**
+     * Returns which of the measures that it needs a body lacks, in the order of {@link BodyMeasure}: a form can ask for
+     * them all at once, where {@link #draft} names the first.
+     */
+    default List<BodyMeasure> missing(BodyMeasurements body) {
+        return needs().stream()
+                .filter(measure -> body.find(measure).isEmpty())
+                .sorted()
+                .toList();
+    }
+}
