@@ -21,6 +21,17 @@ final class HermiteFit {
     /** Cosine of the greatest turn from normal to normal; beyond it anything may hide between them. */
     private static final double STEADY = 0.9;
 
+    /** Cosine of the greatest turn from normal to normal that is not looked into further. */
+    private static final double EVEN = 0.998;
+
+    /** The same of the way from normal to normal, in greatest distances from the start. */
+    private static final double LONG = 0.1;
+
+    private static final int QUARTERS = 4;
+
+    /** Longest first guess of a handle, in greatest distances from the start; that of half a circle is two thirds. */
+    private static final double LONGEST_GUESS = 0.7;
+
     private final SmoothTarget target;
     private final double[] x = new double[NORMALS];
     private final double[] y = new double[NORMALS];
@@ -46,7 +57,10 @@ final class HermiteFit {
      */
     double fit(double t0, double t1) {
         double spread = load(t0, t1);
-        double error = turnsTooFar() ? Double.POSITIVE_INFINITY : fitHandles(t0, t1);
+        double error = turnsTooFar() ? Double.POSITIVE_INFINITY : fitHandles(t0, t1, spread);
+        if (Double.isFinite(error)) {
+            error = Math.max(error, between(t0, t1, spread));
+        }
         if (error > spread) {
             startHandle = 0;
             endHandle = 0;
@@ -55,9 +69,9 @@ final class HermiteFit {
         return error;
     }
 
-    private double fitHandles(double t0, double t1) {
-        double a = target.speedAt(t0) * (t1 - t0) / 3;
-        double b = target.speedAt(t1) * (t1 - t0) / 3;
+    private double fitHandles(double t0, double t1, double spread) {
+        double a = Math.min(target.speedAt(t0) * (t1 - t0) / 3, LONGEST_GUESS * spread);
+        double b = Math.min(target.speedAt(t1) * (t1 - t0) / 3, LONGEST_GUESS * spread);
         double error = settle(a, b);
         adopt(a, b);
         for (int step = 0; step < GAUSS_NEWTON_STEPS && Double.isFinite(error); step++) {
@@ -68,6 +82,58 @@ final class HermiteFit {
             error = improved;
         }
         return error;
+    }
+
+    /**
+     * Returns the greatest distance on three normals more between any two between which the target turns by some degrees or runs through much
+     * of its length, as it does where its pace is uneven. Beside the greatest on a normal it counts by the share by which that may be
+     * exceeded anyhow.
+     */
+    private double between(double t0, double t1, double spread) {
+        double error = 0;
+        int worst = 0;
+        for (int i = 1; i < NORMALS; i++) {
+            worst = Math.abs(off[i]) > Math.abs(off[worst]) ? i : worst;
+        }
+        for (int gap = 0; gap <= NORMALS; gap++) {
+            boolean first = gap == 0;
+            boolean last = gap == NORMALS;
+            double turn = (first ? start[2] : tx[gap - 1]) * (last ? end[2] : tx[gap])
+                    + (first ? start[3] : ty[gap - 1]) * (last ? end[3] : ty[gap]);
+            double length = norm(
+                    (last ? end[0] : x[gap]) - (first ? start[0] : x[gap - 1]),
+                    (last ? end[1] : y[gap]) - (first ? start[1] : y[gap - 1]));
+            double from = first ? 0 : u[gap - 1];
+            double to = last ? 1 : u[gap];
+            boolean uneven = turn < EVEN || length > LONG * spread;
+            for (int k = 1; (uneven || gap == worst || gap == worst + 1) && k < QUARTERS; k++) {
+                double share = (double) k / QUARTERS;
+                target.frameAt(t0 + (t1 - t0) * (gap + share) / (NORMALS + 1), frame);
+                error = Math.max(error, (uneven ? 1 : SmoothRun.BETWEEN) * across(from + share * (to - from)));
+            }
+        }
+        return error;
+    }
+
+    /** Returns how far the cubic passes by the point in the frame, on its normal. */
+    private double across(double guess) {
+        double c1x = start[0] + startHandle * start[2];
+        double c1y = start[1] + startHandle * start[3];
+        double c2x = end[0] - endHandle * end[2];
+        double c2y = end[1] - endHandle * end[3];
+        double v = guess;
+        double px = 0;
+        double py = 0;
+        for (int k = 0; k < NEWTON_STEPS; k++) {
+            double w = 1 - v;
+            px = w * w * (w * start[0] + 3 * v * c1x) + v * v * (3 * w * c2x + v * end[0]) - frame[0];
+            py = w * w * (w * start[1] + 3 * v * c1y) + v * v * (3 * w * c2y + v * end[1]) - frame[1];
+            double sx = 3 * (w * w * (c1x - start[0]) + 2 * w * v * (c2x - c1x) + v * v * (end[0] - c2x));
+            double sy = 3 * (w * w * (c1y - start[1]) + 2 * w * v * (c2y - c1y) + v * v * (end[1] - c2y));
+            double step = (frame[2] * px + frame[3] * py) / (frame[2] * sx + frame[3] * sy);
+            v = Math.min(Math.max(v - step, 0.25 * v), 1 - 0.25 * w);
+        }
+        return norm(px, py);
     }
 
     /** Returns the cubic of the last fit between the given ends, which are the target's own but for rounding. */

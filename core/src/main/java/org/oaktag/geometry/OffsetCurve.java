@@ -31,6 +31,12 @@ public final class OffsetCurve {
     /** Sine of the greatest angle between two tangents of a straight run. */
     private static final double STRAIGHT = 1e-12;
 
+    /** Ends nearer than this share of the tolerance are made to meet. */
+    private static final double SNAP = 0.1;
+
+    /** Slower than this share of the hodograph's size at an end, a cubic turns so quickly there that its parallel is fitted by another parameter. */
+    private static final double SLOW = 0.01;
+
     private OffsetCurve() {}
 
     /**
@@ -60,17 +66,23 @@ public final class OffsetCurve {
             return List.of(straight(line.start(), line.end(), line.directionAt(0), left));
         }
         List<Curve> parallel = new ArrayList<>();
-        List<Cubic> parts = SourceCusps.cut((Cubic) curve);
+        List<Cubic> parts = SourceCusps.cut((Cubic) Dust.retracted(curve, tolerance));
         for (int i = 0; i < parts.size(); i++) {
             Cubic part = parts.get(i);
             List<Curve> run = ofSmooth(part, left, tolerance);
             if (i > 0) {
                 Point from = parallel.get(parallel.size() - 1).end();
-                if (parts.get(i - 1).directionAt(1).dot(part.directionAt(0)) < 0) {
+                Vector arriving = parts.get(i - 1).directionAt(1);
+                Vector leaving = part.directionAt(0);
+                if (arriving.dot(leaving) < 0) {
                     double half = Math.copySign(Math.PI, left);
                     parallel.addAll(Arcs.of(part.start(), from, run.get(0).start(), half, tolerance));
-                } else {
+                } else if (from.isCloseTo(run.get(0).start(), SNAP * tolerance)) {
                     run = Joined.from(from, run);
+                } else {
+                    // So near to a cusp the coordinates do not hold the direction any better.
+                    double rounding = arriving.angleTo(leaving);
+                    parallel.addAll(Arcs.of(part.start(), from, run.get(0).start(), rounding, tolerance));
                 }
             }
             parallel.addAll(run);
@@ -102,13 +114,24 @@ public final class OffsetCurve {
             return List.of(straight(
                     cubic.start(), cubic.end(), cubic.end().minus(cubic.start()).unit(), left));
         }
+        boolean slowStart = isSlow(cubic, 0);
+        boolean slowEnd = isSlow(cubic, 1);
+        if (slowStart && slowEnd) {
+            List<Curve> parallel = new ArrayList<>(ofSmooth(cubic.sub(0, 0.5), left, tolerance));
+            Point middle = parallel.get(parallel.size() - 1).end();
+            parallel.addAll(Joined.from(middle, ofSmooth(cubic.sub(0.5, 1), left, tolerance)));
+            return parallel;
+        }
+        if (slowEnd) {
+            return reversed(ofSmooth(cubic.reversed(), -left, tolerance));
+        }
         double[] cusps = OffsetCusps.of(cubic, left);
         List<Curve> parallel = new ArrayList<>();
         double from = 0;
         for (int i = 0; i <= cusps.length; i++) {
             double to = i < cusps.length ? cusps[i] : 1;
             boolean backwards = 1 + left * cubic.curvatureAt(0.5 * (from + to)) < 0;
-            List<Curve> run = SmoothRun.of(new ParallelTarget(cubic, left, backwards), from, to, tolerance);
+            List<Curve> run = fitted(cubic, new ParallelTarget(cubic, left, backwards), from, to, slowStart, tolerance);
             parallel.addAll(
                     parallel.isEmpty()
                             ? run
@@ -116,5 +139,33 @@ public final class OffsetCurve {
             from = to;
         }
         return parallel;
+    }
+
+    private static List<Curve> fitted(
+            Cubic cubic, SmoothTarget parallel, double from, double to, boolean slowStart, double tolerance) {
+        if (!slowStart) {
+            return SmoothRun.of(parallel, from, to, tolerance);
+        }
+        SlowTarget slowed = SlowTarget.of(parallel, cubic, from, to);
+        return SmoothRun.of(slowed, slowed.first(), slowed.last(), tolerance);
+    }
+
+    /** Tells whether the cubic all but stands still at an end, and turns there. */
+    private static boolean isSlow(Cubic cubic, double t) {
+        double speed = cubic.speedAt(t);
+        double side = Math.max(
+                cubic.start().distanceTo(cubic.control1()),
+                Math.max(
+                        cubic.control1().distanceTo(cubic.control2()),
+                        cubic.control2().distanceTo(cubic.end())));
+        return speed > 0 && speed <= 3 * SLOW * side && Math.abs(cubic.curvatureAt(t)) > 0;
+    }
+
+    private static List<Curve> reversed(List<Curve> run) {
+        List<Curve> back = new ArrayList<>(run.size());
+        for (int i = run.size() - 1; i >= 0; i--) {
+            back.add(run.get(i).reversed());
+        }
+        return back;
     }
 }

@@ -13,7 +13,7 @@ final class SmoothRun {
     private static final double ORDER = 1.0 / 6;
 
     /** Between the normals the distance may exceed the greatest on them by a tenth. */
-    private static final double BETWEEN = 0.87;
+    static final double BETWEEN = 0.87;
 
     /** Aim a little lower still: the error is predicted to a few per cent only. */
     private static final double AIM = 0.9 * BETWEEN;

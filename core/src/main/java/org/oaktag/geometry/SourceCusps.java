@@ -16,6 +16,9 @@ final class SourceCusps {
     /** Slower than this share is nearly so. */
     private static final double NEARLY = 1e-3;
 
+    /** The controls of a part from here to an end would be rounding, while the curve's own at that end tell its tangents as well. */
+    private static final double AT_END = 1e-3;
+
     /** Returns the parts in order; the whole curve if it is nowhere near standing still. */
     static List<Cubic> cut(Cubic cubic) {
         Vector h0 = cubic.control1().minus(cubic.start());
@@ -34,8 +37,9 @@ final class SourceCusps {
         double from = 0;
         boolean stillFrom = false;
         for (double t : Polynomials.roots(slowing)) {
-            if (t > 0 && t < 1 && cubic.speedAt(t) <= NEARLY * size) {
-                boolean stillTo = cubic.speedAt(t) <= STILL * size;
+            boolean stillTo = cubic.speedAt(t) <= STILL * size;
+            boolean nearlyTo = cubic.speedAt(t) <= NEARLY * size && t > AT_END && t < 1 - AT_END;
+            if (t > 0 && t < 1 && (stillTo || nearlyTo)) {
                 parts.add(still(cubic.sub(from, t), stillFrom, stillTo));
                 from = t;
                 stillFrom = stillTo;

@@ -116,6 +116,25 @@ class OffsetCurveTest {
         }
     }
 
+    /** The tangent turns by half a turn within ever smaller stretches; 20 cubics on each side are enough. */
+    @Test
+    void a_near_cusp_takes_few_cubics_however_near_it_is() {
+        for (double e = 1e-10; e < 0.1; e *= 10) {
+            for (double d : new double[] {-10, 10}) {
+                Cubic cubic = SourceCuspsTest.nearCusp(100, e);
+                Path parallel = OffsetCurve.of(cubic, d, 0.01);
+                assertThat(parallel.curves().size()).as("e %s, d %s", e, d).isLessThanOrEqualTo(40);
+                for (Cubic part : SourceCusps.cut(cubic)) {
+                    for (double t = 0; t <= 1; t += 1.0 / 512) {
+                        assertThat(parallel.nearest(beside(part, t, d)).distance())
+                                .as("e %s, d %s, t %s", e, d, t)
+                                .isLessThanOrEqualTo(0.01);
+                    }
+                }
+            }
+        }
+    }
+
     private static Point beside(Cubic cubic, double t, double left) {
         return cubic.pointAt(t).plus(cubic.directionAt(t).leftNormal().times(left));
     }

@@ -1,0 +1,44 @@
+package org.oaktag.geometry;
+
+/**
+ * Control points so near to an end of their cubic that the handle between them tells no direction: dust that tracing and rounding leave.
+ *
+ * <p>A handle h mm long turns the tangent within about h / size of the parameter and moves the curve by 4/9 h at most. Its parallel would
+ * swing about the end by any angle for the sake of that. So a control this near to an end is moved onto it, where the direction is
+ * that towards the next control.
+ */
+final class Dust {
+    /** The longest handle that is dust, in sizes of the curve. */
+    private static final double OF_SIZE = 1e-6;
+
+    /** The longest, in tolerances: what it moves the curve by is lost in what an offset may be off. */
+    private static final double OF_TOLERANCE = 0.1;
+
+    private Dust() {}
+
+    /** Returns the greatest length that is dust for a curve or path of this size, mm. */
+    static double floor(double size, double tolerance) {
+        return Math.min(OF_SIZE * size, OF_TOLERANCE * tolerance);
+    }
+
+    /** Returns the curve with its dust handles drawn in; the very same if it has none. */
+    static Curve retracted(Curve curve, double tolerance) {
+        if (!(curve instanceof Cubic cubic)) {
+            return curve;
+        }
+        Bounds hull = cubic.hull();
+        double dust = floor(Math.max(hull.width(), hull.height()), tolerance);
+        Point control1 = drawnIn(cubic.control1(), cubic, dust);
+        Point control2 = drawnIn(cubic.control2(), cubic, dust);
+        return control1.equals(cubic.control1()) && control2.equals(cubic.control2())
+                ? cubic
+                : new Cubic(cubic.start(), control1, control2, cubic.end());
+    }
+
+    private static Point drawnIn(Point control, Cubic cubic, double dust) {
+        if (control.isCloseTo(cubic.start(), dust)) {
+            return cubic.start();
+        }
+        return control.isCloseTo(cubic.end(), dust) ? cubic.end() : control;
+    }
+}
