@@ -28,7 +28,10 @@ public interface Block {
     /** Returns what the block is called, by which a style that is written down names it: {@code "knit top"}. */
     Name name();
 
-    /** Returns the measures without which it cannot be drafted, taken or derived. */
+    /**
+     * Returns the measures that must be taken. Whatever else the draft asks for is derived from these where nobody took it,
+     * as far as the body is grown.
+     */
     Set<BodyMeasure> needs();
 
     /**
@@ -41,12 +44,12 @@ public interface Block {
     Garment draft(BodyMeasurements body, Ease ease, Cloth cloth);
 
     /**
-     * Returns which of the measures that it needs a body lacks, in the order of {@link BodyMeasure}: a form can ask for
-     * them all at once, where {@link #draft} names the first.
+     * Returns which of the measures that must be taken are not among these, in the order of {@link BodyMeasure}: a form can
+     * ask for them all at once, where {@link #draft} names the first.
      */
-    default List<BodyMeasure> missing(BodyMeasurements body) {
+    default List<BodyMeasure> missing(Set<BodyMeasure> taken) {
         return needs().stream()
-                .filter(measure -> body.find(measure).isEmpty())
+                .filter(measure -> !taken.contains(measure))
                 .sorted()
                 .toList();
     }

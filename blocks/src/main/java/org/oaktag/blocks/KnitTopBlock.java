@@ -1,7 +1,5 @@
 package org.oaktag.blocks;
 
-import java.util.Collections;
-import java.util.EnumSet;
 import java.util.Set;
 import org.oaktag.block.Block;
 import org.oaktag.body.BodyMeasure;
@@ -16,19 +14,7 @@ record KnitTopBlock() implements Block {
 
     private static final Name NAME = Name.of("knit top");
 
-    private static final Set<BodyMeasure> NEEDS = Collections.unmodifiableSet(EnumSet.of(
-            BodyMeasure.BUST_GIRTH,
-            BodyMeasure.WAIST_GIRTH,
-            BodyMeasure.HIP_GIRTH,
-            BodyMeasure.NECK_BASE_GIRTH,
-            BodyMeasure.UPPER_ARM_GIRTH,
-            BodyMeasure.WRIST_GIRTH,
-            BodyMeasure.SHOULDER_LENGTH,
-            BodyMeasure.ACROSS_BACK,
-            BodyMeasure.BACK_WAIST_LENGTH,
-            BodyMeasure.WAIST_TO_HIP,
-            BodyMeasure.NAPE_TO_ARMPIT,
-            BodyMeasure.ARM_LENGTH));
+    private static final Set<BodyMeasure> NEEDS = Set.of(BodyMeasure.BUST_GIRTH, BodyMeasure.HEIGHT);
 
     @Override
     public Name name() {

@@ -74,7 +74,7 @@ public final class BodyBuilder {
         return this;
     }
 
-    /** Gives {@link BodyMeasure#BUST_GIRTH}. Required. */
+    /** Gives {@link BodyMeasure#BUST_GIRTH}, from which others are derived. */
     public BodyBuilder bustGirth(Length length) {
         return measure(BodyMeasure.BUST_GIRTH, length);
     }
@@ -149,15 +149,15 @@ public final class BodyBuilder {
         return measure(BodyMeasure.ARM_LENGTH, length);
     }
 
-    /** Gives {@link BodyMeasure#HEIGHT}. Required. */
+    /** Gives {@link BodyMeasure#HEIGHT}, from which others are derived. */
     public BodyBuilder height(Length length) {
         return measure(BodyMeasure.HEIGHT, length);
     }
 
     /**
-     * Checks every measure and derives those of a grown body that were not given.
+     * Checks every measure and derives those of a grown body that were not given, as far as what they are derived from was.
      *
-     * @throws PatternException if the name, the figure, bust girth or height is missing; if a measure lies outside its
+     * @throws PatternException if the name, the figure or every measure is missing; if a measure lies outside its
      *     {@link PlausibleRange}; if the age does not go with the figure; if a derived measure is no measure of a body; or
      *     if there are {@link #doubts()}: the message names each, what it is, what was expected and why, the slip that
      *     explains it where there is one, and what to confirm
@@ -197,15 +197,12 @@ public final class BodyBuilder {
                         + Arrays.stream(Figure.values()).map(Figure::label).toList(),
                 "none",
                 ""));
-        List<String> missing = Arrays.stream(BodyMeasure.values())
-                .filter(measure -> measure.isRequired() && !taken.containsKey(measure))
-                .map(BodyMeasure::label)
-                .toList();
-        if (!missing.isEmpty()) {
+        if (taken.isEmpty()) {
             throw PatternException.of(
                     "body '" + name + "'",
-                    "must come with bust girth and height: nothing derives them",
-                    "no " + String.join(" and no ", missing),
+                    "must come with the measures that its garment needs, or with bust girth and height, from which they are"
+                            + " derived",
+                    "no measure",
                     "");
         }
         return new BodyMeasurements(name, whose, ageYears, taken);

@@ -2,6 +2,7 @@ package org.oaktag.body;
 
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.Set;
 import org.oaktag.garment.Name;
 
 /**
@@ -14,8 +15,8 @@ import org.oaktag.garment.Name;
  * }</pre>
  *
  * <p>Two measures have no term there and carry words made from its own: {@link #NAPE_TO_ARMPIT} and
- * {@link #HAND_GIRTH_WITH_THUMB}. Only {@link #BUST_GIRTH} and {@link #HEIGHT} must be taken; for a grown body every
- * other measure can be derived, though never as well as a tape does it.
+ * {@link #HAND_GIRTH_WITH_THUMB}. From {@link #BUST_GIRTH} and {@link #HEIGHT} every other measure of a grown body can be
+ * derived, though never as well as a tape does it.
  */
 public enum BodyMeasure {
     /** Round the fullest part of the chest. */
@@ -95,9 +96,14 @@ public enum BodyMeasure {
         return otherName.map(Name::of);
     }
 
-    /** Tells whether a body must come with this measure, as nothing derives it. */
-    public boolean isRequired() {
-        return this == BUST_GIRTH || this == HEIGHT;
+    /**
+     * Returns the measures from which a rule derives this one for a grown body that has them all; empty where no rule does,
+     * as for bust girth and height, which must be taken where they are needed. For a child nothing is derived.
+     */
+    public Set<BodyMeasure> derivedFrom() {
+        return Derivations.rule(this, Figure.WOMAN)
+                .map(DerivationRule::predictors)
+                .orElse(Set.of());
     }
 
     /** Returns the measure that goes by this term or by another in use, or empty where there is none. */

@@ -24,8 +24,8 @@ import org.oaktag.measure.Length;
  * body.armLength();       // 562.3 mm, and derived() says so and how
  * }</pre>
  *
- * <p>A grown body has every measure, taken or derived. A child's body has those that were taken: no rule derives the
- * rest. Immutable and safe to share between threads.
+ * <p>A body has the measures that were taken, and a grown one all that can be derived from them: every measure where bust girth
+ * and height are among those. No rule derives a child's. A garment needs only what its block asks for. Immutable and safe to share between threads.
  */
 public final class BodyMeasurements {
 
@@ -53,12 +53,14 @@ public final class BodyMeasurements {
         Map<BodyMeasure, Derived> rules = new EnumMap<>(BodyMeasure.class);
         for (BodyMeasure measure : BodyMeasure.values()) {
             if (!known.containsKey(measure)) {
-                Derivations.rule(measure, figure).ifPresent(rule -> {
-                    Derived value = rule.apply(measure, figure, known, rules);
-                    checkDerived(value);
-                    known.put(measure, value.value());
-                    rules.put(measure, value);
-                });
+                Derivations.rule(measure, figure)
+                        .filter(rule -> rule.isMet(known))
+                        .ifPresent(rule -> {
+                            Derived value = rule.apply(measure, figure, known, rules);
+                            checkDerived(value);
+                            known.put(measure, value.value());
+                            rules.put(measure, value);
+                        });
             }
         }
         this.measures = Collections.unmodifiableMap(known);
@@ -120,18 +122,28 @@ public final class BodyMeasurements {
     /**
      * Returns a measure, taken or derived.
      *
-     * @throws PatternException if it was not taken and no rule derives it, as for a child
+     * @throws PatternException if it was not taken, and no rule derives it from what was; the message says from what one would
      */
     public Length measure(BodyMeasure wanted) {
         return find(wanted)
                 .orElseThrow(() -> PatternException.of(
                         wanted.label() + " of '" + name + "'",
-                        "must be taken: no rule derives it for a " + figure.label(),
+                        mustBeTaken(wanted),
                         "only "
                                 + measures.keySet().stream()
                                         .map(BodyMeasure::label)
                                         .collect(Collectors.joining(", ")),
                         "measure " + wanted.definition()));
+    }
+
+    private String mustBeTaken(BodyMeasure wanted) {
+        if (isChild()) {
+            return "must be taken: no rule derives it for a " + figure.label();
+        }
+        return wanted.derivedFrom().isEmpty()
+                ? "must be taken: nothing derives it"
+                : "must be taken, or derived from "
+                        + wanted.derivedFrom().stream().map(BodyMeasure::label).collect(Collectors.joining(" and "));
     }
 
     /** Returns a measure, or empty where it was neither taken nor derived. */

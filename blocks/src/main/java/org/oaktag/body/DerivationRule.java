@@ -52,6 +52,11 @@ record DerivationRule(List<Term> terms, double constant, double spread) {
         return predictors;
     }
 
+    /** Tells whether all is known on which the rule rests. */
+    boolean isMet(Map<BodyMeasure, Length> known) {
+        return terms.stream().allMatch(term -> known.containsKey(term.measure()));
+    }
+
     /**
      * Returns by how many spreads a measure lies above what the rule makes of the others, or below if negative.
      *

@@ -46,7 +46,8 @@ final class Doubts {
             Map<BodyMeasure, Derived> notTaken) {
         boolean bust = measure == BodyMeasure.BUST_GIRTH;
         Optional<DerivationRule> rule = bust ? Derivations.bustFromHeight(figure) : Derivations.rule(measure, figure);
-        return rule.filter(found -> {
+        return rule.filter(found -> found.isMet(measures))
+                .filter(found -> {
                     double off = found.spreadsOff(length, figure, measures, notTaken);
                     return off < -Doubt.SPREADS || (off > Doubt.SPREADS && !bust);
                 })

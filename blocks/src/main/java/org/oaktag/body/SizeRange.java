@@ -40,7 +40,8 @@ public record SizeRange(String standard, Length heightStep, Length bustStep) {
      * it makes of them, so that what is particular about the body stays: a neck 5 mm wider than the rule expects is so in
      * every size.
      *
-     * @throws PatternException if the body is a child's, for which there are no rules, or if the size is no plausible body
+     * @throws PatternException if the body is a child's, for which there are no rules, if its bust girth or height was not
+     *     taken, or if the size is no plausible body
      */
     public BodyMeasurements step(BodyMeasurements body, int sizes) {
         if (body.isChild()) {
@@ -54,7 +55,7 @@ public record SizeRange(String standard, Length heightStep, Length bustStep) {
         BodyMeasurements expectedThere = moved(body, sizes).build();
         BodyBuilder graded = moved(body, sizes).name(name(body, sizes));
         body.taken().forEach((measure, taken) -> {
-            if (!measure.isRequired()) {
+            if (!measure.derivedFrom().isEmpty()) {
                 graded.measure(
                         measure, taken.plus(expectedThere.measure(measure).minus(expectedHere.measure(measure))));
             }

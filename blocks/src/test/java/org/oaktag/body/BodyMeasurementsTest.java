@@ -8,6 +8,7 @@ import static org.oaktag.measure.Length.mm;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -185,14 +186,50 @@ class BodyMeasurementsTest {
     }
 
     @Test
-    void a_body_without_bust_girth_or_height_is_refused() {
+    void a_body_without_any_measure_is_refused() {
         assertThatThrownBy(() -> BodyMeasurements.builder()
                         .name("Nell")
                         .figure(Figure.WOMAN)
                         .build())
                 .isInstanceOf(PatternException.class)
-                .hasMessage("body 'Nell': must come with bust girth and height: nothing derives them;"
-                        + " got no bust girth and no height");
+                .hasMessage("body 'Nell': must come with the measures that its garment needs, or with bust girth and"
+                        + " height, from which they are derived; got no measure");
+    }
+
+    @Test
+    void a_body_has_what_was_taken_and_what_follows_from_that_and_no_more() {
+        BodyMeasurements nell = BodyMeasurements.builder()
+                .name("Nell")
+                .figure(Figure.WOMAN)
+                .waistGirth(cm(76))
+                .hipGirth(cm(101))
+                .height(cm(168))
+                .build();
+        assertThat(nell.measures())
+                .containsOnlyKeys(
+                        BodyMeasure.WAIST_GIRTH,
+                        BodyMeasure.HIP_GIRTH,
+                        BodyMeasure.SHOULDER_LENGTH,
+                        BodyMeasure.WAIST_TO_HIP,
+                        BodyMeasure.ARM_LENGTH,
+                        BodyMeasure.HEIGHT);
+        assertThatThrownBy(nell::bustGirth)
+                .isInstanceOf(PatternException.class)
+                .hasMessage("bust girth of 'Nell': must be taken: nothing derives it; got only waist girth, hip girth,"
+                        + " shoulder length, waist to hip, arm length, height; measure horizontal girth of the trunk at the"
+                        + " fullest part of the bust or chest");
+        assertThatThrownBy(nell::headGirth)
+                .isInstanceOf(PatternException.class)
+                .hasMessageStartingWith("head girth of 'Nell': must be taken, or derived from bust girth and height;");
+    }
+
+    @Test
+    void women_and_men_are_derived_from_the_same_measures() {
+        assertThat(BodyMeasure.values())
+                .allSatisfy(measure -> assertThat(measure.derivedFrom())
+                        .isEqualTo(Derivations.rule(measure, Figure.MAN)
+                                .map(DerivationRule::predictors)
+                                .orElse(Set.of())));
     }
 
     @Test

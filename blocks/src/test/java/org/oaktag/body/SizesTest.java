@@ -111,10 +111,12 @@ class SizesTest {
 
     /** ASTM D5585-11, misses' size 8: bust 36 1/4, neck base 14 5/8, waist 28, head 21 3/4 in. */
     @Test
-    void a_standard_size_without_a_height_is_a_body_once_it_has_one() {
-        assertThatThrownBy(() -> StandardSize.ASTM_D5585_MISSES_8.builder().build())
+    void a_standard_size_without_a_height_lends_a_top_its_lengths_once_it_has_one() {
+        BodyMeasurements withoutHeight =
+                StandardSize.ASTM_D5585_MISSES_8.builder().build();
+        assertThatThrownBy(withoutHeight::armLength)
                 .isInstanceOf(PatternException.class)
-                .hasMessageContaining("no height");
+                .hasMessageContaining("must be taken, or derived from height");
         BodyMeasurements body =
                 StandardSize.ASTM_D5585_MISSES_8.builder().height(cm(168)).build();
         assertThat(body.bustGirth().inches()).isCloseTo(36.25, within(1e-12));

@@ -15,6 +15,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.oaktag.PatternException;
+import org.oaktag.blocks.KnitTop;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.garment.Spelling;
 
@@ -72,7 +73,7 @@ record BodyFile(String name, List<BodyMeasurements> bodies) {
      * @throws PatternException as {@link #read}
      */
     static BodyFile parse(String name, byte[] utf8, boolean confirmed) {
-        return new BodyFile(name, BodyTable.read(name, lines(name, decoded(name, utf8)), confirmed));
+        return new BodyFile(name, BodyTable.read(name, lines(name, decoded(name, utf8)), KnitTop.BLOCK, confirmed));
     }
 
     /**

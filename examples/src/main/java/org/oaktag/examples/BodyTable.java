@@ -3,13 +3,14 @@ package org.oaktag.examples;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.oaktag.PatternException;
+import org.oaktag.block.Block;
 import org.oaktag.body.BodyBuilder;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.body.BodyMeasurements;
@@ -35,10 +36,12 @@ final class BodyTable {
 
     private final String file;
     private final List<BodyColumn> columns;
+    private final Block block;
     private final boolean confirmed;
 
-    private BodyTable(String file, Line head, boolean confirmed) {
+    private BodyTable(String file, Line head, Block block, boolean confirmed) {
         this.file = file;
+        this.block = block;
         this.columns = columns(head);
         this.confirmed = confirmed;
         checkNoneMissing(head);
@@ -47,11 +50,12 @@ final class BodyTable {
     /**
      * Returns the table under a line of column heads, to be read line by line.
      *
+     * @param block what is drafted for the bodies: its measures must be there
      * @param confirmed whether every measure is meant as it is, so that nothing is asked about
      * @throws PatternException if a head is unknown or one that must be there is missing
      */
-    static BodyTable under(String file, Line head, boolean confirmed) {
-        return new BodyTable(file, head, confirmed);
+    static BodyTable under(String file, Line head, Block block, boolean confirmed) {
+        return new BodyTable(file, head, block, confirmed);
     }
 
     /**
@@ -59,15 +63,16 @@ final class BodyTable {
      *
      * @param file the name of the file, for messages
      * @param lines the head and a line for each body
+     * @param block what is drafted for the bodies: its measures must be there
      * @param confirmed whether every measure is meant as it is, so that nothing is asked about
      * @throws PatternException if a line is no body
      */
-    static List<BodyMeasurements> read(String file, List<Line> lines, boolean confirmed) {
+    static List<BodyMeasurements> read(String file, List<Line> lines, Block block, boolean confirmed) {
         if (lines.isEmpty()) {
             throw PatternException.of(
                     file, "must hold a line of column heads and a line for each body", "an empty file", "");
         }
-        BodyTable table = new BodyTable(file, lines.get(0), confirmed);
+        BodyTable table = new BodyTable(file, lines.get(0), block, confirmed);
         if (lines.size() == 1) {
             throw PatternException.of(file, "must hold at least one body", "column heads and nothing below", "");
         }
@@ -117,24 +122,32 @@ final class BodyTable {
     }
 
     private void checkNoneMissing(Line head) {
-        Set<Object> there = new HashSet<>();
-        columns.forEach(column -> there.add(
-                column.measured().<Object>map(BodyColumn.Measured::measure).orElse(column.head())));
+        Set<String> heads = columns.stream().map(BodyColumn::head).collect(Collectors.toSet());
+        Set<BodyMeasure> measures = columns.stream()
+                .flatMap(column -> column.measured().stream())
+                .map(BodyColumn.Measured::measure)
+                .collect(Collectors.toSet());
         List<String> missing = new ArrayList<>();
         Stream.of(BodyColumn.NAME, BodyColumn.FIGURE)
-                .filter(column -> !there.contains(column))
+                .filter(column -> !heads.contains(column))
                 .forEach(missing::add);
-        Arrays.stream(BodyMeasure.values())
-                .filter(measure -> measure.isRequired() && !there.contains(measure))
-                .map(measure -> measure.label().replace(' ', '_') + "_cm")
-                .forEach(missing::add);
+        block.missing(measures).forEach(measure -> missing.add(column(measure) + "_cm"));
         if (!missing.isEmpty()) {
             throw PatternException.of(
                     file + " line " + head.number(),
-                    "the columns name, figure, bust_girth and height (in mm, cm or in) must be there",
+                    "the columns "
+                            + Stream.concat(
+                                            Stream.of(BodyColumn.NAME, BodyColumn.FIGURE),
+                                            block.missing(Set.of()).stream().map(BodyTable::column))
+                                    .collect(Collectors.joining(", "))
+                            + " (in mm, cm or in) must be there for a " + block.name(),
                     "no " + String.join(", no ", missing),
                     "");
         }
+    }
+
+    private static String column(BodyMeasure measure) {
+        return measure.label().replace(' ', '_');
     }
 
     /**
@@ -169,7 +182,7 @@ final class BodyTable {
             BodyColumn column = columns.get(i);
             String cell = line.cells().get(i);
             if (cell.isEmpty()) {
-                column.measured().ifPresent(measured -> checkNotRequired(measured.measure(), line, column));
+                column.measured().ifPresent(measured -> checkNotNeeded(measured.measure(), line, column));
             } else if (column.head().equals(BodyColumn.AGE_YEARS)) {
                 builder.ageYears(age(line, cell));
             } else if (column.head().equals(BodyColumn.CONFIRMED)) {
@@ -221,11 +234,11 @@ final class BodyTable {
                 .check(place + ", " + measured.measure().label(), length, measured.unit());
     }
 
-    private void checkNotRequired(BodyMeasure measure, Line line, BodyColumn column) {
-        if (measure.isRequired()) {
+    private void checkNotNeeded(BodyMeasure measure, Line line, BodyColumn column) {
+        if (block.needs().contains(measure)) {
             throw PatternException.of(
                     place(line, column.head()),
-                    measure.label() + " must be taken: nothing derives it",
+                    measure.label() + " must be taken for a " + block.name(),
                     "a blank cell",
                     "measure " + measure.definition());
         }

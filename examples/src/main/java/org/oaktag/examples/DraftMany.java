@@ -130,7 +130,7 @@ public final class DraftMany implements Callable<Integer> {
         ExecutorService pool = Executors.newFixedThreadPool(threads);
         try (BodyLines lines = BodyLines.of(in)) {
             BodyTable table = BodyTable.under(
-                    name(), lines.next().orElseThrow(this::empty).cells(), confirmed);
+                    name(), lines.next().orElseThrow(this::empty).cells(), style.block(), confirmed);
             skip(lines, reached);
             try (BufferedWriter writer = rows.writer(resume && Files.exists(out) && Files.size(out) > 0);
                     Progress progress = Progress.of(spec.commandLine().getErr(), total, done)) {

@@ -112,11 +112,11 @@ class BodyFileTest {
     void a_missing_column_is_refused() {
         refused(
                 "name,figure,height_cm\nNell,woman,168\n",
-                "crew.csv line 1: the columns name, figure, bust_girth and height (in mm, cm or in) must be there;"
+                "crew.csv line 1: the columns name, figure, bust_girth, height (in mm, cm or in) must be there for a knit top;"
                         + " got no bust_girth_cm");
         refused(
                 "bust_girth_cm\n94\n",
-                "crew.csv line 1: the columns name, figure, bust_girth and height (in mm, cm or in) must be there;"
+                "crew.csv line 1: the columns name, figure, bust_girth, height (in mm, cm or in) must be there for a knit top;"
                         + " got no name, no figure, no height_cm");
     }
 
@@ -267,7 +267,7 @@ class BodyFileTest {
     void a_required_cell_left_blank_is_refused() {
         refused(
                 HEAD + "Nell,woman,,168\n",
-                "crew.csv line 2 column bust_girth_cm: bust girth must be taken: nothing derives it; got a blank cell;"
+                "crew.csv line 2 column bust_girth_cm: bust girth must be taken for a knit top; got a blank cell;"
                         + " measure horizontal girth of the trunk at the fullest part of the bust or chest");
         refused(HEAD + ",woman,94,168\n", "crew.csv line 2 column name: each body must have a name; got a blank cell");
         refused(

@@ -62,7 +62,6 @@ public final class BodyJson {
      */
     public static String schema() {
         Map<String, Datum> measures = new LinkedHashMap<>();
-        List<String> required = new ArrayList<>();
         for (BodyMeasure measure : BodyMeasure.values()) {
             measures.put(
                     field(measure),
@@ -74,11 +73,8 @@ public final class BodyJson {
                             .with(
                                     "maximum",
                                     end(PlausibleRange.of(measure, Figure.WOMAN).greatest())));
-            if (measure.isRequired()) {
-                required.add(field(measure));
-            }
         }
-        Datum.Fields body = Schema.after(head().schema(), MEASURES, Schema.object(measures, required));
+        Datum.Fields body = Schema.after(head().schema(), MEASURES, Schema.object(measures, List.of()));
         Datum.Fields asked = Schema.optionally(
                 body,
                 CONFIRMED,

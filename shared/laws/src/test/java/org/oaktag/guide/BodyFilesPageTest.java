@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.body.Figure;
@@ -42,7 +43,12 @@ class BodyFilesPageTest {
                 "| `%s` | %s | %s | %s | %s |",
                 underscored(measure.label()),
                 measure.definition(),
-                measure.isRequired() ? "yes" : "",
+                measure.derivedFrom().isEmpty()
+                        ? "never"
+                        : "from "
+                                + measure.derivedFrom().stream()
+                                        .map(BodyMeasure::label)
+                                        .collect(Collectors.joining(", ")),
                 range(measure, Figure.WOMAN),
                 range(measure, Figure.GIRL));
     }

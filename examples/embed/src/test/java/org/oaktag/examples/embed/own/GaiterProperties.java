@@ -22,6 +22,7 @@ import org.oaktag.block.Style;
 import org.oaktag.blocks.KnownBlocks;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Ease;
+import org.oaktag.body.Figure;
 import org.oaktag.export.svg.SvgSheet;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Cloth;
@@ -81,7 +82,18 @@ class GaiterProperties {
         assertThat(json.read(json.write(style))).isEqualTo(style);
         assertThat(json.read(json.write(style)).on(body)).isEqualTo(style.on(body));
         assertThat(json.schema()).contains("\"gaiter\"").contains("\"flare gaiter\"");
-        assertThat(GAITER.missing(body)).isEmpty();
+    }
+
+    @Property(tries = 1)
+    void a_body_of_which_the_head_alone_was_measured_is_enough() {
+        BodyMeasurements head = BodyMeasurements.builder()
+                .name("Juno")
+                .figure(Figure.WOMAN)
+                .headGirth(cm(56))
+                .build();
+        assertThat(GAITER.missing(head.measures().keySet())).isEmpty();
+        assertThat(GAITER.draft(head, Ease.standard(), JERSEY).walkSeams().isTrue())
+                .isTrue();
     }
 
     @Property(tries = 20)
