@@ -6,6 +6,7 @@ import static org.oaktag.measure.Percent.*;
 
 import java.nio.file.*;
 import org.oaktag.adjust.*;
+import org.oaktag.block.*;
 import org.oaktag.blocks.*;
 import org.oaktag.body.*;
 import org.oaktag.export.svg.*;

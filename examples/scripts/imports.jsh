@@ -14,6 +14,7 @@ import static org.oaktag.measure.Percent.*
 
 import org.oaktag.*
 import org.oaktag.adjust.*
+import org.oaktag.block.*
 import org.oaktag.blocks.*
 import org.oaktag.body.*
 import org.oaktag.export.pdf.*

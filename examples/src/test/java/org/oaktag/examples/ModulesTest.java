@@ -24,6 +24,7 @@ class ModulesTest {
             import java.nio.file.Path;
             import org.oaktag.adjust.Recipe;
             import org.oaktag.adjustments.Necklines;
+            import org.oaktag.block.*;
             import org.oaktag.blocks.*;
             import org.oaktag.body.*;
             import org.oaktag.export.pdf.PdfPages;

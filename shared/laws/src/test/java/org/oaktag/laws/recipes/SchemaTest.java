@@ -128,7 +128,7 @@ class SchemaTest {
             "bust_girth_mm"         | "bust_grith_mm"
             "bust_girth_mm": 865    | "bust_girth_mm": 86
             "bust_girth_mm": 865    | "bust_girth_mm": true
-            "height_mm": 1780       | "arm_length_mm": 600
+            "height_mm": 1780       | "height": 1780
             "waist_girth"           | "waste_girth"
             "confirmed": [          | "confirmed": [ 1,
             """)
