@@ -29,7 +29,6 @@ class HighLowTop {
 
         var steps = style.play(juno);
         Garment top = steps.get(steps.size() - 1).after();
-
         Path folder = Files.createDirectories(Path.of("high-low-top"));
         SvgSheet.pattern(top, Allowances.industryKnit(top)).writeTo(folder.resolve("pattern.svg"));
         SvgSheet.flat(top).writeTo(folder.resolve("flat.svg"));
