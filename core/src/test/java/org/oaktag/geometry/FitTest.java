@@ -276,4 +276,22 @@ class FitTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("gap");
     }
+
+    /** An S whose halves turn by the same angle, one each way: its chord lies within 3 mm, and in another direction. */
+    @Test
+    void refit_does_not_take_an_s_for_its_chord() {
+        Cubic half = CubicTest.cubic(0, 0, 10, 10, 20, 0, 30, 0);
+        Path s = Path.of(
+                half,
+                half.transformed(Transform.rotation(Math.PI, Point.of(30, 0))).reversed());
+        Path refit = Fit.refit(s, 10);
+        assertThat(refit.startDirection()).isEqualTo(s.startDirection());
+        assertThat(refit.endDirection().angleTo(s.endDirection())).isCloseTo(0, within(1e-9));
+    }
+
+    @Test
+    void refit_of_a_straight_run_is_one_segment() {
+        Path run = Path.polyline(Point.of(0, 0), Point.of(10, 5), Point.of(14, 7), Point.of(40, 20));
+        assertThat(Fit.refit(run, 0.01)).isEqualTo(Path.polyline(Point.of(0, 0), Point.of(40, 20)));
+    }
 }

@@ -15,6 +15,7 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
+import net.jqwik.api.statistics.Statistics;
 import org.oaktag.geometry.Cubic;
 import org.oaktag.geometry.Curve;
 import org.oaktag.geometry.Fit;
@@ -23,6 +24,7 @@ import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Vector;
 import org.oaktag.testkit.curves.CubicShape;
 import org.oaktag.testkit.curves.Curves;
+import org.oaktag.testkit.curves.SmoothPaths;
 
 /** Smooth runs through points, refits and blends. */
 @Domain(Curves.class)
@@ -71,6 +73,33 @@ class FitProperties {
         for (int i = 0; i <= 200; i++) {
             assertThat(refit.nearest(cubic.pointAt(i / 200.0)).distance()).isLessThanOrEqualTo(1.1 * tolerance);
         }
+    }
+
+    @Provide
+    Arbitrary<Path> smooth() {
+        return SmoothPaths.all();
+    }
+
+    /** A thousandth of a radian is what parts a corner from a smooth join. */
+    @Property(tries = 1200)
+    void refit_of_a_smooth_path_keeps_its_end_directions_has_no_corner_and_lies_within_the_tolerance_both_ways(
+            @ForAll("smooth") Path path, @ForAll @DoubleRange(min = -3, max = 0.3) double digits) {
+        double tolerance = Math.pow(10, digits);
+        Path refit = Fit.refit(path, tolerance);
+        assertThat(refit.startDirection().angleTo(path.startDirection())).isCloseTo(0, within(1e-8));
+        assertThat(refit.endDirection().angleTo(path.endDirection())).isCloseTo(0, within(1e-8));
+        for (int i = 1; i < refit.curves().size(); i++) {
+            Vector arriving = refit.curves().get(i - 1).directionAt(1);
+            assertThat(arriving.angleTo(refit.curves().get(i).directionAt(0))).isCloseTo(0, within(1e-3));
+        }
+        for (int i = 0; i <= 150; i++) {
+            Point old = path.pointAt(i / 150.0 * path.length());
+            Point fitted = refit.pointAt(i / 150.0 * refit.length());
+            assertThat(refit.nearest(old).distance()).isLessThanOrEqualTo(1.05 * tolerance);
+            assertThat(path.nearest(fitted).distance()).isLessThanOrEqualTo(1.05 * tolerance);
+        }
+        Statistics.label("curves saved")
+                .collect(refit.curves().size() < path.curves().size());
     }
 
     @Property
