@@ -8,14 +8,17 @@ final class Plane {
      */
     static final double LIMIT = 1e12;
 
+    /** A coordinate nearer to zero than this, mm, is zero: the squares and products of what lies beyond it do not vanish in a double. */
+    static final double LEAST = 1e-60;
+
     private Plane() {}
 
-    /** Returns the coordinate without a negative zero, which would make equal points differ. */
+    /** Returns the coordinate, zero if it is next to nothing, and never a negative zero, which would make equal points differ. */
     static double coordinate(String name, double value) {
         if (!(Math.abs(value) <= LIMIT)) {
             throw new IllegalArgumentException(name + " must lie within -1e12 to 1e12 mm, got " + value);
         }
-        return value + 0.0;
+        return Math.abs(value) < LEAST ? 0 : value;
     }
 
     static double finite(String name, double value) {

@@ -13,7 +13,7 @@ import java.util.Objects;
  * }</pre>
  *
  * <p>A point is not a {@link Vector}: points are subtracted to give a vector, and moved by one. A negative zero is stored as zero,
- * so that equal places are equal points.
+ * so that equal places are equal points, and so is a coordinate nearer to zero than 1e-60 mm.
  *
  * <p><b>Error.</b> Rounding alone: coordinates about 1 m lie 1e-13 mm apart, those at the limit 1.2e-4 mm. A result beyond the limit
  * is refused with an {@link IllegalArgumentException}, whatever made it.

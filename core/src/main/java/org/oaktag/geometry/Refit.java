@@ -1,6 +1,7 @@
 package org.oaktag.geometry;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Replaces a smooth run of curves by fewer within a tolerance.
@@ -29,11 +30,11 @@ final class Refit {
         }
         double aim = tolerance;
         for (int i = 0; i < TIGHTENINGS; i++) {
-            List<Curve> fitted = SmoothRun.of(new PathTarget(path), 0, path.length(), aim);
-            fitted = Joined.to(path.end(), Joined.from(path.start(), fitted));
-            if (fitted.size() >= run.size()) {
+            Optional<List<Curve>> found = SmoothRun.ofFewer(run.size(), new PathTarget(path), 0, path.length(), aim);
+            if (found.isEmpty()) {
                 break;
             }
+            List<Curve> fitted = Joined.to(path.end(), Joined.from(path.start(), found.get()));
             if (keeps(run, fitted, path, tolerance)) {
                 return fitted;
             }

@@ -2,6 +2,7 @@ package org.oaktag.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Fits a smooth curve by a run of cubics with common tangents at their joins (G1), as few as the tolerance allows.
@@ -24,6 +25,11 @@ final class SmoothRun {
     private SmoothRun() {}
 
     static List<Curve> of(SmoothTarget target, double t0, double t1, double tolerance) {
+        return ofFewer(Integer.MAX_VALUE, target, t0, t1, tolerance).orElseThrow();
+    }
+
+    /** Returns the run, or nothing as soon as it takes so many curves or more. */
+    static Optional<List<Curve>> ofFewer(int most, SmoothTarget target, double t0, double t1, double tolerance) {
         HermiteFit fit = new HermiteFit(target);
         List<Curve> run = new ArrayList<>();
         double shortest = SHORTEST * t1;
@@ -39,12 +45,15 @@ final class SmoothRun {
                 stretch = (to - from) * Math.min(Math.max(factor, 0.25), 0.95);
                 continue;
             }
+            if (run.size() + 1 >= most) {
+                return Optional.empty();
+            }
             Point start =
                     run.isEmpty() ? fit.startPoint() : run.get(run.size() - 1).end();
             run.add(fit.cubic(start, fit.endPoint()));
             stretch = (to - from) * Math.min(Math.max(factor, 1), 4);
             from = to;
         }
-        return run;
+        return Optional.of(run);
     }
 }
