@@ -10,7 +10,7 @@ import java.util.List;
  * <p>Contacts within 1e-6 mm of each other along both paths are one, round the end of a closed path as well; an overlap that passes it is
  * told as two, and so is one at whose middle one of the paths turns back. A point is a cross if, in the
  * order of the angles at which they are seen from it, exactly one branch of the second path lies between the two of the first. They are
- * looked at up to 0.1 mm away, nearer where another meeting or an end is near. At an end of an open path, or on one of no length, it
+ * looked at up to 0.1 mm away, nearer where another meeting or an end is near, further off where the paths have not parted there yet. At an end of an open path, or on one of no length, it
  * is a touch.
  */
 final class CrossingCollector {
@@ -18,6 +18,9 @@ final class CrossingCollector {
 
     /** How far from a point its branches are looked at, mm, if nothing else is nearer. */
     private static final double LOOK = 0.1;
+
+    /** Branches that are further from each other than this, mm, are apart: ten times what counts as a meeting. */
+    private static final double PARTED = 10 * CurveContacts.NEAR;
 
     /** So many times as far off as it is looked at another meeting must be. */
     private static final double APART = 4;
@@ -62,8 +65,7 @@ final class CrossingCollector {
         }
         List<Crossing> all = new ArrayList<>(overlaps);
         for (Crossing point : points) {
-            List<Crossing> others = near(points, point.first(), APART * LOOK);
-            all.add(new Crossing(kind(point, others), point.from(), point.to()));
+            all.add(new Crossing(kind(point, points), point.from(), point.to()));
         }
         all.sort(Comparator.comparingDouble(Crossing::first).thenComparingDouble(Crossing::second));
         return List.copyOf(all);
@@ -153,25 +155,63 @@ final class CrossingCollector {
         return path.isClosed() ? Math.min(apart, Math.abs(path.length() - apart)) : apart;
     }
 
-    /** The second path crosses the first if exactly one of its branches leaves between the two branches of the first. */
+    /**
+     * The second path crosses the first if exactly one of its branches leaves between the two branches of the first. Where two of them are
+     * not apart yet it is looked further off, as long as nothing else is near.
+     */
     private Crossing.Kind kind(Crossing point, List<Crossing> all) {
-        double look = LOOK;
-        for (Crossing other : all) {
-            if (!other.equals(point)) {
-                double gap = Math.max(
-                        apart(first, point.first(), other.first()), apart(second, point.second(), other.second()));
-                look = Math.min(look, gap / APART);
-            }
-        }
-        look = Math.min(look, 0.1 * Math.min(first.length(), second.length()));
         if (isEnd(first, point.first()) || isEnd(second, point.second())) {
             return Crossing.Kind.TOUCH;
         }
+        double most = 0.1 * Math.min(first.length(), second.length());
+        double look = Math.min(clear(point, all, LOOK), most);
+        Branches seen = seen(point, look);
+        while (seen.gap() * look < PARTED && 2 * look <= most && clear(point, all, 2 * look) == 2 * look) {
+            look *= 2;
+            seen = seen(point, look);
+        }
+        return seen.isCross() ? Crossing.Kind.CROSS : Crossing.Kind.TOUCH;
+    }
+
+    /** Returns the distance, or as much of it as leaves other meetings four times as far off. */
+    private double clear(Crossing point, List<Crossing> all, double distance) {
+        double clear = distance;
+        for (Crossing other : near(all, point.first(), APART * distance)) {
+            if (!other.equals(point)) {
+                double gap = Math.max(
+                        apart(first, point.first(), other.first()), apart(second, point.second(), other.second()));
+                clear = Math.min(clear, gap / APART);
+            }
+        }
+        return clear;
+    }
+
+    private Branches seen(Crossing point, double look) {
         double ahead = branch(first, point.first() + look, point.point());
-        double behind = turn(ahead, branch(first, point.first() - look, point.point()));
-        double leaving = turn(ahead, branch(second, point.second() + look, point.point()));
-        double arriving = turn(ahead, branch(second, point.second() - look, point.point()));
-        return leaving < behind == arriving > behind ? Crossing.Kind.CROSS : Crossing.Kind.TOUCH;
+        return new Branches(
+                turn(ahead, branch(first, point.first() - look, point.point())),
+                turn(ahead, branch(second, point.second() + look, point.point())),
+                turn(ahead, branch(second, point.second() - look, point.point())));
+    }
+
+    /** The angles from the branch of the first path ahead, clockwise, to that behind and to both of the second, radians, up to a turn. */
+    private record Branches(double behind, double leaving, double arriving) {
+
+        boolean isCross() {
+            return leaving < behind == arriving > behind;
+        }
+
+        /** Returns the least angle between a branch of the one path and one of the other. */
+        double gap() {
+            return Math.min(
+                    Math.min(between(leaving, 0), between(arriving, 0)),
+                    Math.min(between(leaving, behind), between(arriving, behind)));
+        }
+
+        private static double between(double a, double b) {
+            double turn = Math.abs(a - b);
+            return Math.min(turn, 2 * Math.PI - turn);
+        }
     }
 
     private static boolean isEnd(Path path, double distance) {

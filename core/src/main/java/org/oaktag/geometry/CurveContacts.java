@@ -11,7 +11,8 @@ import java.util.Set;
  *
  * <p>First the ends that lie on the other curve are found: they are reported exactly, and two of them may bound a shared stretch.
  * Different cubics meet in at most nine points (Bézout), so a stretch whose ends and eight points between lie on the other curve is shared. What is
- * left are points inside both curves, found by {@link LineContacts} or {@link CubicContacts}.
+ * left are points inside both curves, found by {@link LineContacts} or {@link CubicContacts}; those between which the curves do not part
+ * are one ({@link FlatContacts}).
  */
 final class CurveContacts {
     /** Curves nearer than this, mm, meet; it grows with the coordinates where a double is coarser. */
@@ -77,12 +78,16 @@ final class CurveContacts {
         List<Contact> points = new ArrayList<>(ends);
         points.removeIf(end -> !a.pointAt(end.t0()).isCloseTo(b.pointAt(end.u0()), tolerance));
         points.addAll(inner(a, b, shared, tolerance));
-        List<Contact> found = new ArrayList<>(shared);
+        List<Contact> apart = new ArrayList<>();
         for (Contact point : points) {
-            if (found.stream().noneMatch(known -> covers(a, b, known, point, tolerance))) {
-                found.add(point);
+            if (shared.stream().noneMatch(known -> covers(a, b, known, point))
+                    && apart.stream().noneMatch(known -> covers(a, b, known, point))) {
+                apart.add(point);
             }
         }
+        apart.sort(ALONG);
+        List<Contact> found = new ArrayList<>(shared);
+        found.addAll(new FlatContacts(a, b, tolerance).joined(apart));
         found.sort(ALONG);
         return found;
     }
@@ -187,29 +192,13 @@ final class CurveContacts {
     }
 
     /** Tells whether the point is part of, or the same as, a contact that is known already. */
-    private static boolean covers(Curve a, Curve b, Contact known, Contact point, double tolerance) {
+    private static boolean covers(Curve a, Curve b, Contact known, Contact point) {
         double u0 = Math.min(known.u0(), known.u1());
         double u1 = Math.max(known.u0(), known.u1());
-        if (known.isPoint()) {
-            return isSame(a, b, known, point, tolerance);
-        }
         return Math.max(apart(a, known.t0(), known.t1(), point.t0()), apart(b, u0, u1, point.u0())) <= SAME;
     }
 
     private static double apart(Curve curve, double t0, double t1, double t) {
         return curve.lengthBetween(Math.min(t, t0), t0, SAME / 8) + curve.lengthBetween(t1, Math.max(t, t1), SAME / 8);
-    }
-
-    private static boolean isSame(Curve a, Curve b, Contact one, Contact other, double tolerance) {
-        double apart = Math.max(apart(a, one.t0(), one.t0(), other.t0()), apart(b, one.u0(), one.u0(), other.u0()));
-        if (apart <= SAME) {
-            return true;
-        }
-        // Where curves meet at a very small angle the place is loose: it is one as long as they do not part between.
-        double loose = Math.sqrt(tolerance) * 100;
-        return apart <= loose
-                && b.nearest(a.pointAt(0.5 * (one.t0() + other.t0()))).distance() <= tolerance
-                && b.nearest(a.pointAt(0.75 * one.t0() + 0.25 * other.t0())).distance() <= tolerance
-                && b.nearest(a.pointAt(0.25 * one.t0() + 0.75 * other.t0())).distance() <= tolerance;
     }
 }
