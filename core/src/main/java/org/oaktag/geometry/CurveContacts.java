@@ -95,7 +95,7 @@ final class CurveContacts {
     private static List<Contact> inner(Curve a, Curve b, List<Contact> shared, double tolerance) {
         if (a instanceof Line line) {
             return b instanceof Line other
-                    ? LineContacts.between(line, other)
+                    ? LineContacts.between(line, other, tolerance)
                     : LineContacts.between(line, (Cubic) b, tolerance);
         }
         if (b instanceof Line line) {

@@ -13,15 +13,26 @@ import java.util.List;
 final class LineContacts {
     private LineContacts() {}
 
-    /** Returns the crossing of two segments that are not parallel; the ends that lie on the other are found elsewhere. */
-    static List<Contact> between(Line a, Line b) {
+    /**
+     * Returns the crossing of two segments that are not parallel; the ends that lie on the other are found elsewhere. Between parallels
+     * rounding may put a crossing anywhere, so it has to lie on both.
+     */
+    static List<Contact> between(Line a, Line b, double tolerance) {
         Vector d = a.end().minus(a.start());
         Vector e = b.end().minus(b.start());
         Vector gap = b.start().minus(a.start());
         double area = d.cross(e);
         double t = gap.cross(e) / area;
         double u = gap.cross(d) / area;
-        return t >= 0 && t <= 1 && u >= 0 && u <= 1 ? List.of(Contact.point(t, u)) : List.of();
+        boolean inside = t >= 0 && t <= 1 && u >= 0 && u <= 1;
+        if (!inside) {
+            return List.of();
+        }
+        if (a.pointAt(t).isCloseTo(b.pointAt(u), tolerance)) {
+            return List.of(Contact.point(t, u));
+        }
+        Nearest on = b.nearest(a.pointAt(t));
+        return on.distance() <= tolerance ? List.of(Contact.point(t, on.t())) : List.of();
     }
 
     /** Returns where the segment meets the cubic; its ends that lie on the cubic are found elsewhere as well. */

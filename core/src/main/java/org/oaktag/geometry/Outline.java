@@ -89,6 +89,11 @@ public record Outline(Path path) {
         return Winding.holds(path, point, onLine());
     }
 
+    /** Tells whether the point lies on the line, as near as {@link #contains} takes it. */
+    boolean isOnLine(Point point) {
+        return path.nearest(point).distance() <= onLine();
+    }
+
     /** Returns how far off a point may lie and be on the line, mm: {@value #ON_LINE}, more where a double is too coarse for that. */
     private double onLine() {
         return Math.max(ON_LINE, ON_LINE_ULPS * Math.ulp(path.tree().reach()));

@@ -18,16 +18,21 @@ class LineContactsTest {
     void segments_meet_within_both_their_ends_included() {
         Line level = line(0, 0, 8, 0);
         for (double x : new double[] {0, 2, 8}) {
-            assertThat(LineContacts.between(level, line(x, -3, x, 1))).containsExactly(Contact.point(x / 8, 0.75));
-            assertThat(LineContacts.between(level, line(x, 0, x, 1))).containsExactly(Contact.point(x / 8, 0));
-            assertThat(LineContacts.between(level, line(x, 1, x, 0))).containsExactly(Contact.point(x / 8, 1));
-            assertThat(LineContacts.between(level, line(x, 1, x, 0.5))).isEmpty();
-            assertThat(LineContacts.between(level, line(x, -0.5, x, -1))).isEmpty();
+            assertThat(LineContacts.between(level, line(x, -3, x, 1), TOLERANCE))
+                    .containsExactly(Contact.point(x / 8, 0.75));
+            assertThat(LineContacts.between(level, line(x, 0, x, 1), TOLERANCE))
+                    .containsExactly(Contact.point(x / 8, 0));
+            assertThat(LineContacts.between(level, line(x, 1, x, 0), TOLERANCE))
+                    .containsExactly(Contact.point(x / 8, 1));
+            assertThat(LineContacts.between(level, line(x, 1, x, 0.5), TOLERANCE))
+                    .isEmpty();
+            assertThat(LineContacts.between(level, line(x, -0.5, x, -1), TOLERANCE))
+                    .isEmpty();
         }
-        assertThat(LineContacts.between(level, line(-1, -3, -1, 1))).isEmpty();
-        assertThat(LineContacts.between(level, line(9, -3, 9, 1))).isEmpty();
-        assertThat(LineContacts.between(level, line(1, 1, 9, 1))).isEmpty();
-        assertThat(LineContacts.between(level, line(1, 0, 9, 0))).isEmpty();
+        assertThat(LineContacts.between(level, line(-1, -3, -1, 1), TOLERANCE)).isEmpty();
+        assertThat(LineContacts.between(level, line(9, -3, 9, 1), TOLERANCE)).isEmpty();
+        assertThat(LineContacts.between(level, line(1, 1, 9, 1), TOLERANCE)).isEmpty();
+        assertThat(LineContacts.between(level, line(1, 0, 9, 0), TOLERANCE)).isEmpty();
     }
 
     /** y = 32 t (1 - t) (1 - 2 t), x = 8 t meets y = 0 at x = 0, 4 and 8. */
