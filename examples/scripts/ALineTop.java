@@ -18,7 +18,7 @@ class ALineTop {
                 .bustGirth(cm(112)).hipGirth(cm(118)).upperArmGirth(cm(36)).height(cm(157)).build();
         var ponte = Cloth.knit("double knit", percent(25));
 
-        Garment top = KnitTop.draft(haldis, Ease.standard(), ponte).titled("A-line long top")
+        Garment top = KnitTop.draft(haldis, TopEase.standard(), ponte).titled("A-line long top")
                 .adjust(widenNeckline(cm(3)))
                 .adjust(lowerFrontNeckline(cm(4)))
                 .adjust(lengthenBody(cm(26)))

@@ -19,7 +19,7 @@ class Batwing {
         // A cloth that is named by another part than the shell is drawn in another colour.
         var drape = Cloth.knit("viscose jersey, rust", percent(50)).as(Name.of("main"));
 
-        Garment batwing = KnitTop.draft(ines, Ease.of(LOOSE), drape).titled("Batwing")
+        Garment batwing = KnitTop.draft(ines, TopEase.of(LOOSE), drape).titled("Batwing")
                 .adjust(widenNeckline(cm(2.5)))
                 .adjust(lowerFrontNeckline(cm(3)))
                 .adjust(lengthenBody(cm(8)))

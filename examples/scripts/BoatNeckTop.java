@@ -20,7 +20,7 @@ class BoatNeckTop {
                 .bustGirth(cm(86.5)).hipGirth(cm(94)).shoulderLength(inches(5.25)).height(cm(178)).build();
         var interlock = Cloth.knit("interlock", percent(30));
 
-        Garment top = KnitTop.draft(mira, Ease.standard(), interlock).titled("Boat-neck top")
+        Garment top = KnitTop.draft(mira, TopEase.standard(), interlock).titled("Boat-neck top")
                 .adjust(boatNeckline(cm(6), cm(4)))
                 .adjust(dropShoulder(cm(2)))
                 .adjust(lowerArmhole(cm(1.5)).withSleeve())

@@ -21,7 +21,7 @@ class ColourBlock {
         var amber = Cloth.knit("fleece, amber", percent(30)).as(Cloth.CONTRAST);
         var rib = Cloth.rib("2 x 2 rib", percent(90));
 
-        Garment shirt = KnitTop.draft(teodor, Ease.standard(), night).titled("Colour-block sweatshirt")
+        Garment shirt = KnitTop.draft(teodor, TopEase.standard(), night).titled("Colour-block sweatshirt")
                 .adjust(widenNeckline(mm(30)))
                 .adjust(lowerFrontNeckline(mm(30)))
                 .adjust(straightenSideSeams())

@@ -22,7 +22,7 @@ class CroppedTop {
         var terry = Cloth.knit("loop terry, rust", percent(25)).as(Name.of("main"));
         var rib = Cloth.rib("1 x 1 rib", percent(80));
 
-        Garment box = KnitTop.draft(mira, Ease.of(LOOSE), terry).titled("Cropped boxy top")
+        Garment box = KnitTop.draft(mira, TopEase.of(LOOSE), terry).titled("Cropped boxy top")
                 .adjust(widenNeckline(cm(3))).adjust(lowerFrontNeckline(cm(4)))
                 .adjust(dropShoulder(cm(2)))
                 .adjust(lowerArmhole(cm(2)).withSleeve())

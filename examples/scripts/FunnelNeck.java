@@ -19,7 +19,7 @@ class FunnelNeck {
         var fleece = Cloth.knit("brushed fleece", percent(45));
         var rib = Cloth.rib("2 x 2 rib", percent(90));
 
-        Garment funnel = KnitTop.draft(soren, Ease.standard(), fleece).titled("Funnel neck")
+        Garment funnel = KnitTop.draft(soren, TopEase.standard(), fleece).titled("Funnel neck")
                 .adjust(straightenSideSeams())
                 .adjust(fitCapToArmhole(mm(5)))
                 .adjust(widenNeckline(cm(6)))

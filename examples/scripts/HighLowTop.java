@@ -17,7 +17,7 @@ class HighLowTop {
     public static void main(String[] args) throws Exception {
         var juno = BodyMeasurements.builder().name("Juno").figure(Figure.WOMAN)
                 .bustGirth(cm(94)).hipGirth(cm(101.5)).height(cm(165)).build();
-        var style = new Style(KnitTop.BLOCK, Ease.standard(), Cloth.knit("slub jersey", percent(30)),
+        var style = new Style(KnitTop.BLOCK, TopEase.standard(), Cloth.knit("slub jersey", percent(30)),
                 Recipe.of("High-low top",
                         widenNeckline(cm(3)),
                         lowerFrontNeckline(cm(3)),

@@ -22,7 +22,7 @@ class RaglanTop {
         var amber = Cloth.knit("heavy jersey, amber", percent(35)).as(Cloth.CONTRAST);
         var rib = Cloth.rib("2 x 2 rib", percent(90));
 
-        Garment raglan = KnitTop.draft(oskar, Ease.standard(), jersey).titled("Raglan top")
+        Garment raglan = KnitTop.draft(oskar, TopEase.standard(), jersey).titled("Raglan top")
                 .adjust(widenNeckline(cm(2.5))).adjust(lowerFrontNeckline(cm(2.5)))
                 .adjust(straightenSideSeams())
                 .adjust(taperSleeve(cm(24)))

@@ -21,7 +21,7 @@ class Tee {
                 .bustGirth(cm(94)).hipGirth(cm(101.5)).height(cm(165)).build();
         var jersey = Cloth.knit("single jersey, night blue", percent(40));
 
-        Garment tee = KnitTop.draft(juno, Ease.of(CLOSE), jersey).titled("Tee")
+        Garment tee = KnitTop.draft(juno, TopEase.of(CLOSE), jersey).titled("Tee")
                 .adjust(straightenSideSeams())
                 .adjust(fitCapToArmhole(mm(5)))
                 .adjust(widenNeckline(mm(15)))

@@ -20,7 +20,7 @@ class TwoPieceHood {
         var fleece = Cloth.knit("light fleece", percent(35));
         var jersey = Cloth.knit("single jersey", percent(40)).as(Cloth.LINING);
 
-        Garment hooded = KnitTop.draft(bram, Ease.standard(), fleece).titled("Two-piece hood")
+        Garment hooded = KnitTop.draft(bram, TopEase.standard(), fleece).titled("Two-piece hood")
                 .adjust(widenNeckline(cm(2.5)))
                 .adjust(lowerFrontNeckline(cm(2.5)))
                 .adjust(straightenSideSeams())

@@ -17,7 +17,7 @@ import org.oaktag.garment.Name;
  * <pre>{@code
  * Block top = KnitTop.BLOCK;
  * top.name();                                                  // = knit top
- * Garment block = top.draft(juno, Ease.standard(), shell);
+ * Garment block = top.draft(juno, TopEase.standard(), shell);
  * }</pre>
  *
  * <p>The library's own blocks are nothing more than this, and a block of your own is nothing less: put into a {@link

@@ -13,7 +13,7 @@ import org.oaktag.garment.Garment;
  * A design apart from any body: which block, how loose, of which cloth, and the steps from the block to the garment.
  *
  * <pre>{@code
- * Style hooded = new Style(KnitTop.BLOCK, Ease.standard(), shell, recipe);
+ * Style hooded = new Style(KnitTop.BLOCK, TopEase.standard(), shell, recipe);
  * crew.stream().map(hooded::on).toList();      // one style, graded by drafting it anew
  * }</pre>
  *

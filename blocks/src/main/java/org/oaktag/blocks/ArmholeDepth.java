@@ -1,6 +1,5 @@
 package org.oaktag.blocks;
 
-import org.oaktag.body.Ease;
 import org.oaktag.body.EaseCategory;
 
 /**
@@ -14,7 +13,7 @@ import org.oaktag.body.EaseCategory;
  */
 record ArmholeDepth(double least, double asked, double most) {
 
-    static ArmholeDepth of(Ease ease) {
+    static ArmholeDepth of(TopAmounts ease) {
         double asked = ease.scyeDepth().mm();
         ArmholeDepth range = range(ease.category(), asked);
         return new ArmholeDepth(Math.min(range.least, asked), asked, Math.max(range.most, asked));

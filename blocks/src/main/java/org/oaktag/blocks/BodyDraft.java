@@ -5,7 +5,6 @@ import java.util.OptionalDouble;
 import org.oaktag.PatternException;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.body.BodyMeasurements;
-import org.oaktag.body.Ease;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.Edge;
@@ -70,7 +69,7 @@ record BodyDraft(
     private static final Vector DOWN = Vector.of(0, 1);
 
     /** Computes the points with the underarm point so far below the armpit, in millimetres. */
-    static BodyDraft of(BodyMeasurements body, Ease ease, double depth) {
+    static BodyDraft of(BodyMeasurements body, TopAmounts ease, double depth) {
         double frontNeckDepth = frontNeckDepth(
                 sideNeck(body.measure(BodyMeasure.NECK_BASE_GIRTH)),
                 Vector.polar(1, SLOPE),
@@ -80,11 +79,11 @@ record BodyDraft(
     }
 
     /** Computes the points of the same body and ease with the underarm point at another depth; the neckline stays. */
-    BodyDraft at(BodyMeasurements body, Ease ease, double otherDepth) {
+    BodyDraft at(BodyMeasurements body, TopAmounts ease, double otherDepth) {
         return of(body, ease, otherDepth, frontNeckDepth);
     }
 
-    private static BodyDraft of(BodyMeasurements body, Ease ease, double depth, double frontNeckDepth) {
+    private static BodyDraft of(BodyMeasurements body, TopAmounts ease, double depth, double frontNeckDepth) {
         Point sideNeck = sideNeck(body.measure(BodyMeasure.NECK_BASE_GIRTH));
         double rise = backRise(body.measure(BodyMeasure.NECK_BASE_GIRTH));
         Vector along = Vector.polar(1, SLOPE);

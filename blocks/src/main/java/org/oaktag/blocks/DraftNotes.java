@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.body.BodyMeasurements;
-import org.oaktag.body.Ease;
 import org.oaktag.garment.Note;
 import org.oaktag.measure.Length;
 
@@ -20,7 +19,7 @@ final class DraftNotes {
 
     private DraftNotes() {}
 
-    static List<Note> of(BodyMeasurements body, Ease ease, SleeveDraft drafted) {
+    static List<Note> of(BodyMeasurements body, TopAmounts ease, SleeveDraft drafted) {
         BodyDraft draft = drafted.body();
         List<Note> notes = new ArrayList<>();
         Length neck = body.measure(BodyMeasure.NECK_BASE_GIRTH);
@@ -50,7 +49,7 @@ final class DraftNotes {
         return notes;
     }
 
-    private static void addDepth(List<Note> notes, Ease ease, SleeveDraft drafted) {
+    private static void addDepth(List<Note> notes, TopAmounts ease, SleeveDraft drafted) {
         double deeper = drafted.body().depth() - ease.scyeDepth().mm();
         if (Math.abs(deeper) > WORTH_SAYING) {
             notes.add(Note.done(

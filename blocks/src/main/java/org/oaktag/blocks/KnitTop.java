@@ -26,7 +26,7 @@ import org.oaktag.measure.Length;
  * says by how much. Where no depth helps, the cap keeps to its band and a caution gives the figures.
  *
  * <pre>{@code
- * Garment block = KnitTop.draft(body, Ease.standard(), Cloth.knit("brushed knit", percent(35)));
+ * Garment block = KnitTop.draft(body, TopEase.standard(), Cloth.knit("brushed knit", percent(35)));
  * }</pre>
  */
 public final class KnitTop {
@@ -52,7 +52,10 @@ public final class KnitTop {
      *     says which measure stands in the way
      */
     public static Garment draft(BodyMeasurements body, Ease ease, Cloth cloth) {
-        ease.check(body, cloth);
+        return draft(body, TopAmounts.of(ease).check(body, cloth), cloth);
+    }
+
+    private static Garment draft(BodyMeasurements body, TopAmounts ease, Cloth cloth) {
         double width =
                 body.measure(BodyMeasure.UPPER_ARM_GIRTH).mm() + ease.upperArm().mm();
         ArmholeDepth usual = ArmholeDepth.of(ease);
@@ -64,7 +67,7 @@ public final class KnitTop {
         return assemble(body, ease, cloth, sleeve);
     }
 
-    private static Garment assemble(BodyMeasurements body, Ease ease, Cloth cloth, SleeveDraft drafted) {
+    private static Garment assemble(BodyMeasurements body, TopAmounts ease, Cloth cloth, SleeveDraft drafted) {
         BodyDraft draft = drafted.body();
         CapFit fit = drafted.fit();
         double length = body.measure(BodyMeasure.ARM_LENGTH).mm() - draft.shoulderBeyond();

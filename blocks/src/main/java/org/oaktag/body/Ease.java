@@ -1,187 +1,48 @@
 package org.oaktag.body;
 
-import java.util.Locale;
+import java.util.Collections;
 import java.util.Objects;
-import org.oaktag.PatternException;
-import org.oaktag.garment.Cloth;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.oaktag.measure.Length;
 
 /**
- * How much larger a garment is than the body, measure by measure.
+ * How much larger a garment is than the body, measure by measure. Where an ease says nothing there is none. What is usual,
+ * and at which measures, is for each family of blocks to say.
  *
  * <pre>{@code
- * Ease standard = Ease.standard();
- * Ease overShirts = Ease.of(EaseCategory.LOOSE).withWrist(mm(40));
+ * Ease overShirts = TopEase.of(EaseCategory.LOOSE).with(BodyMeasure.WRIST_GIRTH, mm(40));
+ * overShirts.at(BodyMeasure.WRIST_GIRTH).text();   // = 40.0 mm
+ * Ease.none().at(BodyMeasure.HIP_GIRTH).text();    // = 0.0 mm
  * }</pre>
  *
- * <p>The amounts of the five categories are common practice for knit tops: those at the bust lie in the category's band,
- * the rest go with them. Only a very close garment may be smaller than the body, by a tenth of the girth at most, and
- * only in a cloth that stretches so far: {@link #check}. Immutable.
+ * <p>Immutable.
  *
- * @param bust ease at the bust girth; -170 to 600 mm, and what the category is named by
- * @param waist ease at the waist girth; -170 to 600 mm
- * @param hip ease at the hip girth; -170 to 600 mm
- * @param upperArm ease at the upper arm girth; -60 to 300 mm
- * @param wrist ease at the wrist girth; -30 to 200 mm
- * @param neckline ease of the finished neckline over the neck base girth; -20 to 150 mm
- * @param scyeDepth how far the armhole lies below the armpit; 0 to 200 mm
+ * @param amounts the amounts, in the order of {@link BodyMeasure}; negative where the garment is smaller than the body
  */
-public record Ease(
-        Length bust, Length waist, Length hip, Length upperArm, Length wrist, Length neckline, Length scyeDepth) {
+public record Ease(SortedMap<BodyMeasure, Length> amounts) {
 
-    /** The most that a very close garment may lack, as a share of the girth. */
-    private static final double MOST_NEGATIVE = 0.10;
-
-    /**
-     * Checks each amount against its range.
-     *
-     * @throws PatternException if an amount lies outside
-     */
+    /** Copies the amounts. */
     public Ease {
-        within("bust", bust, -170, 600);
-        within("waist", waist, -170, 600);
-        within("hip", hip, -170, 600);
-        within("upper arm", upperArm, -60, 300);
-        within("wrist", wrist, -30, 200);
-        within("neckline", neckline, -20, 150);
-        within("scye depth", scyeDepth, 0, 200);
+        SortedMap<BodyMeasure, Length> copy = new TreeMap<>(amounts);
+        copy.values().forEach(amount -> Objects.requireNonNull(amount, "amount"));
+        amounts = Collections.unmodifiableSortedMap(copy);
     }
 
-    /** Returns the ease of a garment that is neither close nor loose: 80 mm at the bust. */
-    public static Ease standard() {
-        return of(EaseCategory.STANDARD);
+    /** Returns no ease at any measure. */
+    public static Ease none() {
+        return new Ease(new TreeMap<>());
     }
 
-    /** Returns the ease that goes with a category. */
-    public static Ease of(EaseCategory category) {
-        return switch (category) {
-            case VERY_CLOSE -> inMm(0, 0, 0, 0, 10, 0, 30);
-            case CLOSE -> inMm(40, 40, 30, 25, 30, 5, 45);
-            case STANDARD -> inMm(80, 80, 60, 50, 50, 10, 57);
-            case LOOSE -> inMm(120, 120, 100, 80, 70, 15, 70);
-            case OVERSIZED -> inMm(200, 200, 180, 120, 90, 20, 80);
-        };
+    /** Returns this ease with another amount at a measure. */
+    public Ease with(BodyMeasure measure, Length amount) {
+        SortedMap<BodyMeasure, Length> all = new TreeMap<>(amounts);
+        all.put(Objects.requireNonNull(measure, "measure"), Objects.requireNonNull(amount, "amount"));
+        return new Ease(all);
     }
 
-    private static Ease inMm(
-            double bust, double waist, double hip, double upperArm, double wrist, double neckline, double scyeDepth) {
-        return new Ease(
-                Length.mm(bust),
-                Length.mm(waist),
-                Length.mm(hip),
-                Length.mm(upperArm),
-                Length.mm(wrist),
-                Length.mm(neckline),
-                Length.mm(scyeDepth));
-    }
-
-    /** Returns the category by which this ease goes, after its amount at the bust. */
-    public EaseCategory category() {
-        return EaseCategory.of(bust);
-    }
-
-    /** Returns this ease with another amount at the bust. */
-    public Ease withBust(Length amount) {
-        return new Ease(amount, waist, hip, upperArm, wrist, neckline, scyeDepth);
-    }
-
-    /** Returns this ease with another amount at the waist. */
-    public Ease withWaist(Length amount) {
-        return new Ease(bust, amount, hip, upperArm, wrist, neckline, scyeDepth);
-    }
-
-    /** Returns this ease with another amount at the hip. */
-    public Ease withHip(Length amount) {
-        return new Ease(bust, waist, amount, upperArm, wrist, neckline, scyeDepth);
-    }
-
-    /** Returns this ease with another amount at the upper arm. */
-    public Ease withUpperArm(Length amount) {
-        return new Ease(bust, waist, hip, amount, wrist, neckline, scyeDepth);
-    }
-
-    /** Returns this ease with another amount at the wrist. */
-    public Ease withWrist(Length amount) {
-        return new Ease(bust, waist, hip, upperArm, amount, neckline, scyeDepth);
-    }
-
-    /** Returns this ease with another amount at the neckline. */
-    public Ease withNeckline(Length amount) {
-        return new Ease(bust, waist, hip, upperArm, wrist, amount, scyeDepth);
-    }
-
-    /** Returns this ease with another depth of the armhole below the armpit. */
-    public Ease withScyeDepth(Length amount) {
-        return new Ease(bust, waist, hip, upperArm, wrist, neckline, amount);
-    }
-
-    /**
-     * Returns this ease if it can be worn by a body in a cloth.
-     *
-     * <p>Where the garment is smaller than the body, the cloth has to stretch over it: by -ease / (girth + ease) of the
-     * garment's own girth.
-     *
-     * @throws PatternException if a girth has less ease than nothing and the garment is not {@link
-     *     EaseCategory#VERY_CLOSE}, or lacks more than a tenth of the body's girth, or more than the cloth stretches
-     */
-    public Ease check(BodyMeasurements body, Cloth cloth) {
-        Objects.requireNonNull(body, "body");
-        Objects.requireNonNull(cloth, "cloth");
-        checkGirth(BodyMeasure.BUST_GIRTH, bust, body, cloth);
-        checkGirth(BodyMeasure.WAIST_GIRTH, waist, body, cloth);
-        checkGirth(BodyMeasure.HIP_GIRTH, hip, body, cloth);
-        checkGirth(BodyMeasure.UPPER_ARM_GIRTH, upperArm, body, cloth);
-        checkGirth(BodyMeasure.WRIST_GIRTH, wrist, body, cloth);
-        return this;
-    }
-
-    private void checkGirth(BodyMeasure measure, Length ease, BodyMeasurements body, Cloth cloth) {
-        if (ease.mm() >= 0) {
-            return;
-        }
-        String thing = "ease at the " + measure.label() + " of '" + body.name() + "'";
-        if (category() != EaseCategory.VERY_CLOSE) {
-            throw PatternException.of(
-                    thing,
-                    "must not be negative in a " + category().label() + " garment",
-                    ease.text(),
-                    "give 0 mm or more, or make the garment very close: at most 0 mm at the bust");
-        }
-        double girth = body.measure(measure).mm();
-        Length least = Length.mm(-MOST_NEGATIVE * girth);
-        if (ease.compareTo(least) < 0) {
-            throw PatternException.of(
-                    thing,
-                    "must be no less than a tenth of the girth below it (" + least.text() + ")",
-                    ease.text(),
-                    "");
-        }
-        double needed = -ease.mm() / (girth + ease.mm());
-        if (needed > cloth.stretch().fraction()) {
-            throw PatternException.of(
-                    thing,
-                    String.format(
-                            Locale.ROOT,
-                            "takes a cloth that stretches by %.1f %% at least",
-                            Math.ceil(needed * 1000) / 10),
-                    ease.text() + " in '" + cloth.description() + "', which stretches by "
-                            + cloth.stretch().text(),
-                    String.format(
-                            Locale.ROOT,
-                            "give %.1f mm or more, or take a cloth with more stretch",
-                            -girth
-                                    * cloth.stretch().fraction()
-                                    / (1 + cloth.stretch().fraction())));
-        }
-    }
-
-    private static void within(String where, Length amount, double leastMm, double greatestMm) {
-        if (amount.mm() < leastMm || amount.mm() > greatestMm) {
-            throw PatternException.of(
-                    where + " ease",
-                    String.format(Locale.ROOT, "must be %.0f to %.0f mm", leastMm, greatestMm),
-                    amount.text(),
-                    "");
-        }
+    /** Returns the amount at a measure, 0 mm where there is none. */
+    public Length at(BodyMeasure measure) {
+        return amounts.getOrDefault(Objects.requireNonNull(measure, "measure"), Length.ZERO);
     }
 }

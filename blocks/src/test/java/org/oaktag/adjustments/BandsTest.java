@@ -18,9 +18,9 @@ import org.oaktag.blocks.FinishNames;
 import org.oaktag.blocks.HoodShape;
 import org.oaktag.blocks.KnitTop;
 import org.oaktag.blocks.TopChecks;
+import org.oaktag.blocks.TopEase;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasure;
-import org.oaktag.body.Ease;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
@@ -136,7 +136,7 @@ class BandsTest {
                 Tops.observer().toBuilder()
                         .measure(BodyMeasure.HAND_GIRTH_WITH_THUMB, mm(1.466 * 155))
                         .build(),
-                Ease.standard(),
+                TopEase.standard(),
                 Cloth.knit("brushed knit", percent(35)));
         Passage check = Tops.passage(top.adjust(ribCuff(mm(70), RIB).withGirth(mm(155))), TopChecks.HAND);
         assertThat(check.neededStretch().percent()).isCloseTo(47, within(1.0));

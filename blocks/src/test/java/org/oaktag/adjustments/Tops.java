@@ -4,8 +4,8 @@ import static org.oaktag.measure.Length.mm;
 import static org.oaktag.measure.Percent.percent;
 
 import org.oaktag.blocks.KnitTop;
+import org.oaktag.blocks.TopEase;
 import org.oaktag.body.BodyMeasurements;
-import org.oaktag.body.Ease;
 import org.oaktag.body.Figure;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Garment;
@@ -22,7 +22,7 @@ final class Tops {
     private Tops() {}
 
     static Garment observersTop() {
-        return KnitTop.draft(observer(), Ease.standard(), Cloth.knit("brushed knit", percent(35)));
+        return KnitTop.draft(observer(), TopEase.standard(), Cloth.knit("brushed knit", percent(35)));
     }
 
     static BodyMeasurements observer() {

@@ -7,7 +7,6 @@ import static org.oaktag.measure.Percent.percent;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.oaktag.body.BodyMeasurements;
-import org.oaktag.body.Ease;
 import org.oaktag.body.EaseCategory;
 import org.oaktag.body.Figure;
 import org.oaktag.garment.Allowances;
@@ -32,7 +31,7 @@ class CutBlockTest {
                 .hipGirth(cm(112))
                 .height(cm(160.5))
                 .build();
-        Garment block = KnitTop.draft(ines, Ease.of(ease), Cloth.knit("trial knit", percent(50)));
+        Garment block = KnitTop.draft(ines, TopEase.of(ease), Cloth.knit("trial knit", percent(50)));
         for (Piece piece : block.pieces()) {
             CutLine cut = CutLine.of(piece, Allowances.industryKnit(block));
             assertThat(cut.outline().path().length())

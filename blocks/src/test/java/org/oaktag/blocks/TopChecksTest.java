@@ -7,7 +7,6 @@ import static org.oaktag.measure.Percent.percent;
 import org.junit.jupiter.api.Test;
 import org.oaktag.body.BodyBuilder;
 import org.oaktag.body.BodyMeasurements;
-import org.oaktag.body.Ease;
 import org.oaktag.body.EaseCategory;
 import org.oaktag.body.Figure;
 import org.oaktag.garment.Cloth;
@@ -26,7 +25,7 @@ class TopChecksTest {
     }
 
     private static String hem(BodyMeasurements body) {
-        Garment block = KnitTop.draft(body, Ease.of(EaseCategory.STANDARD), KNIT);
+        Garment block = KnitTop.draft(body, TopEase.of(EaseCategory.STANDARD), KNIT);
         return block.fit().stream()
                 .filter(fit -> fit.check().equals(TopChecks.HEM))
                 .map(Fit::text)

@@ -25,8 +25,8 @@ import org.oaktag.adjustments.FitHood;
 import org.oaktag.block.Style;
 import org.oaktag.blocks.HoodShape;
 import org.oaktag.blocks.KnitTop;
+import org.oaktag.blocks.TopEase;
 import org.oaktag.body.BodyMeasurements;
-import org.oaktag.body.Ease;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Garment;
 import org.oaktag.lay.Spread;
@@ -49,7 +49,7 @@ public final class HoodedTop {
 
     /** Returns the top as a style: its block, ease, cloth and steps, the hood without a cord. */
     public static Style style() {
-        return new Style(KnitTop.BLOCK, Ease.standard(), SHELL, recipe(false));
+        return new Style(KnitTop.BLOCK, TopEase.standard(), SHELL, recipe(false));
     }
 
     /**

@@ -17,9 +17,9 @@ import static org.oaktag.measure.Percent.percent;
 import java.io.PrintStream;
 import org.oaktag.blocks.HoodShape;
 import org.oaktag.blocks.KnitTop;
+import org.oaktag.blocks.TopEase;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasurements;
-import org.oaktag.body.Ease;
 import org.oaktag.body.Figure;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Garment;
@@ -45,7 +45,7 @@ public final class ReadAloud {
                 .height(cm(165))
                 .build();
 
-        Garment block = KnitTop.draft(body, Ease.standard(), Cloth.knit("brushed fleece", percent(45)));
+        Garment block = KnitTop.draft(body, TopEase.standard(), Cloth.knit("brushed fleece", percent(45)));
 
         Garment top = block.adjust(widenNeckline(mm(22)))
                 .adjust(lowerFrontNeckline(mm(30)))

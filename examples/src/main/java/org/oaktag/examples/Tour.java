@@ -24,9 +24,9 @@ import org.oaktag.adjust.History;
 import org.oaktag.adjust.Recipe;
 import org.oaktag.blocks.HoodShape;
 import org.oaktag.blocks.KnitTop;
+import org.oaktag.blocks.TopEase;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasurements;
-import org.oaktag.body.Ease;
 import org.oaktag.body.Figure;
 import org.oaktag.export.pdf.PdfPages;
 import org.oaktag.export.sheet.Paper;
@@ -77,7 +77,7 @@ public final class Tour {
 
     /** Returns the basic block of a body. */
     static Garment drafted(BodyMeasurements body) {
-        return KnitTop.draft(body, Ease.standard(), FLEECE);
+        return KnitTop.draft(body, TopEase.standard(), FLEECE);
     }
 
     private void finished(Garment garment) {

@@ -40,7 +40,7 @@ class ModulesTest {
                             .bustGirth(Length.cm(86.5)).height(Length.cm(178)).build();
                     var jersey = Cloth.knit("jersey", Percent.percent(30));
                     var recipe = Recipe.of("probe", Necklines.widenNeckline(Length.mm(10)));
-                    var style = new Style(KnitTop.BLOCK, Ease.standard(), jersey, recipe);
+                    var style = new Style(KnitTop.BLOCK, TopEase.standard(), jersey, recipe);
                     var json = RecipeJson.standard();
                     Garment top = json.read(json.write(style)).on(mira);
                     var whole = Printout.whole(top, Allowances.industryKnit(top), Paper.A0);

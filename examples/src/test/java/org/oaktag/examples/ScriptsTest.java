@@ -210,7 +210,7 @@ class ScriptsTest {
                 "-"));
         Child session = Child.run(folder, """
                 var mira = BodyMeasurements.builder().name("Mira").figure(Figure.WOMAN).bustGirth(cm(86.5)).height(cm(178)).build()
-                var block = KnitTop.draft(mira, Ease.standard(), Cloth.knit("jersey", percent(30)))
+                var block = KnitTop.draft(mira, TopEase.standard(), Cloth.knit("jersey", percent(30)))
                 var top = block.adjust(widenNeckline(mm(10))).adjust(slopeShoulder(degrees(1)))
                 System.out.println(top.walkSeams().seam(TopNames.SHOULDER_SEAM).text())
                 SvgSheet.flat(top).writeTo(java.nio.file.Path.of("flat.svg"))

@@ -5,6 +5,7 @@ import java.lang.reflect.Type;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.SortedMap;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Name;
 import org.oaktag.geometry.Curve;
@@ -18,9 +19,9 @@ import org.oaktag.measure.Percent;
  *
  * <p>Lengths are numbers of millimetres, angles of degrees, percents of hundredths; names, words of free text and the
  * constants of an enum are text; records are fields; a sealed family of records is fields with its {@code kind}; a path
- * is the list of its curves. An optional component that is empty is left out.
+ * is the list of its curves; a sorted map from the constants of an enum is fields. An optional component that is empty is left out.
  */
-sealed interface Form permits LeafForm, OptionalForm, ListForm, RecordForm, FamilyForm {
+sealed interface Form permits LeafForm, OptionalForm, ListForm, MapForm, RecordForm, FamilyForm {
 
     /** Returns what the name of a field of this form ends in: {@code "_mm"}, or nothing. */
     default String suffix() {
@@ -52,6 +53,12 @@ sealed interface Form permits LeafForm, OptionalForm, ListForm, RecordForm, Fami
         }
         if (type instanceof ParameterizedType generic && generic.getRawType() == List.class) {
             return new ListForm(of(generic.getActualTypeArguments()[0]));
+        }
+        if (type instanceof ParameterizedType generic
+                && generic.getRawType() == SortedMap.class
+                && generic.getActualTypeArguments()[0] instanceof Class<?> keys
+                && keys.isEnum()) {
+            return new MapForm(keys, of(generic.getActualTypeArguments()[1]));
         }
         if (type == Path.class) {
             Form curves = new ListForm(of(Curve.class));

@@ -121,7 +121,8 @@ record LeafForm(
         return Arrays.stream(type.getEnumConstants()).map(LeafForm::label).toList();
     }
 
-    private static String label(Object constant) {
+    /** Returns a constant of an enum as it is written. */
+    static String label(Object constant) {
         return ((Enum<?>) constant).name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 

@@ -44,6 +44,7 @@ import org.oaktag.adjust.Step;
 import org.oaktag.block.Style;
 import org.oaktag.blocks.HoodShape;
 import org.oaktag.blocks.KnitTop;
+import org.oaktag.blocks.TopEase;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Ease;
 import org.oaktag.body.EaseCategory;
@@ -55,9 +56,9 @@ import org.oaktag.measure.Percent;
 /** What the night crew wear under, over and instead of the hooded top. */
 public final class Wardrobe {
 
-    private static final Ease STANDARD = Ease.standard();
-    private static final Ease CLOSE = Ease.of(EaseCategory.CLOSE);
-    private static final Ease LOOSE = Ease.of(EaseCategory.LOOSE);
+    private static final Ease STANDARD = TopEase.standard();
+    private static final Ease CLOSE = TopEase.of(EaseCategory.CLOSE);
+    private static final Ease LOOSE = TopEase.of(EaseCategory.LOOSE);
     private static final Cloth FINE_RIB = Cloth.rib("1 x 1 rib", percent(80));
     private static final Cloth RIB = Cloth.rib("2 x 2 rib", percent(90));
 

@@ -13,9 +13,9 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.oaktag.adjust.Recipe;
 import org.oaktag.blocks.KnitTop;
+import org.oaktag.blocks.TopEase;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasurements;
-import org.oaktag.body.Ease;
 import org.oaktag.body.Figure;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.EdgeNames;
@@ -31,7 +31,7 @@ class LessonTest {
                     .bustGirth(cm(94))
                     .height(cm(165))
                     .build(),
-            Ease.standard(),
+            TopEase.standard(),
             Cloth.knit("brushed fleece", percent(45)));
 
     private static final Recipe.Played PLAYED = new Trial(BLOCK, widenNeckline(mm(10))).played();

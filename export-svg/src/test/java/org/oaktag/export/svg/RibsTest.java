@@ -14,9 +14,9 @@ import org.oaktag.adjustments.Bands;
 import org.oaktag.adjustments.Bodies;
 import org.oaktag.adjustments.Finishes;
 import org.oaktag.blocks.KnitTop;
+import org.oaktag.blocks.TopEase;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasurements;
-import org.oaktag.body.Ease;
 import org.oaktag.body.Figure;
 import org.oaktag.export.drawing.LineType;
 import org.oaktag.export.drawing.Stroke;
@@ -49,7 +49,7 @@ class RibsTest {
                             .bustGirth(cm(94))
                             .height(cm(165))
                             .build(),
-                    Ease.standard(),
+                    TopEase.standard(),
                     Cloth.knit("loop terry", percent(25)))
             .adjust(Bodies.straightenSideSeams())
             .adjust(Bands.ribCuff(mm(CUFF), RIB))

@@ -1,10 +1,13 @@
 package org.oaktag.recipe.json;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Recipe;
 import org.oaktag.adjust.Step;
@@ -17,9 +20,11 @@ import org.oaktag.block.Block;
 import org.oaktag.block.BlockCatalogue;
 import org.oaktag.block.Style;
 import org.oaktag.blocks.KnownBlocks;
+import org.oaktag.body.BodyMeasure;
 import org.oaktag.body.Ease;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Name;
+import org.oaktag.measure.Length;
 
 /**
  * Writes styles, each a block and a recipe, as JSON and reads them.
@@ -51,15 +56,15 @@ public record RecipeJson(BlockCatalogue blocks, StepCatalogue steps) {
      *
      * @param title what the style makes
      * @param block the name of its block
-     * @param ease how much larger it is than the body
+     * @param ease how much larger it is than the body, measure by measure
      * @param cloth what it is made of
      */
-    public record Head(String title, Name block, Ease ease, Cloth cloth) {
-        /** Refuses null. */
+    public record Head(String title, Name block, SortedMap<BodyMeasure, Length> ease, Cloth cloth) {
+        /** Copies the amounts. */
         public Head {
             Objects.requireNonNull(title, "title");
             Objects.requireNonNull(block, "block");
-            Objects.requireNonNull(ease, "ease");
+            ease = Collections.unmodifiableSortedMap(new TreeMap<>(ease));
             Objects.requireNonNull(cloth, "cloth");
         }
     }
@@ -89,7 +94,7 @@ public record RecipeJson(BlockCatalogue blocks, StepCatalogue steps) {
      */
     public String write(Style style) {
         requireKnown(style.block());
-        Head head = new Head(style.title(), style.block().name(), style.ease(), style.cloth());
+        Head head = new Head(style.title(), style.block().name(), style.ease().amounts(), style.cloth());
         Map<String, Datum> fields = new LinkedHashMap<>(head().write(head).values());
         List<Datum> written = new ArrayList<>();
         for (Step step : style.recipe().steps()) {
@@ -116,7 +121,7 @@ public record RecipeJson(BlockCatalogue blocks, StepCatalogue steps) {
         for (Datum step : items.values()) {
             read.add(step("step " + (read.size() + 1), step));
         }
-        return new Style(block, head.ease(), head.cloth(), new Recipe(head.title(), read));
+        return new Style(block, new Ease(head.ease()), head.cloth(), new Recipe(head.title(), read));
     }
 
     private void requireKnown(Block block) {

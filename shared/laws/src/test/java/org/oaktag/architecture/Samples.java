@@ -17,9 +17,9 @@ import org.oaktag.adjust.Step;
 import org.oaktag.adjustments.Necklines;
 import org.oaktag.blocks.HoodShape;
 import org.oaktag.blocks.KnitTop;
+import org.oaktag.blocks.TopEase;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasurements;
-import org.oaktag.body.Ease;
 import org.oaktag.body.Figure;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Cloth;
@@ -46,7 +46,7 @@ final class Samples {
             .height(mm(1780))
             .build();
     static final Cloth CLOTH = Cloth.knit("trial knit", Percent.percent(60));
-    static final Garment TOP = KnitTop.draft(BODY, Ease.standard(), CLOTH);
+    static final Garment TOP = KnitTop.draft(BODY, TopEase.standard(), CLOTH);
 
     private final Map<Class<?>, Object> values = new LinkedHashMap<>();
 
@@ -69,7 +69,7 @@ final class Samples {
                 mm(40),
                 Angle.degrees(3),
                 Percent.percent(40),
-                Ease.standard(),
+                TopEase.standard(),
                 Allowances.industryKnit(TOP),
                 HoodShape.threePanel(),
                 step,

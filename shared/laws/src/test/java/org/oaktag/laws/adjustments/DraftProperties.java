@@ -35,7 +35,7 @@ class DraftProperties {
         assertThat(block.finished(TopNames.NECKLINE_GIRTH).mm())
                 .isCloseTo(
                         body.measure(BodyMeasure.NECK_BASE_GIRTH)
-                                .plus(ease.neckline())
+                                .plus(ease.at(BodyMeasure.NECK_BASE_GIRTH))
                                 .mm(),
                         within(1e-5));
     }
@@ -46,13 +46,16 @@ class DraftProperties {
         Garment block = KnitTop.draft(body, ease, TopArbitraries.CLOTH);
         assertThat(block.finished(TopNames.CHEST_GIRTH).mm())
                 .isCloseTo(
-                        body.measure(BodyMeasure.BUST_GIRTH).plus(ease.bust()).mm(), within(1e-6));
+                        body.measure(BodyMeasure.BUST_GIRTH)
+                                .plus(ease.at(BodyMeasure.BUST_GIRTH))
+                                .mm(),
+                        within(1e-6));
         if (block.cautions().stream().anyMatch(caution -> caution.contains("narrower than asked"))) {
             return;
         }
         assertThat(block.finished(TopNames.SLEEVE_WIDTH).mm())
                 .isGreaterThan(body.measure(BodyMeasure.UPPER_ARM_GIRTH)
-                                .plus(ease.upperArm())
+                                .plus(ease.at(BodyMeasure.UPPER_ARM_GIRTH))
                                 .mm()
                         - 1);
     }

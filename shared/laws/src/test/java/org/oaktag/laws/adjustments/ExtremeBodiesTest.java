@@ -6,7 +6,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.oaktag.blocks.KnitTop;
-import org.oaktag.body.Ease;
+import org.oaktag.blocks.TopEase;
 import org.oaktag.body.EaseCategory;
 import org.oaktag.body.Figure;
 import org.oaktag.garment.Cloth;
@@ -26,7 +26,7 @@ class ExtremeBodiesTest {
                 .hasSize(68)
                 .allSatisfy(person -> assertThat(KnitTop.draft(
                                         person.measuredAs("extreme"),
-                                        Ease.of(category),
+                                        TopEase.of(category),
                                         Cloth.knit("sweatshirt knit", Percent.percent(25)))
                                 .walkSeams()
                                 .untrue())

@@ -19,9 +19,9 @@ import org.oaktag.adjustments.Necklines;
 import org.oaktag.adjustments.Shoulders;
 import org.oaktag.blocks.BodyLine;
 import org.oaktag.blocks.KnitTop;
+import org.oaktag.blocks.TopEase;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.body.BodyMeasurements;
-import org.oaktag.body.Ease;
 import org.oaktag.body.Figure;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
@@ -39,7 +39,7 @@ class ShapingRefusalsTest {
                     .hipGirth(mm(990))
                     .measure(BodyMeasure.HEIGHT, mm(1680))
                     .build(),
-            Ease.standard(),
+            TopEase.standard(),
             TopArbitraries.CLOTH);
 
     static Stream<Arguments> tooMuch() {

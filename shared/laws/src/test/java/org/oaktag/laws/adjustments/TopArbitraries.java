@@ -8,6 +8,7 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.Provide;
 import net.jqwik.api.domains.DomainContextBase;
 import org.oaktag.blocks.KnitTop;
+import org.oaktag.blocks.TopEase;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Ease;
 import org.oaktag.body.EaseCategory;
@@ -31,7 +32,7 @@ public final class TopArbitraries extends DomainContextBase {
     @Provide
     Arbitrary<Ease> eases() {
         return Arbitraries.of(EaseCategory.CLOSE, EaseCategory.STANDARD, EaseCategory.LOOSE)
-                .map(Ease::of);
+                .map(TopEase::of);
     }
 
     @Provide

@@ -11,9 +11,9 @@ import org.oaktag.adjustments.HemBand;
 import org.oaktag.adjustments.RibCuff;
 import org.oaktag.blocks.HoodShape;
 import org.oaktag.blocks.KnitTop;
+import org.oaktag.blocks.TopEase;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasurements;
-import org.oaktag.body.Ease;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.Garment;
@@ -36,7 +36,7 @@ final class Tops {
     private Tops() {}
 
     static Garment block(BodyMeasurements body) {
-        return KnitTop.draft(body, Ease.standard(), SHELL);
+        return KnitTop.draft(body, TopEase.standard(), SHELL);
     }
 
     static double length(Garment garment, Name piece, Name edge) {

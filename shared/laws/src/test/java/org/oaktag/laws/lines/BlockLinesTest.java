@@ -9,10 +9,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.oaktag.blocks.ArmholeShape;
 import org.oaktag.blocks.CapShare;
+import org.oaktag.blocks.TopEase;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.body.BodyMeasurements;
-import org.oaktag.body.Ease;
 import org.oaktag.body.EaseCategory;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
@@ -100,7 +100,7 @@ class BlockLinesTest {
     @ParameterizedTest
     @EnumSource
     void back_front_and_armhole_share_the_ease_or_the_draft_says_so(EaseCategory category) {
-        double half = Ease.of(category).bust().mm() / 2;
+        double half = TopEase.of(category).at(BodyMeasure.BUST_GIRTH).mm() / 2;
         forEachBlock(category, block -> {
             double body =
                     block.wearer().measure(BodyMeasure.ACROSS_BACK.asName()).mm() / 2;
@@ -131,7 +131,7 @@ class BlockLinesTest {
     @ParameterizedTest
     @EnumSource
     void a_sleeve_is_as_wide_as_asked_or_the_draft_says_by_how_much_not(EaseCategory category) {
-        double ease = Ease.of(category).upperArm().mm();
+        double ease = TopEase.of(category).at(BodyMeasure.UPPER_ARM_GIRTH).mm();
         forEachBlock(category, block -> {
             double arm =
                     block.wearer().measure(BodyMeasure.UPPER_ARM_GIRTH.asName()).mm();

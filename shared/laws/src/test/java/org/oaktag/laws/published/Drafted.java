@@ -2,9 +2,9 @@ package org.oaktag.laws.published;
 
 import org.oaktag.blocks.ArmholeShape;
 import org.oaktag.blocks.KnitTop;
+import org.oaktag.blocks.TopEase;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasurements;
-import org.oaktag.body.Ease;
 import org.oaktag.body.EaseCategory;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.EdgeNames;
@@ -19,7 +19,8 @@ import org.oaktag.measure.Percent;
 record Drafted(Garment block) {
 
     static Drafted top(BodyMeasurements body, EaseCategory category) {
-        return new Drafted(KnitTop.draft(body, Ease.of(category), Cloth.knit("sweatshirt knit", Percent.percent(25))));
+        return new Drafted(
+                KnitTop.draft(body, TopEase.of(category), Cloth.knit("sweatshirt knit", Percent.percent(25))));
     }
 
     double armhole() {

@@ -8,7 +8,7 @@ import org.oaktag.PatternException;
 import org.oaktag.adjust.Step;
 import org.oaktag.adjust.StepKind;
 import org.oaktag.blocks.KnitTop;
-import org.oaktag.body.Ease;
+import org.oaktag.blocks.TopEase;
 import org.oaktag.body.EaseCategory;
 import org.oaktag.body.Figure;
 import org.oaktag.garment.Garment;
@@ -32,7 +32,7 @@ final class DoneSteps {
                     .draw(seed)
                     .limit(BODIES_OF_A_SEX)
                     .forEach(body -> blocks.add(KnitTop.draft(
-                            body.measuredAs("drawn"), Ease.of(EaseCategory.STANDARD), TopArbitraries.CLOTH)));
+                            body.measuredAs("drawn"), TopEase.of(EaseCategory.STANDARD), TopArbitraries.CLOTH)));
         }
     }
 

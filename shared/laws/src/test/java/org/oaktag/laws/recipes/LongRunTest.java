@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.KnitTop;
+import org.oaktag.blocks.TopEase;
 import org.oaktag.body.Ease;
 import org.oaktag.body.EaseCategory;
 import org.oaktag.body.Figure;
@@ -46,7 +47,7 @@ class LongRunTest {
         Tally broken = new Tally();
         for (int i = 0; i < count; i++) {
             SurveyedBody body = (i % 2 == 0 ? women : men).next();
-            Ease ease = Ease.of(EASES.get(random.nextInt(EASES.size())));
+            Ease ease = TopEase.of(EASES.get(random.nextInt(EASES.size())));
             List<Step> steps = new ArrayList<>();
             for (int n = 1 + random.nextInt(12); n > 0; n--) {
                 steps.add(drawn.any(random));

@@ -16,9 +16,9 @@ import org.oaktag.blocks.BandNames;
 import org.oaktag.blocks.FinishNames;
 import org.oaktag.blocks.HoodNames;
 import org.oaktag.blocks.KnitTop;
+import org.oaktag.blocks.TopEase;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasurements;
-import org.oaktag.body.Ease;
 import org.oaktag.examples.HoodedTop;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.EdgeNames;
@@ -144,7 +144,7 @@ class AssemblyOrderProperties {
     @Property(tries = 10)
     void a_knit_is_joined_by_514_and_hemmed_by_406(@ForAll BodyMeasurements body) {
         AssemblyOrder order =
-                AssemblyOrder.of(KnitTop.draft(body, Ease.standard(), Cloth.knit("trial knit", percent(30))));
+                AssemblyOrder.of(KnitTop.draft(body, TopEase.standard(), Cloth.knit("trial knit", percent(30))));
         assertThat(operation(order, TopNames.SIDE_SEAM).stitches()).containsExactly(Stitch.SAFETY_OVEREDGE);
         assertThat(operation(order, TopNames.SIDE_SEAM).stitchText()).isEqualTo("514");
         List<Operation> hems = order.operations().stream()

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.oaktag.blocks.KnitTop;
+import org.oaktag.blocks.TopEase;
 import org.oaktag.body.BodyMeasurements;
-import org.oaktag.body.Ease;
 import org.oaktag.body.EaseCategory;
 import org.oaktag.body.Figure;
 import org.oaktag.garment.Cloth;
@@ -40,7 +40,7 @@ public final class LineTable {
 
     /** Drafts the block of a body at the ease of a category, in a cloth that stretches far enough for all. */
     public static Garment block(BodyMeasurements body, EaseCategory category) {
-        return KnitTop.draft(body, Ease.of(category), CLOTH);
+        return KnitTop.draft(body, TopEase.of(category), CLOTH);
     }
 
     /** Returns the table's rows as Markdown, over so many adults of each sex. */

@@ -22,8 +22,8 @@ import javax.swing.JPanel;
 import javax.swing.JSlider;
 import javax.swing.SwingUtilities;
 import org.oaktag.blocks.KnitTop;
+import org.oaktag.blocks.TopEase;
 import org.oaktag.body.BodyMeasurements;
-import org.oaktag.body.Ease;
 import org.oaktag.body.Figure;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Garment;
@@ -52,7 +52,7 @@ public final class DragArmhole {
                     .bustGirth(cm(92))
                     .neckBaseGirth(cm(37.5))
                     .build(),
-            Ease.standard(),
+            TopEase.standard(),
             Cloth.knit("brushed fleece", percent(45)));
 
     /** Opens the window, or does what its arguments say. */

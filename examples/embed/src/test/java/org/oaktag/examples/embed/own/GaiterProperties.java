@@ -44,7 +44,7 @@ class GaiterProperties {
     @Property(tries = 200)
     void a_flare_keeps_the_laws_of_every_step(
             @ForAll BodyMeasurements body, @ForAll @DoubleRange(min = 0, max = 300) double by) {
-        Garment gaiter = GAITER.draft(body, Ease.standard(), JERSEY);
+        Garment gaiter = GAITER.draft(body, Ease.none(), JERSEY);
         Garment flared = laws.assertKept(gaiter, flareGaiter(mm(by)));
         assertThat(flared.walkSeams().isTrue()).isTrue();
         laws.assertAddsUp(gaiter, flared);
@@ -53,7 +53,7 @@ class GaiterProperties {
     @Property(tries = 200)
     void a_flare_taken_back_leaves_the_gaiter_as_it_was(
             @ForAll BodyMeasurements body, @ForAll @DoubleRange(min = 0, max = 300) double by) {
-        Garment gaiter = GAITER.draft(body, Ease.standard(), JERSEY);
+        Garment gaiter = GAITER.draft(body, Ease.none(), JERSEY);
         Garment back = gaiter.adjust(flareGaiter(mm(by)).then(flareGaiter(mm(-by))));
         Name bottom = Name.of("bottom girth");
         assertThat(back.finished(bottom).mm()).isCloseTo(gaiter.finished(bottom).mm(), within(1e-9));
@@ -61,7 +61,7 @@ class GaiterProperties {
 
     @Property(tries = 100)
     void the_stretched_top_passes_the_head(@ForAll BodyMeasurements body) {
-        double top = GAITER.draft(body, Ease.standard(), JERSEY)
+        double top = GAITER.draft(body, Ease.none(), JERSEY)
                 .finished(Name.of("top girth"))
                 .mm();
         assertThat(top * 1.6).isCloseTo(body.headGirth().mm(), within(1e-9));
@@ -69,7 +69,7 @@ class GaiterProperties {
 
     @Property(tries = 20)
     void the_exporters_draw_it(@ForAll BodyMeasurements body) {
-        Garment gaiter = GAITER.draft(body, Ease.standard(), JERSEY).adjust(flareGaiter(cm(8)));
+        Garment gaiter = GAITER.draft(body, Ease.none(), JERSEY).adjust(flareGaiter(cm(8)));
         assertThat(SvgSheet.pattern(gaiter, Allowances.industryKnit(gaiter)).text())
                 .contains(">gaiter<");
     }
@@ -78,7 +78,7 @@ class GaiterProperties {
     void a_style_of_it_is_written_down_and_read_again_like_one_of_the_librarys(@ForAll BodyMeasurements body) {
         RecipeJson json = new RecipeJson(
                 KnownBlocks.catalogue().with(GAITER), KnownSteps.catalogue().with(StepKind.of(FlareGaiter.class)));
-        Style style = new Style(GAITER, Ease.standard(), JERSEY, Recipe.of("dome gaiter", flareGaiter(cm(8))));
+        Style style = new Style(GAITER, Ease.none(), JERSEY, Recipe.of("dome gaiter", flareGaiter(cm(8))));
         assertThat(json.read(json.write(style))).isEqualTo(style);
         assertThat(json.read(json.write(style)).on(body)).isEqualTo(style.on(body));
         assertThat(json.schema()).contains("\"gaiter\"").contains("\"flare gaiter\"");
@@ -92,13 +92,12 @@ class GaiterProperties {
                 .headGirth(cm(56))
                 .build();
         assertThat(GAITER.missing(head.measures().keySet())).isEmpty();
-        assertThat(GAITER.draft(head, Ease.standard(), JERSEY).walkSeams().isTrue())
-                .isTrue();
+        assertThat(GAITER.draft(head, Ease.none(), JERSEY).walkSeams().isTrue()).isTrue();
     }
 
     @Property(tries = 20)
     void too_wide_a_flare_is_refused_and_the_range_it_names_is_taken(@ForAll BodyMeasurements body) {
-        Garment gaiter = GAITER.draft(body, Ease.standard(), JERSEY);
+        Garment gaiter = GAITER.draft(body, Ease.none(), JERSEY);
         assertThatThrownBy(() -> gaiter.adjust(flareGaiter(cm(60))))
                 .isInstanceOf(PatternException.class)
                 .hasMessageContaining("0.0 mm to 560.0 mm")

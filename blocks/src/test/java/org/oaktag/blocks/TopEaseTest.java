@@ -1,4 +1,4 @@
-package org.oaktag.body;
+package org.oaktag.blocks;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -8,16 +8,20 @@ import static org.oaktag.measure.Percent.percent;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.oaktag.PatternException;
+import org.oaktag.body.BodyMeasure;
+import org.oaktag.body.BodyMeasurements;
+import org.oaktag.body.Ease;
+import org.oaktag.body.EaseCategory;
+import org.oaktag.body.Figure;
 import org.oaktag.garment.Cloth;
 import org.oaktag.measure.Length;
 
-class EaseTest {
+class TopEaseTest {
 
     private static final Cloth JERSEY = Cloth.knit("jersey", percent(30));
     private static final BodyMeasurements BODY = BodyMeasurements.builder()
@@ -31,18 +35,18 @@ class EaseTest {
     @ParameterizedTest
     @EnumSource(EaseCategory.class)
     void the_ease_of_a_category_lies_in_its_band(EaseCategory category) {
-        Ease ease = Ease.of(category);
-        assertThat(ease.category()).isEqualTo(category);
-        assertThat(ease.bust()).isBetween(category.least(), category.greatest());
-        assertThat(ease.check(BODY, Cloth.knit("stable", percent(0)))).isEqualTo(ease);
+        Ease ease = TopEase.of(category);
+        TopAmounts amounts = TopAmounts.of(ease);
+        assertThat(TopEase.category(ease)).isEqualTo(category).isEqualTo(amounts.category());
+        assertThat(ease.at(BodyMeasure.BUST_GIRTH)).isBetween(category.least(), category.greatest());
+        assertThat(amounts.check(BODY, Cloth.knit("stable", percent(0)))).isEqualTo(amounts);
     }
 
     @Test
     void a_looser_category_is_looser_everywhere() {
-        List<Function<Ease, Length>> amounts = List.of(
-                Ease::bust, Ease::waist, Ease::hip, Ease::upperArm, Ease::wrist, Ease::neckline, Ease::scyeDepth);
-        for (Function<Ease, Length> amount : amounts) {
-            assertThat(Arrays.stream(EaseCategory.values()).map(Ease::of).map(amount))
+        assertThat(TopEase.standard().amounts()).hasSize(7);
+        for (BodyMeasure measure : TopEase.standard().amounts().keySet()) {
+            assertThat(Arrays.stream(EaseCategory.values()).map(TopEase::of).map(ease -> ease.at(measure)))
                     .isSorted()
                     .doesNotHaveDuplicates();
         }
@@ -66,15 +70,19 @@ class EaseTest {
 
     @Test
     void one_amount_is_replaced_at_a_time() {
-        Ease ease = Ease.standard()
-                .withBust(mm(1))
-                .withWaist(mm(2))
-                .withHip(mm(3))
-                .withUpperArm(mm(4))
-                .withWrist(mm(5))
-                .withNeckline(mm(6))
-                .withScyeDepth(mm(7));
-        assertThat(ease).isEqualTo(new Ease(mm(1), mm(2), mm(3), mm(4), mm(5), mm(6), mm(7)));
+        Ease ease = TopEase.standard().with(BodyMeasure.WRIST_GIRTH, mm(5));
+        assertThat(ease.at(BodyMeasure.WRIST_GIRTH)).isEqualTo(mm(5));
+        assertThat(ease.with(BodyMeasure.WRIST_GIRTH, mm(50))).isEqualTo(TopEase.standard());
+        assertThat(TopAmounts.of(ease)).isEqualTo(with("wrist", mm(5)));
+    }
+
+    @Test
+    void an_ease_at_a_measure_that_a_top_does_not_know_is_refused() {
+        assertThatThrownBy(() -> TopAmounts.of(TopEase.standard().with(BodyMeasure.HEAD_GIRTH, mm(10))))
+                .isInstanceOf(PatternException.class)
+                .hasMessage(
+                        "ease at the head girth: a knit top has ease at bust girth, waist girth, hip girth, neck base"
+                                + " girth, upper arm girth, wrist girth, nape to armpit; got 10.0 mm; leave it out");
     }
 
     @ParameterizedTest
@@ -98,18 +106,22 @@ class EaseTest {
         }
     }
 
-    private static Ease with(String where, Length amount) {
-        Ease ease = Ease.standard();
-        return switch (where) {
-            case "bust" -> ease.withBust(amount);
-            case "waist" -> ease.withWaist(amount);
-            case "hip" -> ease.withHip(amount);
-            case "upper arm" -> ease.withUpperArm(amount);
-            case "wrist" -> ease.withWrist(amount);
-            case "neckline" -> ease.withNeckline(amount);
-            case "scye depth" -> ease.withScyeDepth(amount);
+    private static TopAmounts with(String where, Length amount) {
+        BodyMeasure measure = switch (where) {
+            case "bust" -> BodyMeasure.BUST_GIRTH;
+            case "waist" -> BodyMeasure.WAIST_GIRTH;
+            case "hip" -> BodyMeasure.HIP_GIRTH;
+            case "upper arm" -> BodyMeasure.UPPER_ARM_GIRTH;
+            case "wrist" -> BodyMeasure.WRIST_GIRTH;
+            case "neckline" -> BodyMeasure.NECK_BASE_GIRTH;
+            case "scye depth" -> BodyMeasure.NAPE_TO_ARMPIT;
             default -> throw new IllegalArgumentException(where);
         };
+        return TopAmounts.of(TopEase.standard().with(measure, amount));
+    }
+
+    private static TopAmounts veryClose(double bust) {
+        return TopAmounts.of(TopEase.of(EaseCategory.VERY_CLOSE).with(BodyMeasure.BUST_GIRTH, mm(bust)));
     }
 
     @ParameterizedTest
@@ -123,7 +135,7 @@ class EaseTest {
 
     @Test
     void the_refusal_of_a_negative_ease_says_what_would_do() {
-        assertThatThrownBy(() -> Ease.standard().withUpperArm(mm(-5)).check(BODY, JERSEY))
+        assertThatThrownBy(() -> with("upper arm", mm(-5)).check(BODY, JERSEY))
                 .isInstanceOf(PatternException.class)
                 .hasMessage("ease at the upper arm girth of 'Nell': must not be negative in a standard garment;"
                         + " got -5.0 mm; give 0 mm or more, or make the garment very close: at most 0 mm at the bust");
@@ -131,9 +143,8 @@ class EaseTest {
 
     @Test
     void a_very_close_garment_lacks_a_tenth_of_the_girth_at_most() {
-        Ease close = Ease.of(EaseCategory.VERY_CLOSE);
-        assertThat(close.withBust(mm(-94)).check(BODY, JERSEY).bust()).isEqualTo(mm(-94));
-        assertThatThrownBy(() -> close.withBust(mm(-94.1)).check(BODY, JERSEY))
+        assertThat(veryClose(-94).check(BODY, JERSEY).bust()).isEqualTo(mm(-94));
+        assertThatThrownBy(() -> veryClose(-94.1).check(BODY, JERSEY))
                 .isInstanceOf(PatternException.class)
                 .hasMessage("ease at the bust girth of 'Nell': must be no less than a tenth of the girth below it"
                         + " (-94.0 mm); got -94.1 mm");
@@ -142,7 +153,7 @@ class EaseTest {
     /** 94 mm less on 940 leaves 846, which must stretch by 94 / 846 = 11.1 % to go round. */
     @Test
     void a_cloth_must_stretch_as_far_as_the_garment_is_small() {
-        Ease close = Ease.of(EaseCategory.VERY_CLOSE).withBust(mm(-94));
+        TopAmounts close = veryClose(-94);
         assertThat(close.check(BODY, Cloth.knit("just enough", percent(11.2)))).isEqualTo(close);
         assertThatThrownBy(() -> close.check(BODY, Cloth.knit("stable knit", percent(11))))
                 .isInstanceOf(PatternException.class)
@@ -153,7 +164,7 @@ class EaseTest {
 
     @Test
     void the_remedy_of_a_refusal_works() {
-        Ease close = Ease.of(EaseCategory.VERY_CLOSE).withBust(mm(-93.1));
+        TopAmounts close = veryClose(-93.1);
         assertThat(close.check(BODY, Cloth.knit("stable knit", percent(11)))).isEqualTo(close);
     }
 }
