@@ -24,14 +24,14 @@ final class DrawstringRule {
         }
     }
 
-    /** Returns what is to be heeded about a hood that has a cord. */
+    /** Returns the caution about a hood that has a cord. */
     static Note cordCaution() {
         return Note.caution(
                 "a cord in a hood can catch and strangle; this hood is for an adult, and on a child's it is ruled"
                         + " out (" + RULES + "); check the rules in force where it is sold");
     }
 
-    /** Returns what is to be heeded about a child's hood. */
+    /** Returns the caution about a child's hood. */
     static Note childCaution() {
         return Note.caution("no cord may be put into this hood: it can strangle a child (" + RULES
                 + "); check the rules in force where it is sold");

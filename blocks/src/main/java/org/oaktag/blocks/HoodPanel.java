@@ -31,7 +31,7 @@ import org.oaktag.measure.Length;
  * @param height how high the top of the crown lies above the shoulder, in millimetres
  * @param depth how far the panel reaches back from the face, in millimetres
  * @param widest how far below the top of the crown it reaches that far, in millimetres
- * @param rules how neck edge, height and depth were reckoned, a sentence each
+ * @param rules how neck edge, height and depth were computed, a sentence each
  */
 public record HoodPanel(
         Path face,

@@ -5,7 +5,7 @@ import java.util.List;
 import org.oaktag.PatternException;
 import org.oaktag.measure.Length;
 
-/** Reckons how large the side panel of a hood must be, and refuses what no well-formed panel has. */
+/** Computes how large the side panel of a hood must be, and refuses what no well-formed panel has. */
 final class HoodSize {
 
     /** The tape from side neck point over the crown to side neck point, as a share of the head girth: common practice. */
@@ -37,7 +37,7 @@ final class HoodSize {
     private HoodSize() {}
 
     /**
-     * A size and how it was reckoned.
+     * A size and how it was computed.
      *
      * @param mm the size in millimetres
      * @param rule the sentence
@@ -112,7 +112,7 @@ final class HoodSize {
     }
 
     /**
-     * Reckons the depth.
+     * Computes the depth.
      *
      * @param run how far the neck edge runs back, which is the least
      * @param most the most that does not pinch the panel at the nape

@@ -42,7 +42,7 @@ public final class RaglanHalf {
     private static final double CURVE_REACH = 45;
     private static final double MOST_TURN = Math.toRadians(150);
 
-    /** The other way only while the level is being solved, lest its bounds be refused for the turn. */
+    /** The other way only while the level is being solved, so that its bounds are not refused for the turn. */
     private static final double MOST_BACK_TURN = Math.toRadians(20);
 
     private static final double MOST_MOVE = 60;

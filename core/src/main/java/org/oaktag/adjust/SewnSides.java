@@ -167,7 +167,7 @@ record SewnSides(Seam seam, Optional<End> from, LaidSide a, LaidSide b, List<Str
                 seam.name(), match.onA().laid().edge(), match.onB().laid().edge());
     }
 
-    /** Returns the name of the notch that is set as so many-eth on the seam. */
+    /** Returns the name of the notch of this number on the seam. */
     Name notch(int number) {
         return seam.name().with(number == 1 ? MATCH : MATCH + " " + number);
     }

@@ -16,7 +16,7 @@ import java.util.stream.Collectors;
  *
  * @param step the step as a phrase, such as {@code "widen the neckline"}
  * @param amounts the amounts that it was asked for
- * @param notes the rules it followed, what it did beyond what was asked, and what is to be heeded
+ * @param notes the rules it followed, what it did beyond what was asked, and its cautions
  * @param dimensions where its amounts show on the pieces
  * @param moved every edge, finished measure and seam error that is not what it was
  * @param pieces the pieces that are new or not what they were

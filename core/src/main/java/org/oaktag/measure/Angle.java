@@ -1,7 +1,7 @@
 package org.oaktag.measure;
 
 /**
- * An angle, kept in degrees, as a maker reads it from a set square. The geometry below reckons in radians.
+ * An angle, kept in degrees, as a maker reads it from a set square. The geometry below computes in radians.
  *
  * <pre>{@code
  * Angle slope = degrees(20);

@@ -24,7 +24,7 @@ import org.oaktag.garment.SeamSide;
 import org.oaktag.garment.Wearer;
 import org.oaktag.geometry.Transform;
 
-/** Squares of 200 mm, and of a share of that, sewn to each other: where a notch belongs is reckoned in the head. */
+/** Squares of 200 mm, and of a share of that, sewn to each other: where a notch belongs is found in the head. */
 class NotchSeamsTest {
 
     private static final Offset<Double> EXACT = within(1e-9);

@@ -11,7 +11,7 @@ import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
 import org.oaktag.geometry.Point;
 
-/** A square of cloth, 200 mm each way, of which every figure can be reckoned in the head. */
+/** A square of cloth, 200 mm each way, of which every figure can be found in the head. */
 final class SquareOfCloth {
 
     static final Name NAME = Name.of("square");

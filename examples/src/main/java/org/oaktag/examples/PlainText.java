@@ -58,7 +58,7 @@ final class PlainText {
         line(line.toString());
     }
 
-    /** Writes what is to be heeded, if there is anything. */
+    /** Writes the cautions, if there are any. */
     void cautions(List<String> cautions) {
         if (!cautions.isEmpty()) {
             head("Cautions");

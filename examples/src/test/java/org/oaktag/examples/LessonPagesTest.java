@@ -112,7 +112,7 @@ class LessonPagesTest {
     }
 
     /**
-     * A lesson and what it shows at each position, reckoned once for all tests.
+     * A lesson and what it shows at each position, computed once for all tests.
      *
      * @param lesson the lesson
      * @param outcomes what it shows

@@ -146,7 +146,7 @@ class ScriptsTest {
         return body.build();
     }
 
-    /** Every edge is measured again as it is drawn, and the rule of every seam reckoned again. */
+    /** Every edge is measured again as it is drawn, and the rule of every seam computed again. */
     private static void assertSeamsAreTrue(String walk, String pattern) {
         Map<String, Double> drawn = new HashMap<>();
         SvgReader.read(pattern).paths().stream()

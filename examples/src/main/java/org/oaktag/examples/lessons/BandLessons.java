@@ -47,17 +47,17 @@ final class BandLessons {
                         + " gathered onto it. It is cut twice as deep as it is seen, and folded.")
                 .saying("The sleeve gives way by the depth of the cuff, so that the whole keeps its length.")
                 .showing(TopNames.SLEEVE, TopNames.CUFF)
-                .reckoning(Formula.exact(
+                .computing(Formula.exact(
                         after("cuff", TopNames.CUFF_GIRTH),
                         Term.length(
                                         "wrist",
                                         played -> played.after().wearer().measure(BodyMeasure.WRIST_GIRTH.asName()))
                                 .plus(Term.length("ease", mm(15)))))
-                .reckoning(Formula.exact(
+                .computing(Formula.exact(
                         edgeAfter("underarm edge", TopNames.SLEEVE, EdgeNames.UNDERARM_FRONT),
                         Terms.edgeBefore("underarm edge before", TopNames.SLEEVE, EdgeNames.UNDERARM_FRONT)
                                 .minus(Term.length("depth", played -> ((RibCuff) played.step()).depth()))))
-                .reckoning(Formula.exact(
+                .computing(Formula.exact(
                         after("sleeve length", TopNames.SLEEVE_LENGTH),
                         before("sleeve length before", TopNames.SLEEVE_LENGTH)));
     }
@@ -73,11 +73,11 @@ final class BandLessons {
                                 + " over each other, so each is longer than its hem by the lap: half of it at either end.")
                 .saying("The band is measured on the seam line of the hem, never on the cut line.")
                 .showing(TopNames.FRONT, TopNames.HEM_BAND_FRONT, TopNames.HEM_BAND_BACK)
-                .reckoning(Formula.exact(
+                .computing(Formula.exact(
                         edgeAfter("half of the front band", TopNames.HEM_BAND_FRONT, EdgeNames.TOP),
                         edgeAfter("half of the front hem", TopNames.FRONT, EdgeNames.HEM)
                                 .plus(lap().over(number(2)))))
-                .reckoning(Formula.exact(
+                .computing(Formula.exact(
                         edgeAfter("half of the back band", TopNames.HEM_BAND_BACK, EdgeNames.TOP),
                         edgeAfter("half of the back hem", TopNames.BACK, EdgeNames.HEM)
                                 .plus(lap().over(number(2)))));
@@ -100,7 +100,7 @@ final class BandLessons {
                         "A hood is fitted to the neckline as it is now. If a later step moves the neckline, the walk says"
                                 + " that the hood no longer fits.")
                 .showing(TopNames.HOOD_SIDE, TopNames.HOOD_CENTRE)
-                .reckoning(Formula.exact(
+                .computing(Formula.exact(
                         Term.length(
                                 "half of the hood's neck edge",
                                 played -> Terms.edge(played.after(), TopNames.HOOD_SIDE, HoodNames.NECK)
@@ -108,7 +108,7 @@ final class BandLessons {
                         after("neckline", TopNames.NECKLINE_GIRTH)
                                 .plus(Term.length("lap", played -> ((FitHood) played.step()).lap()))
                                 .over(number(2))))
-                .reckoning(Formula.exact(
+                .computing(Formula.exact(
                         edgeAfter("long edge of the strip", TopNames.HOOD_CENTRE, HoodNames.CROWN),
                         edgeAfter("crown of a side panel", TopNames.HOOD_SIDE, HoodNames.CROWN)));
     }

@@ -43,11 +43,11 @@ final class BodyLessons {
                 .showing(View.closeUp(TopNames.FRONT, EdgeNames.ARMHOLE))
                 .showing(View.closeUp(TopNames.BACK, EdgeNames.ARMHOLE))
                 .showing(View.closeUp(TopNames.SLEEVE, EdgeNames.CAP_BACK, EdgeNames.CAP_FRONT))
-                .reckoning(Formula.exact(
+                .computing(Formula.exact(
                         Term.length("depth of the armhole", played -> depth(played.after())),
                         Term.length("depth before", played -> depth(played.before()))
                                 .plus(lowered)))
-                .reckoning(Formula.rough(
+                .computing(Formula.rough(
                         after("armhole", TopNames.ARMHOLE_GIRTH),
                         before("armhole before", TopNames.ARMHOLE_GIRTH)
                                 .plus(number(2).times(lowered)),
@@ -66,14 +66,14 @@ final class BodyLessons {
                 .saying("The armhole was lowered first, by the amount of the slider; the lower it is, the more the line"
                         + " slants.")
                 .showing(TopNames.FRONT, TopNames.BACK)
-                .reckoning(Formula.exact(
+                .computing(Formula.exact(
                         edgeAfter("side seam", TopNames.FRONT, EdgeNames.SIDE),
                         Term.length("down", played -> down(played.after()))
                                 .squared()
                                 .plus(Term.length("across", played -> across(played.after()))
                                         .squared())
                                 .root()))
-                .reckoning(Formula.exact(
+                .computing(Formula.exact(
                         edgeAfter("back side seam", TopNames.BACK, EdgeNames.SIDE),
                         edgeAfter("front side seam", TopNames.FRONT, EdgeNames.SIDE)));
     }

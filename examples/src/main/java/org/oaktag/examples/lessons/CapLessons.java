@@ -43,18 +43,18 @@ final class CapLessons {
                 .showing(View.closeUp(TopNames.SLEEVE, EdgeNames.CAP_BACK, EdgeNames.CAP_FRONT))
                 .showing(View.closeUp(TopNames.FRONT, EdgeNames.ARMHOLE))
                 .showing(View.closeUp(TopNames.BACK, EdgeNames.ARMHOLE))
-                .reckoning(Formula.exact(
+                .computing(Formula.exact(
                         Term.length("whole cap", played -> cap(played.after())),
                         Term.length("front armhole", played -> edge(played.after(), TopNames.FRONT, EdgeNames.ARMHOLE))
                                 .plus(Term.length(
                                         "back armhole",
                                         played -> edge(played.after(), TopNames.BACK, EdgeNames.ARMHOLE)))
                                 .plus(ease)))
-                .reckoning(Formula.exact(
+                .computing(Formula.exact(
                         Term.length("front half of the cap", played -> edge(played.after(), EdgeNames.CAP_FRONT)),
                         Term.length("front armhole", played -> edge(played.after(), TopNames.FRONT, EdgeNames.ARMHOLE))
                                 .plus(ease.over(Term.number(2)))))
-                .reckoning(Formula.rough(
+                .computing(Formula.rough(
                         Term.length(
                                 "width of the sleeve", played -> played.after().finished(TopNames.SLEEVE_WIDTH)),
                         straightCap(EdgeNames.CAP_FRONT).plus(straightCap(EdgeNames.CAP_BACK)),

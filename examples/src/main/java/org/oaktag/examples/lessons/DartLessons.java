@@ -56,7 +56,7 @@ final class DartLessons {
                                 + " between turns about the apex; a dart of that share opens at the shoulder. The angles add up"
                                 + " to what they were, while the width at the mouth depends on how long the legs are.")
                 .showing(TopNames.FRONT)
-                .reckoning(Formula.exact(
+                .computing(Formula.exact(
                         Term.length(
                                 "mouth of the new dart",
                                 played -> Dart.in(played.after().piece(TopNames.FRONT), SHOULDER_DART)
@@ -64,7 +64,7 @@ final class DartLessons {
                         number(2)
                                 .times(leg)
                                 .times(angle.times(share).over(number(2)).sine())))
-                .reckoning(Formula.exact(
+                .computing(Formula.exact(
                         Term.length(
                                 "mouth of the hem dart",
                                 played -> Dart.in(played.after().piece(TopNames.FRONT), HEM_DART)

@@ -48,15 +48,15 @@ final class NecklineLessons {
                         + " over another wants 5.0 mm to 10.0 mm (common practice).")
                 .showing(View.closeUp(TopNames.FRONT, EdgeNames.NECKLINE, EdgeNames.SHOULDER))
                 .showing(View.closeUp(TopNames.BACK, EdgeNames.NECKLINE, EdgeNames.SHOULDER))
-                .reckoning(Formula.exact(
+                .computing(Formula.exact(
                         edgeAfter("shoulder", TopNames.FRONT, EdgeNames.SHOULDER),
                         edgeBefore("shoulder before", TopNames.FRONT, EdgeNames.SHOULDER)
                                 .minus(along)))
-                .reckoning(Formula.exact(
+                .computing(Formula.exact(
                         Term.length("width of the neck", played -> width(played.after())),
                         Term.length("width before", played -> width(played.before()))
                                 .plus(number(2).times(along).times(slope.cosine()))))
-                .reckoning(Formula.rough(
+                .computing(Formula.rough(
                         after("whole neckline", TopNames.NECKLINE_GIRTH),
                         before("neckline before", TopNames.NECKLINE_GIRTH)
                                 .plus(number(4).times(along)),

@@ -42,13 +42,13 @@ final class ShoulderLessons {
                 .saying("The cap is drawn lower at its old length and so no longer fits the new armhole: the walk says"
                         + " by how much, and that the cap is to be fitted again.")
                 .showing(TopNames.FRONT, TopNames.SLEEVE)
-                .reckoning(Formula.exact(
+                .computing(Formula.exact(
                         after("shoulder", TopNames.SHOULDER_LENGTH),
                         before("shoulder before", TopNames.SHOULDER_LENGTH).plus(drop)))
-                .reckoning(Formula.exact(
+                .computing(Formula.exact(
                         after("sleeve length", TopNames.SLEEVE_LENGTH),
                         before("sleeve before", TopNames.SLEEVE_LENGTH).minus(drop)))
-                .reckoning(Formula.exact(
+                .computing(Formula.exact(
                         after("side neck to wrist", TopNames.NECK_TO_WRIST),
                         after("shoulder", TopNames.SHOULDER_LENGTH)
                                 .plus(after("sleeve length", TopNames.SLEEVE_LENGTH))));
@@ -64,12 +64,12 @@ final class ShoulderLessons {
                         + " their lengths to the last digit, and only the seam has moved.")
                 .showing(View.closeUp(TopNames.FRONT, EdgeNames.NECKLINE, EdgeNames.SHOULDER, EdgeNames.ARMHOLE))
                 .showing(View.closeUp(TopNames.BACK, EdgeNames.NECKLINE, EdgeNames.SHOULDER, EdgeNames.ARMHOLE))
-                .reckoning(Formula.exact(
+                .computing(Formula.exact(
                         edgeAfter("back armhole", TopNames.BACK, EdgeNames.ARMHOLE),
                         edgeBefore("back armhole before", TopNames.BACK, EdgeNames.ARMHOLE)
                                 .plus(edgeBefore("front armhole before", TopNames.FRONT, EdgeNames.ARMHOLE)
                                         .minus(edgeAfter("front armhole", TopNames.FRONT, EdgeNames.ARMHOLE)))))
-                .reckoning(Formula.exact(
+                .computing(Formula.exact(
                         after("whole neckline", TopNames.NECKLINE_GIRTH),
                         before("whole neckline before", TopNames.NECKLINE_GIRTH)));
     }

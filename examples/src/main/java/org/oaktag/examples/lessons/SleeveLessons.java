@@ -58,9 +58,9 @@ final class SleeveLessons {
                         "The cap was fitted first, at the height of the slider; a lower cap makes a wider sleeve, and so"
                                 + " a wider hem.")
                 .showing(TopNames.SLEEVE)
-                .reckoning(Formula.exact(
+                .computing(Formula.exact(
                         after("hem of the sleeve", TopNames.SLEEVE_HEM), after("width", TopNames.SLEEVE_WIDTH)))
-                .reckoning(Formula.exact(
+                .computing(Formula.exact(
                         edgeAfter("underarm edge", TopNames.SLEEVE, EdgeNames.UNDERARM_FRONT),
                         after("sleeve length", TopNames.SLEEVE_LENGTH)
                                 .minus(Term.length(
@@ -86,7 +86,7 @@ final class SleeveLessons {
                 .saying("The gap is closed by a straight line here, so that the arithmetic can be checked with a ruler;"
                         + " in a garment a smooth curve closes it.")
                 .showing(TopNames.SLEEVE)
-                .reckoning(Formula.exact(
+                .computing(Formula.exact(
                         edgeAfter("hem", TopNames.SLEEVE, EdgeNames.HEM),
                         edgeBefore("hem before", TopNames.SLEEVE, EdgeNames.HEM)
                                 .plus(number(2)
@@ -94,7 +94,7 @@ final class SleeveLessons {
                                         .times(Term.angle("angle", SleeveLessons::opened)
                                                 .over(number(2))
                                                 .sine()))))
-                .reckoning(Formula.exact(
+                .computing(Formula.exact(
                         edgeAfter("front half of the cap", TopNames.SLEEVE, EdgeNames.CAP_FRONT),
                         edgeBefore("front half before", TopNames.SLEEVE, EdgeNames.CAP_FRONT)));
     }
@@ -120,12 +120,12 @@ final class SleeveLessons {
                         + " another cloth. A style line usually lies 120.0 mm to 180.0 mm above the hem (common"
                         + " practice).")
                 .showing(TopNames.SLEEVE, TopNames.SLEEVE_LOWER)
-                .reckoning(Formula.exact(
+                .computing(Formula.exact(
                         edgeAfter("upper underarm edge", TopNames.SLEEVE, EdgeNames.UNDERARM_FRONT),
                         edgeBefore("underarm edge before", TopNames.SLEEVE, EdgeNames.UNDERARM_FRONT)
                                 .minus(edgeAfter(
                                         "lower underarm edge", TopNames.SLEEVE_LOWER, EdgeNames.UNDERARM_FRONT))))
-                .reckoning(Formula.exact(
+                .computing(Formula.exact(
                         edgeAfter("upper edge of the lower part", TopNames.SLEEVE_LOWER, EdgeNames.TOP),
                         edgeAfter("lower edge of the upper part", TopNames.SLEEVE, EdgeNames.BOTTOM)));
     }

@@ -118,7 +118,7 @@ public record GalleryPage(String text) {
                 .distinct()
                 .toList();
         if (!cautions.isEmpty()) {
-            xml.begin("h2").text("To be heeded").end().begin("ul");
+            xml.begin("h2").text("Cautions").end().begin("ul");
             cautions.forEach(
                     caution -> xml.begin("li").text(FreeText.shown(caution)).end());
             xml.end();

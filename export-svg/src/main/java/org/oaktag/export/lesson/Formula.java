@@ -3,7 +3,7 @@ package org.oaktag.export.lesson;
 import org.oaktag.adjust.Recipe;
 
 /**
- * A formula that is shown with its values filled in: what is measured on the pieces, and what is reckoned. Immutable.
+ * A formula that is shown with its values filled in: what is measured on the pieces, and what is computed. Immutable.
  *
  * <pre>{@code
  * Formula shoulder = Formula.exact(
@@ -14,13 +14,13 @@ import org.oaktag.adjust.Recipe;
  * }</pre>
  *
  * @param measured what it is about, a length as it is measured on the pieces
- * @param reckoned how it is reckoned
+ * @param computed how it is computed
  * @param exact whether the two must agree; a rule of thumb shows by how much they differ
  * @param remark a sentence about it, or an empty text
  */
-public record Formula(Term.Quantity measured, Term reckoned, boolean exact, String remark) {
+public record Formula(Term.Quantity measured, Term computed, boolean exact, String remark) {
 
-    /** How far a reckoned length may lie from the measured one where they must agree, mm: that of a true seam. */
+    /** How far a computed length may lie from the measured one where they must agree, mm: that of a true seam. */
     public static final double AGREEMENT = 0.01;
 
     /**
@@ -28,8 +28,8 @@ public record Formula(Term.Quantity measured, Term reckoned, boolean exact, Stri
      *
      * @throws IllegalArgumentException if what is measured is no length that goes by a name
      */
-    public static Formula exact(Term measured, Term reckoned) {
-        return new Formula(named(measured), reckoned, true, "");
+    public static Formula exact(Term measured, Term computed) {
+        return new Formula(named(measured), computed, true, "");
     }
 
     /**
@@ -38,13 +38,13 @@ public record Formula(Term.Quantity measured, Term reckoned, boolean exact, Stri
      * @param remark why it is not exact
      * @throws IllegalArgumentException if what is measured is no length that goes by a name
      */
-    public static Formula rough(Term measured, Term reckoned, String remark) {
-        return new Formula(named(measured), reckoned, false, remark);
+    public static Formula rough(Term measured, Term computed, String remark) {
+        return new Formula(named(measured), computed, false, remark);
     }
 
-    /** Returns by how much the reckoned length exceeds the measured one, mm. */
+    /** Returns by how much the computed length exceeds the measured one, mm. */
     public double difference(Recipe.Played played) {
-        return reckoned.of(played) - measured.of(played);
+        return computed.of(played) - measured.of(played);
     }
 
     /** Tells whether the two lengths agree. */

@@ -24,13 +24,13 @@ final class FormulaBlock {
         xml.begin("p").attribute("class", "names");
         names(measured);
         xml.text(formula.exact() ? " = " : " ≈ ");
-        names(formula.reckoned());
+        names(formula.computed());
         xml.end();
         xml.begin("p").attribute("class", "values").text("= ");
-        values(formula.reckoned());
+        values(formula.computed());
         xml.text(" = ");
         xml.begin("strong").text("");
-        BothUnits.length(xml, formula.reckoned().of(played));
+        BothUnits.length(xml, formula.computed().of(played));
         xml.end().end();
         xml.begin("p").attribute("class", "measured").text("measured on the pieces: ");
         BothUnits.length(xml, measured.of(played));

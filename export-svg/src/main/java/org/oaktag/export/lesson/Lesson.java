@@ -93,7 +93,7 @@ public record Lesson(
     }
 
     /** Returns the lesson with another formula. */
-    public Lesson reckoning(Formula formula) {
+    public Lesson computing(Formula formula) {
         return new Lesson(title, text, slider, trials, views, with(formulas, formula));
     }
 

@@ -8,7 +8,7 @@ import org.oaktag.garment.Garment;
  *
  * @param garment the garment; of several sizes the first, said to be for all of them
  * @param sizes the names of the sizes that are drawn over each other; empty for a single one
- * @param cautions what is to be heeded
+ * @param cautions the cautions
  */
 record PatternHead(Garment garment, List<String> sizes, List<String> cautions) {
 

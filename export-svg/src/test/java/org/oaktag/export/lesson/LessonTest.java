@@ -96,7 +96,7 @@ class LessonTest {
     }
 
     private static String names(Term term) {
-        Lesson lesson = widening(0, 10).reckoning(Formula.rough(SHOULDER, term, "any"));
+        Lesson lesson = widening(0, 10).computing(Formula.rough(SHOULDER, term, "any"));
         var found = Pattern.compile("<p class=\"names\"><var>shoulder</var> ≈ (.*?)</p>")
                 .matcher(LessonPage.of(lesson).text());
         assertThat(found.find()).isTrue();
@@ -105,7 +105,7 @@ class LessonTest {
 
     @Test
     void a_formula_that_must_agree_and_does_not_stops_the_lesson() {
-        Lesson wrong = widening(0, 20).reckoning(Formula.exact(SHOULDER, BEFORE));
+        Lesson wrong = widening(0, 20).computing(Formula.exact(SHOULDER, BEFORE));
         assertThatThrownBy(() -> LessonPage.of(wrong))
                 .isInstanceOf(IllegalStateException.class)
                 .hasMessageContaining("'shoulder' of the lesson 'Widen the neckline' must agree")
@@ -115,7 +115,7 @@ class LessonTest {
     @Test
     void a_formula_that_agrees_shows_what_is_measured_as_the_same() {
         Term along = Term.length("along", played -> shoulder(played.before()).minus(shoulder(played.after())));
-        Lesson right = widening(0, 20).reckoning(Formula.exact(SHOULDER, BEFORE.minus(along)));
+        Lesson right = widening(0, 20).computing(Formula.exact(SHOULDER, BEFORE.minus(along)));
         assertThat(LessonPage.of(right).text()).contains("<var>shoulder before</var> − <var>along</var>", ", the same");
     }
 

@@ -94,7 +94,7 @@ class PublishedBodiesTest {
     }
 
     /**
-     * Percentiles 1, 50 and 99 of what one measure has to do with another, reckoned on the single people of the 2012
+     * Percentiles 1, 50 and 99 of what one measure has to do with another, computed on the single people of the 2012
      * survey (Gordon et al., NATICK/TR-15/007). The people drawn are normal, the real ones lean to the large side: hence
      * the tolerances.
      */
