@@ -82,15 +82,10 @@ final class Splitting {
                 .toList();
         Piece made = Piece.of(
                 part.piece(), edges, whole.grainline(), cut(chain), part.cloth().orElse(whole.cloth()));
-        return new Piece(
-                made.name(),
-                made.edges(),
-                lines,
-                marks,
-                CarriedNotches.on(notches, edges, edge -> List.of(edge, edge.with("beyond"))),
-                PartGrain.of(whole.grainline(), made.outline()),
-                made.cut(),
-                made.cloth());
+        return made.withGrainline(PartGrain.of(whole.grainline(), made.outline()))
+                .withLines(lines)
+                .withMarks(marks)
+                .withNotches(CarriedNotches.on(notches, edges, edge -> List.of(edge, edge.with("beyond"))));
     }
 
     /** A part that is not on the fold comes out twice, once on either side of it. */

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
 import org.oaktag.PatternException;
 import org.oaktag.geometry.Curve;
 import org.oaktag.geometry.Outline;
@@ -28,51 +29,82 @@ import org.oaktag.measure.Length;
  *
  * <p>The outline is the seam line. A piece cut on the fold is drawn as its half, and one of a mirrored pair as drawn
  * once. Immutable and safe to share between threads.
- *
- * @param name the piece's name, unique in its garment
- * @param edges the outline, at least two edges; each begins at the very point at which the one before it ends
- * @param lines lines drawn inside
- * @param marks points marked inside
- * @param notches marks on the edges
- * @param grainline the direction of the warp or the wales
- * @param cut how it is cut
- * @param cloth what it is cut from
  */
-public record Piece(
-        Name name,
-        List<Edge> edges,
-        List<InnerLine> lines,
-        List<Mark> marks,
-        List<Notch> notches,
-        Grainline grainline,
-        Cut cut,
-        Cloth cloth) {
+public final class Piece {
 
     /** How far past the end of its edge a notch may lie through rounding, in millimetres. */
     private static final double NOTCH_ROUNDING = 1e-6;
 
+    private final Name name;
+    private final List<Edge> edges;
+    private final List<InnerLine> lines;
+    private final List<Mark> marks;
+    private final List<Notch> notches;
+    private final Grainline grainline;
+    private final Cut cut;
+    private final Cloth cloth;
+
+    /** Put together on first use. Two threads may both do it; they come to the same outline, and either may be kept. */
+    private volatile @Nullable Outline outline;
+
     /**
      * Copies the lists and checks the piece.
      *
+     * @param name the piece's name, unique in its garment
+     * @param edges the outline, at least two edges; each begins at the very point at which the one before it ends
+     * @param lines lines drawn inside
+     * @param marks points marked inside
+     * @param notches marks on the edges
+     * @param grainline the direction of the warp or the wales
+     * @param cut how it is cut
+     * @param cloth what it is cut from
      * @throws PatternException if there are fewer than two edges, an edge does not begin where the one before it ends,
      *     two edges have one name, a notch lies off its edge, or the piece is cut on the fold of an edge that it lacks
      */
-    public Piece {
-        Objects.requireNonNull(name, "name");
-        Objects.requireNonNull(grainline, "grainline");
-        Objects.requireNonNull(cut, "cut");
-        Objects.requireNonNull(cloth, "cloth");
-        edges = List.copyOf(edges);
-        lines = List.copyOf(lines);
-        marks = List.copyOf(marks);
-        notches = List.copyOf(notches);
-        checkClosed(name, edges);
-        for (Notch notch : notches) {
-            checkOnEdge(name, notch, find(name, edges, notch.edge()));
+    public Piece(
+            Name name,
+            List<Edge> edges,
+            List<InnerLine> lines,
+            List<Mark> marks,
+            List<Notch> notches,
+            Grainline grainline,
+            Cut cut,
+            Cloth cloth) {
+        this.name = Objects.requireNonNull(name, "name");
+        this.edges = List.copyOf(edges);
+        this.lines = List.copyOf(lines);
+        this.marks = List.copyOf(marks);
+        this.notches = List.copyOf(notches);
+        this.grainline = Objects.requireNonNull(grainline, "grainline");
+        this.cut = Objects.requireNonNull(cut, "cut");
+        this.cloth = Objects.requireNonNull(cloth, "cloth");
+        checkClosed(name, this.edges);
+        checkNotches();
+        checkFold();
+    }
+
+    /** The same outline, which needs no second check, and other things marked on it. */
+    private Piece(
+            Piece same,
+            List<InnerLine> lines,
+            List<Mark> marks,
+            List<Notch> notches,
+            Grainline grainline,
+            Cut cut,
+            Cloth cloth) {
+        this.name = same.name;
+        this.edges = same.edges;
+        this.lines = List.copyOf(lines);
+        this.marks = List.copyOf(marks);
+        this.notches = List.copyOf(notches);
+        this.grainline = Objects.requireNonNull(grainline, "grainline");
+        this.cut = Objects.requireNonNull(cut, "cut");
+        this.cloth = Objects.requireNonNull(cloth, "cloth");
+        this.outline = same.outline;
+        if (this.notches != same.notches) {
+            checkNotches();
         }
-        if (cut instanceof Cut.OnFold fold) {
-            find(name, edges, fold.edge());
-        }
+        checkFold();
     }
 
     /**
@@ -82,6 +114,46 @@ public record Piece(
      */
     public static Piece of(Name name, List<Edge> edges, Grainline grainline, Cut cut, Cloth cloth) {
         return new Piece(name, edges, List.of(), List.of(), List.of(), grainline, cut, cloth);
+    }
+
+    /** Returns the piece's name, unique in its garment. */
+    public Name name() {
+        return name;
+    }
+
+    /** Returns the edges that make up the outline, each beginning at the very point at which the one before it ends. */
+    public List<Edge> edges() {
+        return edges;
+    }
+
+    /** Returns the lines drawn inside. */
+    public List<InnerLine> lines() {
+        return lines;
+    }
+
+    /** Returns the points marked inside. */
+    public List<Mark> marks() {
+        return marks;
+    }
+
+    /** Returns the marks on the edges. */
+    public List<Notch> notches() {
+        return notches;
+    }
+
+    /** Returns the direction of the warp or the wales. */
+    public Grainline grainline() {
+        return grainline;
+    }
+
+    /** Returns how it is cut. */
+    public Cut cut() {
+        return cut;
+    }
+
+    /** Returns what it is cut from. */
+    public Cloth cloth() {
+        return cloth;
     }
 
     /**
@@ -102,6 +174,11 @@ public record Piece(
     public Optional<Edge> findEdge(Name edge) {
         int place = place(edges, Objects.requireNonNull(edge, "edge"));
         return place < 0 ? Optional.empty() : Optional.of(edges.get(place));
+    }
+
+    /** Returns the place of an edge among the others, -1 where there is none. */
+    int placeOf(Name edge) {
+        return place(edges, edge);
     }
 
     /** Tells whether the piece has an edge of every name that the other has one of. */
@@ -149,11 +226,16 @@ public record Piece(
 
     /** Returns the seam line as one closed outline. */
     public Outline outline() {
-        List<Curve> curves = new ArrayList<>();
-        for (Edge edge : edges) {
-            curves.addAll(edge.path().curves());
+        Outline whole = outline;
+        if (whole == null) {
+            List<Curve> curves = new ArrayList<>();
+            for (Edge edge : edges) {
+                curves.addAll(edge.path().curves());
+            }
+            whole = Outline.of(Path.of(curves));
+            outline = whole;
         }
-        return Outline.of(Path.of(curves));
+        return whole;
     }
 
     /** Returns the notch of that name on an edge, or empty where there is none. */
@@ -206,7 +288,7 @@ public record Piece(
 
     /** Returns the piece with other notches. */
     public Piece withNotches(List<Notch> other) {
-        return new Piece(name, edges, lines, marks, other, grainline, cut, cloth);
+        return new Piece(this, lines, marks, other, grainline, cut, cloth);
     }
 
     /** Returns the piece with this notch in the place of the one of the same name on the same edge, if any. */
@@ -226,27 +308,27 @@ public record Piece(
 
     /** Returns the piece with other inner lines. */
     public Piece withLines(List<InnerLine> other) {
-        return new Piece(name, edges, other, marks, notches, grainline, cut, cloth);
+        return new Piece(this, other, marks, notches, grainline, cut, cloth);
     }
 
     /** Returns the piece with other inner marks. */
     public Piece withMarks(List<Mark> other) {
-        return new Piece(name, edges, lines, other, notches, grainline, cut, cloth);
+        return new Piece(this, lines, other, notches, grainline, cut, cloth);
     }
 
     /** Returns the piece with another grainline. */
     public Piece withGrainline(Grainline other) {
-        return new Piece(name, edges, lines, marks, notches, other, cut, cloth);
+        return new Piece(this, lines, marks, notches, other, cut, cloth);
     }
 
     /** Returns the piece cut in another way. */
     public Piece withCut(Cut other) {
-        return new Piece(name, edges, lines, marks, notches, grainline, other, cloth);
+        return new Piece(this, lines, marks, notches, grainline, other, cloth);
     }
 
     /** Returns the piece cut from another cloth. */
     public Piece withCloth(Cloth other) {
-        return new Piece(name, edges, lines, marks, notches, grainline, cut, other);
+        return new Piece(this, lines, marks, notches, grainline, cut, other);
     }
 
     /** Returns the piece under another name. */
@@ -321,6 +403,30 @@ public record Piece(
                 cloth);
     }
 
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return this == other
+                || (other instanceof Piece piece
+                        && name.equals(piece.name)
+                        && edges.equals(piece.edges)
+                        && lines.equals(piece.lines)
+                        && marks.equals(piece.marks)
+                        && notches.equals(piece.notches)
+                        && grainline.equals(piece.grainline)
+                        && cut.equals(piece.cut)
+                        && cloth.equals(piece.cloth));
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(name, edges, lines, marks, notches, grainline, cut, cloth);
+    }
+
+    @Override
+    public String toString() {
+        return "piece '" + name + "' of " + edges.size() + " edges";
+    }
+
     private int indexOf(Name edge) {
         int place = place(edges, edge);
         if (place < 0) {
@@ -377,6 +483,18 @@ public record Piece(
                         "redraw both edges to the same point");
             }
             last = edge;
+        }
+    }
+
+    private void checkNotches() {
+        for (Notch notch : notches) {
+            checkOnEdge(name, notch, find(name, edges, notch.edge()));
+        }
+    }
+
+    private void checkFold() {
+        if (cut instanceof Cut.OnFold fold) {
+            find(name, edges, fold.edge());
         }
     }
 
