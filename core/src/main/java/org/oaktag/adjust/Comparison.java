@@ -1,12 +1,9 @@
 package org.oaktag.adjust;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Change;
 import org.oaktag.garment.Edge;
@@ -54,27 +51,37 @@ public final class Comparison {
 
         /** Adds what is not the same. What was not taken anew is the very same thing and needs no look. */
         void compare(List<T> before, List<T> after, List<Moved> moved) {
-            Map<Name, T> gone = new LinkedHashMap<>();
-            for (int i = 0; i < before.size(); i++) {
-                T old = before.get(i);
-                if (!isAt(after, i, old)) {
-                    gone.put(name.apply(old), old);
-                }
-            }
             for (int i = 0; i < after.size(); i++) {
                 T now = after.get(i);
-                if (isAt(before, i, now)) {
-                    continue;
-                }
-                Optional<Length> length = this.length.apply(now);
-                if (length.isPresent()) {
-                    @Nullable T old = gone.remove(name.apply(now));
-                    if (old != now) {
-                        add(now, Optional.ofNullable(old).flatMap(this.length), length, moved);
+                if (!isAt(before, i, now)) {
+                    Optional<T> old = find(before, now, i);
+                    Optional<Length> length = this.length.apply(now);
+                    if (length.isPresent() && !(old.isPresent() && old.get() == now)) {
+                        add(now, old.flatMap(this.length), length, moved);
                     }
                 }
             }
-            gone.values().forEach(old -> add(old, length.apply(old), Optional.empty(), moved));
+            for (int i = 0; i < before.size(); i++) {
+                T old = before.get(i);
+                if (!isAt(after, i, old)
+                        && find(after, old, i).flatMap(this.length).isEmpty()) {
+                    add(old, length.apply(old), Optional.empty(), moved);
+                }
+            }
+        }
+
+        /** Returns what is of the name of a thing: most of it stands where that stands. */
+        private Optional<T> find(List<T> all, T thing, int place) {
+            Name wanted = name.apply(thing);
+            if (place < all.size() && name.apply(all.get(place)).equals(wanted)) {
+                return Optional.of(all.get(place));
+            }
+            for (int i = 0; i < all.size(); i++) {
+                if (name.apply(all.get(i)).equals(wanted)) {
+                    return Optional.of(all.get(i));
+                }
+            }
+            return Optional.empty();
         }
 
         private static <T> boolean isAt(List<T> all, int place, T thing) {
@@ -156,7 +163,7 @@ public final class Comparison {
             Optional<Piece> old = before.findPiece(piece.name());
             if (!hasEdgesOf(old, piece)) {
                 for (Edge edge : piece.edges()) {
-                    Optional<Edge> was = old.flatMap(each -> each.findEdge(edge.name()));
+                    Optional<Edge> was = old.isPresent() ? old.get().findEdge(edge.name()) : Optional.empty();
                     if (was.isEmpty() || !was.get().equals(edge)) {
                         add(piece, edge, was.map(Edge::length), Optional.of(edge.length()), moved);
                     }
@@ -167,7 +174,7 @@ public final class Comparison {
             Optional<Piece> now = after.findPiece(piece.name());
             if (!hasEdgesOf(now, piece)) {
                 for (Edge edge : piece.edges()) {
-                    if (now.flatMap(each -> each.findEdge(edge.name())).isEmpty()) {
+                    if (now.isEmpty() || !now.get().hasEdge(edge.name())) {
                         add(piece, edge, Optional.of(edge.length()), Optional.empty(), moved);
                     }
                 }
@@ -201,7 +208,8 @@ public final class Comparison {
     private static List<Name> redrawn(Garment before, Garment after) {
         List<Name> redrawn = new ArrayList<>();
         for (Piece piece : after.pieces()) {
-            if (!before.findPiece(piece.name()).equals(Optional.of(piece))) {
+            Optional<Piece> old = before.findPiece(piece.name());
+            if (old.isEmpty() || !old.get().equals(piece)) {
                 redrawn.add(piece.name());
             }
         }

@@ -43,6 +43,9 @@ public final class Garment {
     /** Checked on first use, as the walk is. */
     private volatile @Nullable List<Fit> fit;
 
+    /** What is left of the garment from which this one was made; found on first use, as the walk is. */
+    private volatile @Nullable Kept kept;
+
     /**
      * Copies the lists and checks that every seam joins edges that exist.
      *
@@ -175,7 +178,7 @@ public final class Garment {
      * @throws PatternException if there is none; the message lists those that exist
      */
     public Piece piece(Name name) {
-        int place = place(name);
+        int place = placeOf(name);
         if (place < 0) {
             throw Name.unknown("piece", name, pieces.stream().map(Piece::name).toList());
         }
@@ -185,13 +188,13 @@ public final class Garment {
     /** Tells whether there is a piece of that name. */
     public boolean hasPiece(Name name) {
         Objects.requireNonNull(name, "name");
-        return place(name) >= 0;
+        return placeOf(name) >= 0;
     }
 
     /** Returns the piece of that name, or empty where there is none. */
     public Optional<Piece> findPiece(Name name) {
         Objects.requireNonNull(name, "name");
-        int place = place(name);
+        int place = placeOf(name);
         return place < 0 ? Optional.empty() : Optional.of(pieces.get(place));
     }
 
@@ -291,9 +294,10 @@ public final class Garment {
      */
     public Optional<TakenMeasure> findMeasure(Name name) {
         Objects.requireNonNull(name, "name");
-        for (TakenMeasure each : takeMeasures()) {
-            if (each.measure().name().equals(name)) {
-                return Optional.of(each);
+        List<TakenMeasure> all = takeMeasures();
+        for (int i = 0; i < all.size(); i++) {
+            if (all.get(i).measure().name().equals(name)) {
+                return Optional.of(all.get(i));
             }
         }
         return Optional.empty();
@@ -357,6 +361,16 @@ public final class Garment {
                 .map(Note::text);
         Stream<String> ofFit = fit().stream().filter(Fit::isCaution).map(Fit::text);
         return Stream.concat(ofSteps, ofFit).distinct().toList();
+    }
+
+    /** Returns what is left of an earlier garment, which is asked of one after the other for measures, seams and fit. */
+    Kept keptOf(Garment earlier) {
+        Kept left = kept;
+        if (left == null || !left.isOf(earlier)) {
+            left = Kept.of(earlier, this);
+            kept = left;
+        }
+        return left;
     }
 
     /** Returns the garment under another title. */
@@ -430,7 +444,7 @@ public final class Garment {
 
     private List<Piece> replaced(Piece piece) {
         List<Piece> all = new ArrayList<>(pieces);
-        int place = place(piece.name());
+        int place = placeOf(piece.name());
         if (place < 0) {
             all.add(piece);
         } else {
@@ -439,8 +453,8 @@ public final class Garment {
         return all;
     }
 
-    /** The place of a piece among the others, -1 where there is none; asked so often that an iterator would tell. */
-    private int place(Name name) {
+    /** Returns the place of a piece among the others, -1 where there is none; asked so often that an iterator would tell. */
+    int placeOf(Name name) {
         for (int i = 0; i < pieces.size(); i++) {
             if (pieces.get(i).name().equals(name)) {
                 return i;

@@ -1,29 +1,43 @@
 package org.oaktag.garment;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
 
 /**
  * What a garment still has of the one from which it was made: what was measured on nothing else need not be measured
- * again. Made for one comparison and used up by it.
+ * again. Immutable.
  */
 final class Kept {
 
-    private final Map<Name, Twins> twins = new HashMap<>();
+    private final List<Piece> before;
+    private final Garment garment;
+
+    /** Of each piece of the garment, in their order, what became of it; null where it is new. */
+    private final @Nullable Twins[] twins;
 
     /** A piece of both garments, before and now. */
     private record Twins(Piece before, Piece now, boolean areSame) {
 
         boolean keepPath(Name edge) {
-            return areSame || (haveBoth(edge) && before.path(edge).equals(now.path(edge)));
+            if (areSame) {
+                return true;
+            }
+            int was = before.placeOf(edge);
+            int is = now.placeOf(edge);
+            return was >= 0 && is >= 0 && path(before, was).equals(path(now, is));
         }
 
         boolean keepCorner(Name edge, End end) {
-            return areSame || (haveBoth(edge) && before.corner(edge, end).equals(now.corner(edge, end)));
+            if (areSame) {
+                return true;
+            }
+            int was = before.placeOf(edge);
+            int is = now.placeOf(edge);
+            return was >= 0 && is >= 0 && corner(before, was, end).equals(corner(now, is, end));
         }
 
         boolean keepOutline() {
@@ -32,29 +46,54 @@ final class Kept {
 
         /** Tells whether the edge is there with its notches, and between the same neighbours, to which it is at an angle. */
         boolean keepSewing(Name edge) {
-            return areSame
-                    || (keepPath(edge)
-                            && before.before(edge)
-                                    .path()
-                                    .equals(now.before(edge).path())
-                            && before.after(edge).path().equals(now.after(edge).path())
-                            && before.notchesOn(edge).equals(now.notchesOn(edge)));
+            if (areSame) {
+                return true;
+            }
+            int was = before.placeOf(edge);
+            int is = now.placeOf(edge);
+            return was >= 0
+                    && is >= 0
+                    && path(before, was).equals(path(now, is))
+                    && path(before, was + before.edges().size() - 1)
+                            .equals(path(now, is + now.edges().size() - 1))
+                    && path(before, was + 1).equals(path(now, is + 1))
+                    && (before.notches().equals(now.notches())
+                            || before.notchesOn(edge).equals(now.notchesOn(edge)));
         }
 
-        private boolean haveBoth(Name edge) {
-            return before.hasEdge(edge) && now.hasEdge(edge);
+        private static Path path(Piece piece, int place) {
+            List<Edge> edges = piece.edges();
+            return edges.get(place % edges.size()).path();
+        }
+
+        private static Point corner(Piece piece, int place, End end) {
+            Path path = path(piece, place);
+            return end == End.START ? path.start() : path.end();
         }
     }
 
-    private Kept() {}
+    private Kept(Garment earlier, Garment garment) {
+        this.before = earlier.pieces();
+        this.garment = garment;
+        List<Piece> pieces = garment.pieces();
+        twins = new @Nullable Twins[pieces.size()];
+        for (int i = 0; i < twins.length; i++) {
+            Piece now = pieces.get(i);
+            int place = earlier.placeOf(now.name());
+            if (place >= 0) {
+                Piece was = before.get(place);
+                twins[i] = new Twins(was, now, was.equals(now));
+            }
+        }
+    }
 
     static Kept of(Garment earlier, Garment garment) {
-        Kept kept = new Kept();
-        for (Piece now : garment.pieces()) {
-            earlier.findPiece(now.name())
-                    .ifPresent(before -> kept.twins.put(now.name(), new Twins(before, now, before.equals(now))));
-        }
-        return kept;
+        return new Kept(earlier, garment);
+    }
+
+    /** Tells whether this is what is left of the pieces of that very garment. */
+    boolean isOf(Garment other) {
+        return before == other.pieces();
     }
 
     /** Returns what was known under a name: most of it stands where it stood, so that is where it is looked for first. */
@@ -62,9 +101,9 @@ final class Kept {
         if (place < known.size() && name.apply(known.get(place)).equals(wanted)) {
             return Optional.of(known.get(place));
         }
-        for (T each : known) {
-            if (name.apply(each).equals(wanted)) {
-                return Optional.of(each);
+        for (int i = 0; i < known.size(); i++) {
+            if (name.apply(known.get(i)).equals(wanted)) {
+                return Optional.of(known.get(i));
             }
         }
         return Optional.empty();
@@ -76,9 +115,11 @@ final class Kept {
     }
 
     private boolean has(SeamSide side) {
-        for (SeamSide.Run run : side.runs()) {
-            @Nullable Twins piece = twins.get(run.edge().piece());
-            if (piece == null || !piece.keepSewing(run.edge().edge())) {
+        List<SeamSide.Run> runs = side.runs();
+        for (int i = 0; i < runs.size(); i++) {
+            EdgeRef edge = runs.get(i).edge();
+            @Nullable Twins piece = twins(edge.piece());
+            if (piece == null || !piece.keepSewing(edge.edge())) {
                 return false;
             }
         }
@@ -87,8 +128,9 @@ final class Kept {
 
     /** Tells whether everything on which a measure is taken is what it was. */
     boolean has(FinishedMeasure measure) {
-        for (FinishedMeasure.Term term : measure.terms()) {
-            if (!has(term.quantity())) {
+        List<FinishedMeasure.Term> terms = measure.terms();
+        for (int i = 0; i < terms.size(); i++) {
+            if (!has(terms.get(i).quantity())) {
                 return false;
             }
         }
@@ -96,28 +138,43 @@ final class Kept {
     }
 
     private boolean has(Quantity quantity) {
-        for (Quantity.Corner corner : quantity.corners()) {
-            @Nullable Twins piece = twins.get(corner.edge().piece());
-            if (piece == null || !piece.keepCorner(corner.edge().edge(), corner.end())) {
+        return hasCorners(quantity.corners()) && hasPaths(quantity.edges()) && hasOutlines(quantity.outlines());
+    }
+
+    private boolean hasCorners(List<Quantity.Corner> corners) {
+        for (int i = 0; i < corners.size(); i++) {
+            EdgeRef edge = corners.get(i).edge();
+            @Nullable Twins piece = twins(edge.piece());
+            if (piece == null || !piece.keepCorner(edge.edge(), corners.get(i).end())) {
                 return false;
             }
         }
-        for (EdgeRef edge : quantity.edges()) {
-            @Nullable Twins piece = twins.get(edge.piece());
+        return true;
+    }
+
+    private boolean hasPaths(List<EdgeRef> edges) {
+        for (int i = 0; i < edges.size(); i++) {
+            EdgeRef edge = edges.get(i);
+            @Nullable Twins piece = twins(edge.piece());
             if (piece == null || !piece.keepPath(edge.edge())) {
                 return false;
             }
         }
-        return hasOutlines(quantity.outlines());
+        return true;
     }
 
     private boolean hasOutlines(List<Name> pieces) {
-        for (Name name : pieces) {
-            @Nullable Twins piece = twins.get(name);
+        for (int i = 0; i < pieces.size(); i++) {
+            @Nullable Twins piece = twins(pieces.get(i));
             if (piece == null || !piece.keepOutline()) {
                 return false;
             }
         }
         return true;
+    }
+
+    private @Nullable Twins twins(Name piece) {
+        int place = garment.placeOf(piece);
+        return place < 0 ? null : twins[place];
     }
 }

@@ -39,7 +39,7 @@ public record SeamWalk(List<WalkedSeam> seams) {
      * that are the same, need not be walked again; a step redraws few edges, so that most are of that kind.
      */
     static SeamWalk since(Garment earlier, Garment garment) {
-        Kept kept = Kept.of(earlier, garment);
+        Kept kept = garment.keptOf(earlier);
         List<WalkedSeam> before = earlier.walkSeams().seams;
         List<WalkedSeam> seams = new ArrayList<>(garment.seams().size());
         for (Seam seam : garment.seams()) {

@@ -38,7 +38,7 @@ public record TakenMeasure(FinishedMeasure measure, Optional<Length> length) {
      * are the same, need not be taken again.
      */
     static List<TakenMeasure> since(Garment earlier, Garment garment) {
-        Kept kept = Kept.of(earlier, garment);
+        Kept kept = garment.keptOf(earlier);
         List<TakenMeasure> before = earlier.takeMeasures();
         List<TakenMeasure> all = new ArrayList<>(garment.measures().size());
         for (FinishedMeasure measure : garment.measures()) {

@@ -94,8 +94,8 @@ public record WalkedSeam(
         if (!isTrueInLength()) {
             return false;
         }
-        for (WalkedSpan span : spans) {
-            if (!span.isTrue()) {
+        for (int i = 0; i < spans.size(); i++) {
+            if (!spans.get(i).isTrue()) {
                 return false;
             }
         }
