@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.oaktag.body.BodyMeasure;
+import org.oaktag.garment.Edge;
+import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Fit;
 import org.oaktag.garment.FitCheck;
 import org.oaktag.garment.Garment;
@@ -101,6 +102,7 @@ public final class TopChecks {
         private static final Name WAIST_OF_BODY = BodyMeasure.WAIST_GIRTH.asName();
         private static final Name TO_WAIST = BodyMeasure.BACK_WAIST_LENGTH.asName();
         private static final Name TO_HIP = BodyMeasure.WAIST_TO_HIP.asName();
+        private static final Opening ROUND_HIP = round("hip");
 
         @Override
         public Name name() {
@@ -147,7 +149,7 @@ public final class TopChecks {
         @Override
         public boolean standsSince(Garment earlier, Garment garment) {
             return garment.findMeasure(TopNames.BACK_LENGTH).equals(earlier.findMeasure(TopNames.BACK_LENGTH))
-                    && round("hip").standsSince(earlier, garment);
+                    && ROUND_HIP.standsSince(earlier, garment);
         }
 
         private static Opening round(String part) {
@@ -172,8 +174,22 @@ public final class TopChecks {
         @Override
         public boolean standsSince(Garment earlier, Garment garment) {
             return earlier.wearer().equals(garment.wearer())
-                    && Stream.of(TopNames.FRONT, TopNames.BACK, TopNames.SLEEVE)
-                            .allMatch(name -> garment.findPiece(name).equals(earlier.findPiece(name)));
+                    && hasEdges(earlier, garment, TopNames.FRONT, EdgeNames.SHOULDER, EdgeNames.ARMHOLE)
+                    && hasEdges(earlier, garment, TopNames.BACK, EdgeNames.SHOULDER, EdgeNames.ARMHOLE)
+                    && hasEdges(earlier, garment, TopNames.SLEEVE, EdgeNames.CAP_FRONT, EdgeNames.CAP_BACK);
+        }
+
+        private static boolean hasEdges(Garment earlier, Garment garment, Name piece, Name... edges) {
+            for (Name edge : edges) {
+                if (!find(garment, piece, edge).equals(find(earlier, piece, edge))) {
+                    return false;
+                }
+            }
+            return true;
+        }
+
+        private static Optional<Edge> find(Garment garment, Name piece, Name edge) {
+            return garment.findPiece(piece).flatMap(each -> each.findEdge(edge));
         }
     }
 }

@@ -1,13 +1,10 @@
 package org.oaktag.garment;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.PatternException;
-import org.oaktag.garment.Quantity.Corner;
 import org.oaktag.measure.Length;
-import org.oaktag.measure.Percent;
 
 /**
  * Where a part of the body goes through the garment, or is in it as long as it is worn. It is as wide as the narrowest of
@@ -123,69 +120,6 @@ public record Opening(Name name, Way way, Name body, String part, List<Name> rin
         return garment.findMeasure(ring)
                 .flatMap(taken -> taken.length()
                         .map(girth -> new Passage(
-                                ring.value(), girth, part, mustPass, stretch(garment, taken.measure()), way)));
-    }
-
-    /** The stretch of the least stretchy cloth among what is measured and all that is sewn to it without being stretched. */
-    private static Percent stretch(Garment garment, FinishedMeasure measure) {
-        List<EdgeRef> along = new ArrayList<>();
-        double least = Double.POSITIVE_INFINITY;
-        for (FinishedMeasure.Term term : measure.terms()) {
-            addNew(along, term.quantity().edges());
-            for (Name outline : term.quantity().outlines()) {
-                least = Math.min(least, stretch(garment, outline));
-            }
-            for (Corner corner : term.quantity().corners()) {
-                least = Math.min(least, stretch(garment, corner.edge().piece()));
-            }
-        }
-        addSewn(garment, along);
-        for (EdgeRef edge : along) {
-            least = Math.min(least, stretch(garment, edge.piece()));
-        }
-        return Percent.percent(Double.isInfinite(least) ? 0 : least);
-    }
-
-    private static double stretch(Garment garment, Name piece) {
-        return garment.piece(piece).cloth().stretch().percent();
-    }
-
-    /** Adds what is sewn to these edges, and to what is sewn to them; across gathers and a stretched edge each gives alone. */
-    private static void addSewn(Garment garment, List<EdgeRef> edges) {
-        int before = -1;
-        while (before < edges.size()) {
-            before = edges.size();
-            for (Seam seam : garment.seams()) {
-                boolean givesAlone =
-                        seam.rule() instanceof SeamRule.Gathered || seam.rule() instanceof SeamRule.StretchedOn;
-                if (!givesAlone && (touches(seam.a(), edges) || touches(seam.b(), edges))) {
-                    addAll(seam.a(), edges);
-                    addAll(seam.b(), edges);
-                }
-            }
-        }
-    }
-
-    private static boolean touches(SeamSide side, List<EdgeRef> edges) {
-        for (SeamSide.Run run : side.runs()) {
-            if (edges.contains(run.edge())) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private static void addAll(SeamSide side, List<EdgeRef> edges) {
-        for (SeamSide.Run run : side.runs()) {
-            addNew(edges, List.of(run.edge()));
-        }
-    }
-
-    private static void addNew(List<EdgeRef> edges, List<EdgeRef> more) {
-        for (EdgeRef edge : more) {
-            if (!edges.contains(edge)) {
-                edges.add(edge);
-            }
-        }
+                                ring.value(), girth, part, mustPass, Give.of(garment, taken.measure()), way)));
     }
 }
