@@ -45,7 +45,12 @@ record EdgePattern(double length, List<Mark> marks) {
 
     /** Tells whether the other is near enough to this one in length to be sewn where this one belongs. */
     boolean isAsLongAs(EdgePattern other) {
-        return Math.abs(length - other.length) <= ALIKE_LENGTH;
+        return areAlike(length, other.length);
+    }
+
+    /** Tells whether two lengths in millimetres are near enough to each other. */
+    static boolean areAlike(double length, double other) {
+        return Math.abs(length - other) <= ALIKE_LENGTH;
     }
 
     /** Tells whether one could be taken for the other: either way round, pinned from either end. */

@@ -15,9 +15,13 @@ final class MarkedPiece {
     /** How near two notches of one piece may lie, in millimetres, and still be told from a double one. */
     private static final double CLEAR = 15;
 
-    private final Piece piece;
     private final List<Notch> notches;
+
+    /** Where the first of the notches lie, as far as somebody has asked. */
     private final List<Point> points = new ArrayList<>();
+
+    /** The piece with notches that may be fewer or others by now. */
+    private Piece piece;
 
     MarkedPiece(Piece piece) {
         this.piece = piece;
@@ -34,7 +38,30 @@ final class MarkedPiece {
 
     /** Returns the piece with its notches as they are by now. */
     Piece piece() {
-        return notches.equals(piece.notches()) ? piece : piece.withNotches(notches);
+        if (!notches.equals(piece.notches())) {
+            piece = piece.withNotches(notches);
+        }
+        return piece;
+    }
+
+    /** Returns the notches on an edge. */
+    List<Notch> notchesOn(Name edge) {
+        List<Notch> on = new ArrayList<>();
+        for (Notch notch : notches) {
+            if (notch.edge().equals(edge)) {
+                on.add(notch);
+            }
+        }
+        return on;
+    }
+
+    boolean hasNotch(Name edge, Name name) {
+        for (Notch notch : notches) {
+            if (notch.name().equals(name) && notch.edge().equals(edge)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Returns the notches with some more. */
@@ -76,7 +103,10 @@ final class MarkedPiece {
 
     /** Takes notches off, and tells whether there were any. */
     boolean removeIf(Predicate<Notch> unwanted) {
-        points.clear();
-        return notches.removeIf(unwanted);
+        boolean removed = notches.removeIf(unwanted);
+        if (removed) {
+            points.clear();
+        }
+        return removed;
     }
 }

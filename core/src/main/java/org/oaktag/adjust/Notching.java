@@ -23,6 +23,9 @@ final class Notching {
     private final Map<List<EdgeRef>, Sewn> byEdges = new HashMap<>();
     private final List<Sewn> sewn = new ArrayList<>();
 
+    /** The garment with the notches that there were when it was asked for last. */
+    private Garment notched;
+
     /** What is known of a stretch that is sewn. */
     private static final class Sewn {
 
@@ -30,17 +33,19 @@ final class Notching {
         private final MarkedPiece piece;
         private final List<EdgeRef> partners = new ArrayList<>();
         private final List<Sewn> rivals = new ArrayList<>();
+        private final double length;
         private EdgePattern pattern;
 
         Sewn(Stretch stretch, MarkedPiece piece) {
             this.stretch = stretch;
             this.piece = piece;
             this.pattern = stretch.pattern(piece.notches());
+            this.length = pattern.length();
         }
 
         /** Takes note of another that is as long and that no seam joins to this one. */
         void meet(Sewn other) {
-            if (pattern.isAsLongAs(other.pattern) && !other.stretch.isAmong(partners)) {
+            if (EdgePattern.areAlike(length, other.length) && !other.stretch.isAmong(partners)) {
                 rivals.add(other);
             }
         }
@@ -48,6 +53,7 @@ final class Notching {
 
     Notching(Garment garment, List<SewnSides> seams) {
         this.garment = garment;
+        this.notched = garment;
         for (Piece piece : garment.pieces()) {
             pieces.put(piece.name(), new MarkedPiece(piece));
         }
@@ -64,22 +70,31 @@ final class Notching {
                 }
             }
         }
-        for (Sewn each : sewn) {
-            sewn.forEach(each::meet);
+        for (int i = 0; i < sewn.size(); i++) {
+            for (int j = 0; j < sewn.size(); j++) {
+                sewn.get(i).meet(sewn.get(j));
+            }
         }
     }
 
     /** Returns the garment with the notches that were set. */
     Garment notched() {
-        return garment.withPieces(
-                pieces.values().stream().map(MarkedPiece::piece).toList());
+        List<Piece> now = new ArrayList<>(pieces.size());
+        pieces.values().forEach(each -> now.add(each.piece()));
+        if (!now.equals(notched.pieces())) {
+            notched = notched.withPieces(now);
+        }
+        return notched;
     }
 
     /** Returns the notches that there are by now on an edge. */
     List<Notch> notchesOn(EdgeRef edge) {
-        return piece(edge.piece()).notches().stream()
-                .filter(notch -> notch.edge().equals(edge.edge()))
-                .toList();
+        return piece(edge.piece()).notchesOn(edge.edge());
+    }
+
+    /** Tells whether there is a notch of that name by now on an edge. */
+    boolean hasNotch(EdgeRef edge, Name name) {
+        return piece(edge.piece()).hasNotch(edge.edge(), name);
     }
 
     /** Tells whether a stretch has no notch yet. */
@@ -97,8 +112,8 @@ final class Notching {
     }
 
     private static boolean isDistinct(Sewn known, EdgePattern pattern) {
-        for (Sewn rival : known.rivals) {
-            if (pattern.fits(rival.pattern)) {
+        for (int i = 0; i < known.rivals.size(); i++) {
+            if (pattern.fits(known.rivals.get(i).pattern)) {
                 return false;
             }
         }

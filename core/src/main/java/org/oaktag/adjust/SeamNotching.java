@@ -112,9 +112,12 @@ final class SeamNotching {
     }
 
     private boolean hasNotch(LaidSide side, Name name) {
-        return side.edges().stream()
-                .flatMap(laid -> notching.notchesOn(laid.edge()).stream())
-                .anyMatch(notch -> notch.name().equals(name));
+        for (LaidSide.Laid laid : side.edges()) {
+            if (notching.hasNotch(laid.edge(), name)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean hasNew(Stretch stretch, boolean isOfA, Name name) {

@@ -70,8 +70,15 @@ record SewnSides(Seam seam, Optional<End> from, LaidSide a, LaidSide b, List<Str
 
     private static boolean goesRound(Garment garment, SeamSide side) {
         Name piece = side.runAt(End.START).edge().piece();
-        return side.runs().size() == garment.piece(piece).edges().size()
-                && side.runs().stream().allMatch(run -> run.edge().piece().equals(piece));
+        if (side.runs().size() != garment.piece(piece).edges().size()) {
+            return false;
+        }
+        for (SeamSide.Run run : side.runs()) {
+            if (!run.edge().piece().equals(piece)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static Optional<End> centre(Garment garment, Seam seam) {

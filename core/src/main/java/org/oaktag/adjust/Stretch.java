@@ -41,7 +41,12 @@ record Stretch(List<LaidSide.Laid> edges, List<EdgeRef> refs) {
 
     /** Tells whether some edge of it is long enough for a notch. */
     boolean hasRoom() {
-        return edges.stream().anyMatch(laid -> laid.length() >= 2 * LaidSide.FROM_CORNER);
+        for (LaidSide.Laid laid : edges) {
+            if (laid.length() >= 2 * LaidSide.FROM_CORNER) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Tells whether an edge of its piece is one of it. */
@@ -80,7 +85,8 @@ record Stretch(List<LaidSide.Laid> edges, List<EdgeRef> refs) {
     EdgePattern pattern(List<Notch> notches) {
         List<EdgePattern.Mark> marks = new ArrayList<>();
         for (LaidSide.Laid laid : edges) {
-            for (Notch notch : notches) {
+            for (int i = 0; i < notches.size(); i++) {
+                Notch notch = notches.get(i);
                 if (notch.edge().equals(laid.edge().edge())) {
                     marks.add(new EdgePattern.Mark(laid.placeOf(notch) - begin(), notch.count()));
                 }
