@@ -152,7 +152,7 @@ final class EdgeChanges {
         Set<Name> touched = touched();
         List<FinishedMeasure> all = new ArrayList<>();
         for (FinishedMeasure measure : measures) {
-            if (measure.terms().stream().noneMatch(term -> isOn(touched, term.quantity()))) {
+            if (!isOn(touched, measure)) {
                 all.add(measure);
             } else if (measure.terms().stream().noneMatch(this::ends)) {
                 all.add(on(measure));
@@ -171,11 +171,32 @@ final class EdgeChanges {
         return touched;
     }
 
+    private static boolean isOn(Set<Name> pieces, FinishedMeasure measure) {
+        for (Term term : measure.terms()) {
+            if (isOn(pieces, term.quantity())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private static boolean isOn(Set<Name> pieces, Quantity quantity) {
-        return quantity.corners().stream()
-                        .anyMatch(corner -> pieces.contains(corner.edge().piece()))
-                || quantity.edges().stream().anyMatch(edge -> pieces.contains(edge.piece()))
-                || quantity.outlines().stream().anyMatch(pieces::contains);
+        for (Corner corner : quantity.corners()) {
+            if (pieces.contains(corner.edge().piece())) {
+                return true;
+            }
+        }
+        for (EdgeRef edge : quantity.edges()) {
+            if (pieces.contains(edge.piece())) {
+                return true;
+            }
+        }
+        for (Name outline : quantity.outlines()) {
+            if (pieces.contains(outline)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Tells whether a width has lost the edges at which it ended. */

@@ -144,6 +144,9 @@ public record SplitPiece(Name piece, LineAcross line, Part left, Part right, Nam
 
     /** A measure that ran down from one part to the other now runs to the line and from there on. */
     private FinishedMeasure across(FinishedMeasure measure) {
+        if (!runsAcross(measure)) {
+            return measure;
+        }
         List<Term> terms = new ArrayList<>();
         Corner onLeft = Corner.at(left.piece(), left.edge(), End.END);
         Corner onRight = Corner.at(right.piece(), right.edge(), End.START);
@@ -161,6 +164,16 @@ public record SplitPiece(Name piece, LineAcross line, Part left, Part right, Nam
             }
         }
         return new FinishedMeasure(measure.name(), terms, measure.body());
+    }
+
+    private boolean runsAcross(FinishedMeasure measure) {
+        for (Term term : measure.terms()) {
+            if ((term.quantity() instanceof Drop drop && isAcross(drop))
+                    || (term.quantity() instanceof Fall fall && isAcross(fall))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean isAcross(Drop drop) {

@@ -134,9 +134,17 @@ final class CurveBends {
 
     /** Returns where the sharpest bend between two parameters may lie: at either, or at an extremum between. */
     double[] candidates(double t0, double t1) {
-        DoubleStream between = Arrays.stream(extrema()).filter(t -> t > t0 && t < t1);
-        return DoubleStream.concat(DoubleStream.of(t0), DoubleStream.concat(between, DoubleStream.of(t1)))
-                .toArray();
+        double[] extrema = extrema();
+        double[] candidates = new double[extrema.length + 2];
+        int count = 0;
+        candidates[count++] = t0;
+        for (double t : extrema) {
+            if (t > t0 && t < t1) {
+                candidates[count++] = t;
+            }
+        }
+        candidates[count++] = t1;
+        return count == candidates.length ? candidates : Arrays.copyOf(candidates, count);
     }
 
     /** Adds the teeth of a comb at both ends and, evenly in length, between. */
