@@ -1,5 +1,6 @@
 package org.oaktag.geometry;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -19,6 +20,11 @@ final class Clearance {
     private final boolean closed;
     private final int windingOnTheLeft;
     private final double[] atCornerAfter;
+    private final int[] edgeOf;
+    private final int[] firstOf;
+
+    /** No curve further off than this matters, mm. */
+    private final double reach;
 
     Clearance(List<Path> edges, double[] distances, OffsetCorners corners, boolean closed, double slack) {
         this(edges, distances, corners, closed, slack, slack);
@@ -42,6 +48,15 @@ final class Clearance {
         this.closed = closed;
         this.ring = Path.of(edges.stream().flatMap(e -> e.curves().stream()).toList());
         this.windingOnTheLeft = Area.signed(ring) > 0 ? 0 : -1;
+        this.reach = Math.max(Arrays.stream(distances).max().orElse(0), slack);
+        this.edgeOf = new int[ring.curves().size()];
+        this.firstOf = new int[edges.size()];
+        int count = 0;
+        for (int i = 0; i < edges.size(); i++) {
+            firstOf[i] = count;
+            count += edges.get(i).curves().size();
+            Arrays.fill(edgeOf, firstOf[i], count, i);
+        }
         this.atCornerAfter = new double[distances.length];
         for (int i = 0; i < distances.length; i++) {
             int next = (i + 1) % distances.length;
@@ -61,21 +76,29 @@ final class Clearance {
         boolean prolonged =
                 closed && distances[edge] == 0 && edges.get(edge).nearest(point).distance() > slack;
         double nearest = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < edges.size(); i++) {
-            if (prolonged && isNextTo(i, edge)) {
+        CurveTree tree = ring.tree();
+        int node = 0;
+        while (node < tree.nodes()) {
+            if (tree.isBeside(node, point, reach)) {
+                node = tree.after(node);
                 continue;
             }
-            List<Curve> curves = edges.get(i).curves();
-            for (int k = 0; k < curves.size(); k++) {
-                Curve curve = curves.get(k);
-                if (isBeyond(CurveContacts.hull(curve), point, Math.max(Math.min(distances[i], nearest), slack))) {
-                    continue;
-                }
-                Nearest on = curve.nearest(point);
-                nearest = Math.min(nearest, on.distance());
-                if (on.distance() < required(i, k, curve, on.point()) - slack && !isBehind(curve, on, point)) {
-                    return false;
-                }
+            int curve = tree.from(node);
+            boolean concerned = tree.isCurve(node) && !(prolonged && isNextTo(edgeOf[curve], edge));
+            node++;
+            if (!concerned) {
+                continue;
+            }
+            Curve source = ring.curves().get(curve);
+            int i = edgeOf[curve];
+            if (isBeyond(CurveContacts.hull(source), point, Math.max(Math.min(distances[i], nearest), slack))) {
+                continue;
+            }
+            Nearest on = source.nearest(point);
+            nearest = Math.min(nearest, on.distance());
+            if (on.distance() < required(i, curve - firstOf[i], source, on.point()) - slack
+                    && !isBehind(source, on, point)) {
+                return false;
             }
         }
         return !closed || nearest <= slack || Winding.number(ring, point) == windingOnTheLeft;

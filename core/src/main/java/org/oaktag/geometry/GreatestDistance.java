@@ -1,5 +1,7 @@
 package org.oaktag.geometry;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Locale;
 import java.util.function.DoublePredicate;
 
@@ -9,6 +11,8 @@ import java.util.function.DoublePredicate;
  * the failures.
  */
 final class GreatestDistance {
+    private static final int DIGITS = 4;
+
     private GreatestDistance() {}
 
     /** Returns the remedy for a distance in mm that fails. */
@@ -29,5 +33,12 @@ final class GreatestDistance {
                 Locale.ROOT,
                 good == 0 ? "use less than %." + decimals + "f mm" : "use at most %." + decimals + "f mm",
                 (good == 0 ? 1 : good) / stepsInOne);
+    }
+
+    /** Returns a distance in mm as a reader wants it: to four digits, and no zeros after them but one. */
+    static String told(double distance) {
+        BigDecimal rounded =
+                new BigDecimal(distance).round(new MathContext(DIGITS)).stripTrailingZeros();
+        return rounded.setScale(Math.max(rounded.scale(), 1)).toPlainString() + " mm";
     }
 }

@@ -224,7 +224,7 @@ final class OffsetCorner {
     private void addArc(List<RawCurve> head, Point corner, Point from, Point to, double angle) {
         int edge = head.get(head.size() - 1).edge();
         for (Curve curve : Arcs.of(corner, from, to, angle, 0.5 * tolerance)) {
-            head.add(new RawCurve(curve, edge, true, false));
+            head.add(new RawCurve(curve, edge, RawCurve.NONE, true, false));
         }
     }
 
@@ -264,13 +264,14 @@ final class OffsetCorner {
         if (first.curve() instanceof Line line) {
             tail.set(0, first.with(new Line(tip, line.end())));
         } else if (!tip.equals(first.curve().start())) {
-            tail.add(0, first.with(new Line(tip, first.curve().start())));
+            tail.add(0, first.prolongedBy(new Line(tip, first.curve().start())));
         }
     }
 
     private void addLine(List<RawCurve> head, Point from, Point to, boolean corner, boolean link) {
         if (!from.equals(to)) {
-            head.add(new RawCurve(new Line(from, to), head.get(head.size() - 1).edge(), corner, link));
+            int edge = head.get(head.size() - 1).edge();
+            head.add(new RawCurve(new Line(from, to), edge, RawCurve.NONE, corner, link));
         }
     }
 }

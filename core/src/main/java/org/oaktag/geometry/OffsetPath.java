@@ -1,6 +1,5 @@
 package org.oaktag.geometry;
 
-import java.util.List;
 import java.util.Optional;
 import org.oaktag.PatternException;
 
@@ -13,7 +12,8 @@ import org.oaktag.PatternException;
  * }</pre>
  *
  * <p>Method, error and cost are those of {@link OutlineOffset}. It starts and ends square to the ends of the path, unless it is trimmed
- * there. Of several runs that are left the longest is returned.
+ * there: no point of it comes nearer to any point of the path than the distance, less the tolerance, on either side and round the ends.
+ * Of several runs that are left the longest is returned; {@link OffsetRuns} tells all of them, and what was left out.
  */
 public final class OffsetPath {
     private OffsetPath() {}
@@ -21,7 +21,7 @@ public final class OffsetPath {
     /**
      * Returns the parallel of a path.
      *
-     * @param path the path; points among its curves are left out
+     * @param path the path; points among its curves, and curves and handles of a millionth of its size, are left out
      * @param left distance to the left of travel, mm; negative to the right
      * @param corner how outer corners are joined
      * @param tolerance greatest distance from the exact parallel, mm
@@ -30,31 +30,24 @@ public final class OffsetPath {
      * @throws PatternException if no point of the parallel keeps its distance from the path; it names a distance that works
      */
     public static Path of(Path path, double left, CornerStyle corner, double tolerance) {
-        Plane.finite("offset distance", left);
-        Plane.positive("tolerance", tolerance);
-        if (path.withoutPointCurves().curves().get(0).isPoint()) {
-            throw new IllegalArgumentException("a path that is the single point " + path.start() + " has no parallel");
-        }
-        Path run = left < 0 ? path.reversed() : path;
-        double distance = Math.abs(left);
-        Path parallel = longest(run, distance, corner, tolerance)
-                .orElseThrow(() -> PatternException.of(
-                        "parallel of a path",
-                        "must keep its distance from the path somewhere",
-                        distance + " mm to the " + (left < 0 ? "right" : "left"),
-                        GreatestDistance.remedy(
-                                distance,
-                                less -> longest(run, less, corner, tolerance).isPresent())));
-        return left < 0 ? parallel.reversed() : parallel;
+        OffsetRuns runs = OffsetRuns.of(path, left, corner, tolerance);
+        return longest(runs).orElseThrow(() -> refused(path, left, corner, tolerance));
     }
 
-    private static Optional<Path> longest(Path path, double left, CornerStyle corner, double tolerance) {
-        List<Path> edges = List.of(path);
-        double[] distances = {left};
-        OffsetCorners corners = OffsetCorners.all(corner, 1);
-        List<RawCurve> raw = new RawOffset(edges, distances, corners, tolerance).openRun();
-        return OffsetTrim.runs(raw, new Clearance(edges, distances, corners, false, tolerance)).stream()
-                .map(run -> Path.of(run.stream().map(RawCurve::curve).toList()))
-                .reduce((a, b) -> b.length() > a.length() ? b : a);
+    private static Optional<Path> longest(OffsetRuns runs) {
+        return runs.runs().stream().reduce((a, b) -> b.length() > a.length() ? b : a);
+    }
+
+    private static PatternException refused(Path path, double left, CornerStyle corner, double tolerance) {
+        double distance = Math.abs(left);
+        return PatternException.of(
+                "parallel of a path",
+                "must keep its distance from the path somewhere",
+                GreatestDistance.told(distance) + " to the " + (left < 0 ? "right" : "left"),
+                GreatestDistance.remedy(
+                        distance,
+                        less -> !OffsetRuns.of(path, Math.copySign(less, left), corner, tolerance)
+                                .runs()
+                                .isEmpty()));
     }
 }

@@ -60,11 +60,11 @@ final class RawOffset {
 
     private List<RawCurve> chain(Path edge, int i) {
         List<RawCurve> chain = new ArrayList<>();
-        List<Curve> curves = edge.withoutPointCurves().curves();
+        List<Curve> curves = edge.curves();
         for (int k = 0; k < curves.size(); k++) {
             List<RawCurve> next = new ArrayList<>();
             for (Curve parallel : OffsetCurve.curves(curves.get(k), distances[i], 0.5 * tolerance)) {
-                next.add(new RawCurve(parallel, i, false, false));
+                next.add(new RawCurve(parallel, i, k, false, false));
             }
             if (k > 0) {
                 join(within, chain, curves.get(k - 1), next, curves.get(k), distances[i], distances[i]);
@@ -75,8 +75,8 @@ final class RawOffset {
     }
 
     private void joinEdges(int i, int j) {
-        List<Curve> first = edges.get(i).withoutPointCurves().curves();
-        List<Curve> second = edges.get(j).withoutPointCurves().curves();
+        List<Curve> first = edges.get(i).curves();
+        List<Curve> second = edges.get(j).curves();
         join(
                 corners.get(i),
                 chains.get(i),

@@ -33,8 +33,10 @@ class OffsetCornerTest {
             this.d2 = d2 * size;
             Point end = at.plus(arriving.leftNormal().times(this.d1));
             Point start = at.plus(leaving.leftNormal().times(this.d2));
-            head.add(new RawCurve(new Line(end.plus(arriving.times(-100 * size)), end), 4, false, false));
-            tail.add(new RawCurve(new Line(start, start.plus(leaving.times(100 * size))), 5, false, false));
+            head.add(
+                    new RawCurve(new Line(end.plus(arriving.times(-100 * size)), end), 4, RawCurve.NONE, false, false));
+            tail.add(new RawCurve(
+                    new Line(start, start.plus(leaving.times(100 * size))), 5, RawCurve.NONE, false, false));
         }
 
         Corner outer(CornerStyle style) {
@@ -376,16 +378,16 @@ class OffsetCornerTest {
         double[] roots = Polynomials.roots(-0.5, 2.5, -3.5, -0.5);
         assertThat(roots).hasSize(2);
         Vector east = Vector.of(1, 0);
-        List<RawCurve> head = new ArrayList<>(List.of(new RawCurve(wave, 0, false, false)));
-        List<RawCurve> tail =
-                new ArrayList<>(List.of(new RawCurve(new Line(Point.of(5, 0), Point.of(9, 0)), 1, false, false)));
+        List<RawCurve> head = new ArrayList<>(List.of(new RawCurve(wave, 0, RawCurve.NONE, false, false)));
+        List<RawCurve> tail = new ArrayList<>(
+                List.of(new RawCurve(new Line(Point.of(5, 0), Point.of(9, 0)), 1, RawCurve.NONE, false, false)));
         new OffsetCorner(CornerStyle.round(), TOLERANCE).cutEnd(head, tail, Point.of(5, 0), east);
         assertThat(head.get(0).curve().end().x()).isCloseTo(3 * roots[1], within(1e-9));
         assertThat(tail.get(0).curve().start()).isEqualTo(head.get(0).curve().end());
 
-        List<RawCurve> before =
-                new ArrayList<>(List.of(new RawCurve(new Line(Point.of(-9, 0), Point.of(-5, 0)), 0, false, false)));
-        List<RawCurve> after = new ArrayList<>(List.of(new RawCurve(wave, 1, false, false)));
+        List<RawCurve> before = new ArrayList<>(
+                List.of(new RawCurve(new Line(Point.of(-9, 0), Point.of(-5, 0)), 0, RawCurve.NONE, false, false)));
+        List<RawCurve> after = new ArrayList<>(List.of(new RawCurve(wave, 1, RawCurve.NONE, false, false)));
         new OffsetCorner(CornerStyle.round(), TOLERANCE).cutStart(before, after, Point.of(-5, 0), east);
         assertThat(after.get(0).curve().start().x()).isCloseTo(3 * roots[0], within(1e-9));
         assertThat(before.get(0).curve().end()).isEqualTo(after.get(0).curve().start());

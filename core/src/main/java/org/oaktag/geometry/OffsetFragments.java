@@ -1,0 +1,200 @@
+package org.oaktag.geometry;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Cuts a run of parallels at all its self-crossings, and at what else is given to cut it, into fragments that keep their distance from the
+ * source or do not.
+ *
+ * <p>Whether a point keeps its distance changes only at a cut, so one point inside a fragment decides for all of it. Of an open run seven
+ * are asked, and where they disagree it is cut where they begin to. A cut that parts two fragments that are both kept, and at which
+ * the run does not cross itself, is let be.
+ */
+final class OffsetFragments {
+    private static final int PLACES = 7;
+
+    /** After so many halvings a place is known to more digits than the tolerance asks for. */
+    private static final int HALVINGS = 40;
+
+    private final List<RawCurve> raw;
+    private final Clearance clearance;
+    private final boolean closed;
+    private final Anchors anchors = new Anchors();
+    private final List<List<Cut>> cuts = new ArrayList<>();
+
+    /** A place on a curve; a soft one is there for the distance only. */
+    private record Cut(double t, Point point, boolean soft) {}
+
+    private record Stretch(Cut from, Cut to, boolean kept) {}
+
+    private OffsetFragments(List<RawCurve> raw, Clearance clearance, boolean closed) {
+        this.raw = raw;
+        this.clearance = clearance;
+        this.closed = closed;
+    }
+
+    static List<Fragment> of(List<RawCurve> raw, OffsetCutters cutters, Clearance clearance, boolean closed) {
+        OffsetFragments fragments = new OffsetFragments(raw, clearance, closed);
+        fragments.cutItself();
+        fragments.cutBy(cutters);
+        return fragments.all();
+    }
+
+    private void cutItself() {
+        List<Curve> curves = raw.stream().map(RawCurve::curve).toList();
+        for (Curve curve : curves) {
+            cuts.add(new ArrayList<>(
+                    List.of(new Cut(0, anchors.at(curve.start()), false), new Cut(1, anchors.at(curve.end()), false))));
+        }
+        CurveTree tree = CurveTree.of(curves);
+        List<CurvePair> pairs = tree.pairsWithin(CurveContacts.near(tree, tree));
+        int pair = 0;
+        for (int i = 0; i < curves.size(); i++) {
+            if (curves.get(i) instanceof Cubic cubic) {
+                cut(i, i, SelfContacts.of(cubic));
+            }
+            while (pair < pairs.size() && pairs.get(pair).first() == i) {
+                int j = pairs.get(pair).second();
+                boolean joinedBack = closed && i == 0 && j == curves.size() - 1;
+                cut(i, j, SelfContacts.between(curves.get(i), curves.get(j), j == i + 1, joinedBack));
+                pair++;
+            }
+        }
+    }
+
+    private void cut(int i, int j, List<Contact> contacts) {
+        Curve curve = raw.get(i).curve();
+        for (Contact contact : contacts) {
+            Point start = anchors.at(curve.pointAt(contact.t0()));
+            cuts.get(i).add(new Cut(contact.t0(), start, false));
+            cuts.get(j).add(new Cut(contact.u0(), start, false));
+            if (!contact.isPoint()) {
+                Point end = anchors.at(curve.pointAt(contact.t1()));
+                cuts.get(i).add(new Cut(contact.t1(), end, false));
+                cuts.get(j).add(new Cut(contact.u1(), end, false));
+            }
+        }
+    }
+
+    private void cutBy(OffsetCutters cutters) {
+        if (!cutters.curves().isEmpty()) {
+            CurveTree run = CurveTree.of(raw.stream().map(RawCurve::curve).toList());
+            CurveTree other = CurveTree.of(cutters.curves());
+            for (CurvePair pair : run.pairsWith(other, CurveContacts.near(run, other))) {
+                Curve curve = raw.get(pair.first()).curve();
+                for (Contact contact :
+                        CurveContacts.between(curve, cutters.curves().get(pair.second()))) {
+                    softly(pair.first(), contact.t0());
+                    softly(pair.first(), contact.t1());
+                }
+            }
+        }
+        for (int i = 0; i < raw.size(); i++) {
+            for (double t : cutters.onCircles(raw.get(i).curve())) {
+                softly(i, t);
+            }
+        }
+    }
+
+    private void softly(int i, double t) {
+        cuts.get(i).add(new Cut(t, anchors.at(raw.get(i).curve().pointAt(t)), true));
+    }
+
+    private List<Fragment> all() {
+        List<Fragment> fragments = new ArrayList<>();
+        for (int i = 0; i < raw.size(); i++) {
+            RawCurve curve = raw.get(i);
+            for (Stretch each : merged(stretches(i))) {
+                fragments.add(new Fragment(curve.with(piece(curve, each.from(), each.to())), each.kept()));
+            }
+        }
+        return fragments;
+    }
+
+    private List<Stretch> stretches(int i) {
+        List<Cut> along = cuts.get(i);
+        along.sort(Comparator.comparingDouble(Cut::t));
+        List<Stretch> stretches = new ArrayList<>();
+        for (int k = 1; k < along.size(); k++) {
+            Cut from = along.get(k - 1);
+            Cut to = along.get(k);
+            if (to.t() > from.t() && (!from.point().equals(to.point()) || to.t() - from.t() > 0.01)) {
+                addStretches(raw.get(i), from, to, stretches);
+            }
+        }
+        return stretches;
+    }
+
+    private void addStretches(RawCurve source, Cut from, Cut to, List<Stretch> stretches) {
+        boolean kept =
+                !source.link() && clearance.isKeptBy(piece(source, from, to).pointAt(0.5), source.edge());
+        if (closed || source.link()) {
+            stretches.add(new Stretch(from, to, kept));
+            return;
+        }
+        Cut last = from;
+        double before = at(from, to, 0);
+        boolean verdict = isKept(source, before);
+        for (int k = 1; k < PLACES; k++) {
+            double next = at(from, to, k);
+            if (isKept(source, next) != verdict) {
+                double t = change(source, before, next, verdict);
+                Cut cut = new Cut(t, anchors.at(source.curve().pointAt(t)), true);
+                stretches.add(new Stretch(last, cut, verdict));
+                last = cut;
+                verdict = !verdict;
+            }
+            before = next;
+        }
+        stretches.add(new Stretch(last, to, verdict));
+    }
+
+    private static double at(Cut from, Cut to, int k) {
+        return from.t() + (k + 0.5) / PLACES * (to.t() - from.t());
+    }
+
+    private boolean isKept(RawCurve source, double t) {
+        return clearance.isKeptBy(source.curve().pointAt(t), source.edge());
+    }
+
+    /** Returns where it is no longer as it is at the lower place, on the side on which the distance is kept. */
+    private double change(RawCurve source, double low, double high, boolean keptBefore) {
+        double from = low;
+        double to = high;
+        for (int k = 0; k < HALVINGS; k++) {
+            double middle = 0.5 * (from + to);
+            if (isKept(source, middle) == keptBefore) {
+                from = middle;
+            } else {
+                to = middle;
+            }
+        }
+        return keptBefore ? from : to;
+    }
+
+    private static List<Stretch> merged(List<Stretch> stretches) {
+        List<Stretch> merged = new ArrayList<>();
+        for (Stretch each : stretches) {
+            int end = merged.size() - 1;
+            if (end >= 0
+                    && each.kept()
+                    && merged.get(end).kept()
+                    && isSoft(merged.get(end).to(), each.from())) {
+                merged.set(end, new Stretch(merged.get(end).from(), each.to(), true));
+            } else {
+                merged.add(each);
+            }
+        }
+        return merged;
+    }
+
+    private static boolean isSoft(Cut to, Cut from) {
+        return to.soft() && from.soft() && to.point().equals(from.point());
+    }
+
+    private static Curve piece(RawCurve source, Cut from, Cut to) {
+        return Joined.withEnds(source.curve().sub(from.t(), to.t()), from.point(), to.point());
+    }
+}
