@@ -7,34 +7,86 @@ import java.util.List;
 /**
  * The parts of a path beside which the kept curves of its offset run.
  *
- * <p>A point of a parallel is square off the place that it comes from. Where two parallels cross there are two such places, so the ends of
- * a curve are looked for on either side of the place of its middle.
+ * <p>A point of a parallel comes from the place whose own point of the exact parallel it is. Where the parallel crosses itself there are
+ * two such places, so the ends of a curve are looked for on either side of the place of its middle.
  *
  * @param length of the path, mm
  * @param parts from where to where along it, in order of where they begin
  */
 record OffsetCover(double length, List<OffsetRuns.Stretch> parts) {
+    private static final int PLACES = 24;
+
+    /** Each leaves two thirds of what is searched. */
+    private static final int THIRDS = 40;
+
     OffsetCover {
         parts = List.copyOf(parts);
     }
 
-    static OffsetCover of(Path path, List<RawCurve> kept) {
+    /** Returns what is covered of a path by the parallels at the distance to its left. */
+    static OffsetCover of(Path path, double left, List<RawCurve> kept, double tolerance) {
         List<OffsetRuns.Stretch> parts = new ArrayList<>();
         for (RawCurve raw : kept) {
             if (raw.source() == RawCurve.NONE) {
                 continue;
             }
             Curve source = path.curves().get(raw.source());
-            double middle = source.nearest(raw.curve().pointAt(0.5)).t();
-            double before = source.sub(0, middle).nearest(raw.curve().start()).t() * middle;
-            double after =
-                    middle + source.sub(middle, 1).nearest(raw.curve().end()).t() * (1 - middle);
+            double middle = place(source, left, raw.curve().pointAt(0.5), 0, 1, 0);
+            double before = place(source, left, raw.curve().start(), middle, 0, tolerance);
+            double after = place(source, left, raw.curve().end(), middle, 1, tolerance);
             parts.add(new OffsetRuns.Stretch(
                     path.distanceAt(new Path.Location(raw.source(), before)),
-                    path.distanceAt(new Path.Location(raw.source(), Math.min(after, 1)))));
+                    path.distanceAt(new Path.Location(raw.source(), after))));
         }
         parts.sort(Comparator.comparingDouble(OffsetRuns.Stretch::from));
         return new OffsetCover(path.length(), parts);
+    }
+
+    /**
+     * Returns the parameter, on the way from one to the other, whose point of the parallel is nearest to this one: the first of those that
+     * are near enough, else of all.
+     */
+    private static double place(Curve source, double left, Point point, double from, double to, double enough) {
+        double step = (to - from) / PLACES;
+        double best = from;
+        for (int i = 0; i <= PLACES; i++) {
+            double here = off(source, left, point, from + i * step);
+            if (here > off(source, left, point, from + Math.max(i - 1, 0) * step)
+                    || here > off(source, left, point, from + Math.min(i + 1, PLACES) * step)) {
+                continue;
+            }
+            double found =
+                    least(source, left, point, from + Math.max(i - 1, 0) * step, from + Math.min(i + 1, PLACES) * step);
+            if (off(source, left, point, found) <= enough) {
+                return found;
+            }
+            if (off(source, left, point, found) < off(source, left, point, best)) {
+                best = found;
+            }
+        }
+        return best;
+    }
+
+    private static double least(Curve source, double left, Point point, double from, double to) {
+        double low = from;
+        double high = to;
+        for (int i = 0; i < THIRDS; i++) {
+            double first = low + (high - low) / 3;
+            double second = high - (high - low) / 3;
+            if (off(source, left, point, first) <= off(source, left, point, second)) {
+                high = second;
+            } else {
+                low = first;
+            }
+        }
+        return Math.min(Math.max(0.5 * (low + high), 0), 1);
+    }
+
+    private static double off(Curve source, double left, Point point, double t) {
+        double inside = Math.min(Math.max(t, 0), 1);
+        return source.pointAt(inside)
+                .plus(source.directionAt(inside).leftNormal().times(left))
+                .distanceTo(point);
     }
 
     /** Returns what is not covered and longer than the least length. */

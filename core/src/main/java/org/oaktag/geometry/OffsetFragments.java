@@ -21,6 +21,7 @@ final class OffsetFragments {
     private final List<RawCurve> raw;
     private final Clearance clearance;
     private final boolean closed;
+    private final boolean bridged;
     private final Anchors anchors = new Anchors();
     private final List<List<Cut>> cuts = new ArrayList<>();
 
@@ -29,16 +30,29 @@ final class OffsetFragments {
 
     private record Stretch(Cut from, Cut to, boolean kept) {}
 
-    private OffsetFragments(List<RawCurve> raw, Clearance clearance, boolean closed) {
+    private OffsetFragments(List<RawCurve> raw, Clearance clearance, boolean closed, boolean bridged) {
+        this.bridged = bridged;
         this.raw = raw;
         this.clearance = clearance;
         this.closed = closed;
     }
 
-    static List<Fragment> of(List<RawCurve> raw, OffsetCutters cutters, Clearance clearance, boolean closed) {
-        OffsetFragments fragments = new OffsetFragments(raw, clearance, closed);
+    /** Returns the fragments of an open run. */
+    static List<Fragment> ofOpen(List<RawCurve> raw, OffsetCutters cutters, Clearance clearance) {
+        OffsetFragments fragments = new OffsetFragments(raw, clearance, false, false);
         fragments.cutItself();
         fragments.cutBy(cutters);
+        return fragments.all();
+    }
+
+    /**
+     * Returns the fragments of a closed run.
+     *
+     * @param bridged whether a part of a link is kept that is no longer than the slack, as between parallels that miss each other by it
+     */
+    static List<Fragment> ofClosed(List<RawCurve> raw, Clearance clearance, boolean bridged) {
+        OffsetFragments fragments = new OffsetFragments(raw, clearance, true, bridged);
+        fragments.cutItself();
         return fragments.all();
     }
 
@@ -128,8 +142,9 @@ final class OffsetFragments {
     }
 
     private void addStretches(RawCurve source, Cut from, Cut to, List<Stretch> stretches) {
-        boolean kept =
-                !source.link() && clearance.isKeptBy(piece(source, from, to).pointAt(0.5), source.edge());
+        boolean bridge = bridged && from.point().isCloseTo(to.point(), clearance.slack());
+        boolean kept = (!source.link() || bridge)
+                && clearance.isKeptBy(piece(source, from, to).pointAt(0.5), source.edge());
         if (closed || source.link()) {
             stretches.add(new Stretch(from, to, kept));
             return;

@@ -83,7 +83,11 @@ public record OffsetRuns(List<Path> runs, List<Stretch> leftOut) {
                 runs.stream()
                         .map(run -> Path.of(run.stream().map(RawCurve::curve).toList()))
                         .toList(),
-                OffsetCover.of(edges.get(0), runs.stream().flatMap(List::stream).toList())
+                OffsetCover.of(
+                                edges.get(0),
+                                left,
+                                runs.stream().flatMap(List::stream).toList(),
+                                tolerance)
                         .gaps(tolerance));
     }
 }

@@ -4,14 +4,19 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Trims a run of parallels: cuts it at all its self-crossings, drops the fragments that do not keep their distance from the source,
  * and joins the rest into loops, or into open runs. The fragments are found by their ends, so that n of them cost about n steps.
  */
 final class OffsetTrim {
+    /** Of several open runs one no longer than so many slacks is what two that cross leave beyond their crossing. */
+    private static final double SCRAP = 30;
+
     private final List<Fragment> fragments;
     private final double slack;
     private final boolean closed;
@@ -30,16 +35,21 @@ final class OffsetTrim {
         }
     }
 
-    /** Returns the loops that are left of a closed run, each a run of curves that ends where it starts. */
-    static List<List<RawCurve>> loops(List<RawCurve> raw, Clearance clearance) {
-        List<Fragment> fragments = OffsetFragments.of(raw, OffsetCutters.none(), clearance, true);
+    /** Returns the loops that are left of a closed run, each a run of curves that ends where it starts; see {@link OffsetFragments#ofClosed}. */
+    static List<List<RawCurve>> loops(List<RawCurve> raw, Clearance clearance, boolean bridged) {
+        List<Fragment> fragments = OffsetFragments.ofClosed(raw, clearance, bridged);
         return new OffsetTrim(fragments, clearance.slack(), true).chained();
     }
 
     /** Returns the open runs that are left of an open run. */
     static List<List<RawCurve>> runs(List<RawCurve> raw, OffsetCutters cutters, Clearance clearance) {
-        List<Fragment> fragments = OffsetFragments.of(raw, cutters, clearance, false);
-        return new OffsetTrim(fragments, clearance.slack(), false).chained();
+        List<Fragment> fragments = OffsetFragments.ofOpen(raw, cutters, clearance);
+        List<List<RawCurve>> runs = new OffsetTrim(fragments, clearance.slack(), false).chained();
+        List<List<RawCurve>> whole = runs.stream()
+                .filter(run ->
+                        run.stream().mapToDouble(each -> each.curve().length()).sum() > SCRAP * clearance.slack())
+                .toList();
+        return whole.isEmpty() ? runs : whole;
     }
 
     /**
@@ -52,6 +62,7 @@ final class OffsetTrim {
             dropDeadEnds();
         }
         List<List<RawCurve>> chains = new ArrayList<>();
+        Set<Point> onRuns = new HashSet<>();
         for (int first = 0; first < fragments.size(); first++) {
             if (!left[first]) {
                 continue;
@@ -65,7 +76,8 @@ final class OffsetTrim {
                 chain.add(at);
                 Point end = fragments.get(at).end();
                 List<Integer> loop = chain.subList(passed.getOrDefault(end, chain.size()), chain.size());
-                if ((closed || loop.size() == chain.size()) && isThick(loop)) {
+                boolean alone = loop.size() == chain.size() && !onRuns.contains(end);
+                if ((closed || alone) && isThick(loop)) {
                     chains.add(curves(loop));
                 }
                 loop.forEach(i -> passed.remove(fragments.get(i).start()));
@@ -78,6 +90,7 @@ final class OffsetTrim {
                 }
             }
             if (!closed && !chain.isEmpty()) {
+                chain.forEach(i -> onRuns.add(fragments.get(i).end()));
                 chains.add(curves(chain));
             }
         }
@@ -134,14 +147,21 @@ final class OffsetTrim {
         return chain.stream().map(i -> fragments.get(i).raw()).toList();
     }
 
-    /** The next fragment in order, round from the last to the first, that goes on from the point; -1 if there is none. */
+    /**
+     * The next fragment in order, round from the last to the first, that goes on from the point; -1 if there is none. An open run changes
+     * over where it crosses itself, even if it might go on for a little.
+     */
     private int next(int at, Point end) {
         int best = -1;
         for (int i : leaving.getOrDefault(end, List.of())) {
-            if (left[i] && (best < 0 || Math.floorMod(i - at, left.length) < Math.floorMod(best - at, left.length))) {
+            if (left[i] && (best < 0 || wait(at, i) < wait(at, best))) {
                 best = i;
             }
         }
         return best;
+    }
+
+    private int wait(int at, int next) {
+        return !closed && next == at + 1 ? left.length : Math.floorMod(next - at, left.length);
     }
 }

@@ -141,7 +141,7 @@ final class OutlineTask {
         List<List<RawCurve>> loops = new ArrayList<>(kept(left));
         if (!inward && !loops.isEmpty()) {
             Clearance clearance = clearance(left, corners, 2 * tolerance);
-            for (List<RawCurve> loop : trimmed(left, corners)) {
+            for (List<RawCurve> loop : trimmed(left, corners, false)) {
                 boolean hole = Area.signed(path(loop)) < 0;
                 if (hole && loop.stream().allMatch(raw -> isKept(clearance, raw))) {
                     loops.add(loop);
@@ -154,29 +154,34 @@ final class OutlineTask {
 
     /** Returns the loops that are left: one if the offset works. */
     private List<List<RawCurve>> kept(double[] distances) {
-        List<List<RawCurve>> loops = loops(distances, corners);
-        if (!keepTheirDistance(loops, distances, corners)) {
-            OffsetCorners carried = corners.withAllCarried();
-            List<List<RawCurve>> carriedLoops = loops(distances, carried);
-            if (loops.isEmpty() || keepTheirDistance(carriedLoops, distances, carried)) {
-                return carriedLoops;
-            }
+        List<List<RawCurve>> loops = loops(distances, corners, false);
+        if (keepTheirDistance(loops, distances, corners)) {
+            return loops;
         }
-        return loops;
+        OffsetCorners carried = corners.withAllCarried();
+        List<List<RawCurve>> carriedLoops = loops(distances, carried, false);
+        if (keepTheirDistance(carriedLoops, distances, carried)) {
+            return carriedLoops;
+        }
+        List<List<RawCurve>> bridged = loops(distances, corners, true);
+        if (keepTheirDistance(bridged, distances, corners)) {
+            return bridged;
+        }
+        return loops.isEmpty() ? carriedLoops : loops;
     }
 
-    private List<List<RawCurve>> trimmed(double[] distances, OffsetCorners joins) {
+    private List<List<RawCurve>> trimmed(double[] distances, OffsetCorners joins, boolean bridged) {
         List<RawCurve> raw = new RawOffset(source.edges(), distances, joins, tolerance).closedRun();
-        return OffsetTrim.loops(raw, clearance(distances, joins, tolerance));
+        return OffsetTrim.loops(raw, clearance(distances, joins, tolerance), bridged);
     }
 
     private Clearance clearance(double[] distances, OffsetCorners joins, double besideCorners) {
         return new Clearance(source.edges(), distances, joins, true, tolerance, besideCorners);
     }
 
-    private List<List<RawCurve>> loops(double[] distances, OffsetCorners joins) {
+    private List<List<RawCurve>> loops(double[] distances, OffsetCorners joins, boolean bridged) {
         List<List<RawCurve>> kept = new ArrayList<>();
-        for (List<RawCurve> loop : trimmed(distances, joins)) {
+        for (List<RawCurve> loop : trimmed(distances, joins, bridged)) {
             // Run like its source: inside out loops are the holes that an outward offset leaves.
             if (Area.signed(path(loop)) > 0 != inward) {
                 kept.add(loop);
@@ -239,7 +244,7 @@ final class OutlineTask {
                 .flatMap(List::stream)
                 .filter(raw -> raw.edge() == i)
                 .toList();
-        return OffsetCover.of(source.edges().get(i), beside).isNone(tolerance);
+        return OffsetCover.of(source.edges().get(i), left[i], beside, tolerance).isNone(tolerance);
     }
 
     /** Returns a loop in the sense and with the edges of the outline. */
