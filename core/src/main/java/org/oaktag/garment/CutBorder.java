@@ -9,9 +9,11 @@ import org.oaktag.PatternException;
 import org.oaktag.geometry.CornerStyle;
 import org.oaktag.geometry.Crossing;
 import org.oaktag.geometry.Crossings;
+import org.oaktag.geometry.Curve;
 import org.oaktag.geometry.OffsetPart;
 import org.oaktag.geometry.OutlineOffset;
 import org.oaktag.geometry.Path;
+import org.oaktag.geometry.PathNearest;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Vector;
 import org.oaktag.measure.Length;
@@ -32,6 +34,9 @@ record CutBorder(List<Stretch> stretches) {
 
     /** A part shorter than this, mm, is rounding. */
     private static final double NOTHING = 1e-6;
+
+    /** Into so many steps each curve is divided to see whether it lies beside its stretch. */
+    private static final int PLACES = 8;
 
     /** An allowance that lies on a piece when it is pressed ends where that is cut, however slanting. */
     private static final double PRESSED_LIMIT = 20;
@@ -183,7 +188,9 @@ record CutBorder(List<Stretch> stretches) {
     /** Returns the first edge with an allowance beside which the cut line does not run, all along or where it is hollow. */
     Optional<Uncut> uncut(List<OffsetPart> parts) {
         boolean[] seen = new boolean[stretches.size()];
-        parts.stream().filter(part -> !part.corner()).forEach(part -> seen[part.edge()] = true);
+        for (OffsetPart part : parts) {
+            seen[part.edge()] = seen[part.edge()] || isBeside(part);
+        }
         for (int i = 0; i < seen.length; i++) {
             if (!seen[i] && stretches.get(i).isCutBeside()) {
                 return Optional.of(new Uncut(
@@ -198,6 +205,25 @@ record CutBorder(List<Stretch> stretches) {
                                 "the allowances meet in front of its hollow from %.1f to %.1f mm along it",
                                 hollow.from(),
                                 hollow.to())));
+    }
+
+    /** Tells whether a part lies square off some place of its stretch at the stretch's own width, and does not merely prolong what does. */
+    private boolean isBeside(OffsetPart part) {
+        Stretch stretch = stretches.get(part.edge());
+        if (part.corner() || !stretch.isCutBeside()) {
+            return false;
+        }
+        for (Curve curve : part.path().curves()) {
+            for (int k = 0; k <= PLACES; k++) {
+                PathNearest foot = stretch.path().nearest(curve.pointAt((double) k / PLACES));
+                if (foot.distanceAlong() > NOTHING
+                        && foot.distanceAlong() < stretch.path().length() - NOTHING
+                        && foot.distance() <= stretch.width() + 2 * CutLine.TOLERANCE) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     boolean isFold(OffsetPart part) {

@@ -11,7 +11,7 @@ import java.util.Map;
  */
 final class Anchors {
     /** Cuts nearer than this, mm, are at one point. */
-    private static final double SAME = 1e-7;
+    static final double SAME = 1e-7;
 
     private final List<Point> points = new ArrayList<>();
     private final Map<Cell, List<Integer>> grid = new HashMap<>();

@@ -12,7 +12,7 @@ import java.util.List;
  * Path slot = Path.polyline(Point.of(0, 0), Point.of(90, 0), Point.of(90, 80), Point.of(120, 80), Point.of(120, 0), Point.of(200, 0));
  * OffsetRuns runs = OffsetRuns.of(slot, 20, CornerStyle.round(), 0.01);
  * runs.runs().size();               // = 1
- * runs.leftOut().get(0).length();   // = 185.0
+ * runs.leftOut().get(0).length();   // = 190.0
  * }</pre>
  *
  * <p>Method, error and cost are those of {@link OffsetPath}, which returns the longest run.
@@ -64,7 +64,7 @@ public record OffsetRuns(List<Path> runs, List<Stretch> leftOut) {
         List<Path> runs = new ArrayList<>();
         back.runs().forEach(run -> runs.add(run.reversed()));
         List<Stretch> leftOut = new ArrayList<>();
-        back.leftOut().forEach(each -> leftOut.add(new Stretch(length - each.to(), length - each.from())));
+        back.leftOut().forEach(each -> leftOut.add(new Stretch(Math.max(length - each.to(), 0), length - each.from())));
         Collections.reverse(runs);
         Collections.reverse(leftOut);
         return new OffsetRuns(runs, leftOut);
@@ -75,19 +75,16 @@ public record OffsetRuns(List<Path> runs, List<Stretch> leftOut) {
         double[] distances = {left};
         OffsetCorners corners = OffsetCorners.all(corner, 1);
         List<RawCurve> raw = new RawOffset(edges, distances, corners, tolerance).openRun();
-        List<List<RawCurve>> runs = OffsetTrim.runs(
+        OffsetTrim.Open open = OffsetTrim.runs(
                 raw,
                 OffsetCutters.of(edges.get(0), left, tolerance),
                 new Clearance(edges, distances, corners, false, tolerance));
+        List<RawCurve> kept = new ArrayList<>(open.twins());
+        open.runs().forEach(kept::addAll);
         return new OffsetRuns(
-                runs.stream()
+                open.runs().stream()
                         .map(run -> Path.of(run.stream().map(RawCurve::curve).toList()))
                         .toList(),
-                OffsetCover.of(
-                                edges.get(0),
-                                left,
-                                runs.stream().flatMap(List::stream).toList(),
-                                tolerance)
-                        .gaps(tolerance));
+                OffsetCover.of(edges.get(0), left, kept, tolerance).gaps(tolerance));
     }
 }

@@ -22,6 +22,15 @@ final class OffsetTrim {
     private final boolean closed;
     private final boolean[] left;
     private final Map<Point, List<Integer>> leaving = new HashMap<>();
+    private final List<RawCurve> twins = new ArrayList<>();
+
+    /**
+     * What is left of an open run.
+     *
+     * @param runs in order
+     * @param twins what lies on a run all along, and is not part of one
+     */
+    record Open(List<List<RawCurve>> runs, List<RawCurve> twins) {}
 
     private OffsetTrim(List<Fragment> fragments, double slack, boolean closed) {
         this.fragments = fragments;
@@ -30,9 +39,25 @@ final class OffsetTrim {
         this.left = new boolean[fragments.size()];
         for (int i = 0; i < left.length; i++) {
             left[i] = fragments.get(i).kept();
-            leaving.computeIfAbsent(fragments.get(i).start(), none -> new ArrayList<>(2))
-                    .add(i);
+            List<Integer> beside = leaving.computeIfAbsent(fragments.get(i).start(), none -> new ArrayList<>(2));
+            if (!closed && left[i] && isAgain(fragments.get(i), beside)) {
+                left[i] = false;
+                twins.add(fragments.get(i).raw());
+            }
+            beside.add(i);
         }
+    }
+
+    /** Tells whether one of the fragments runs the same way already, as where parallels lie on each other. */
+    private boolean isAgain(Fragment fragment, List<Integer> others) {
+        Point middle = fragment.raw().curve().pointAt(0.5);
+        return !fragment.start().isCloseTo(fragment.end(), slack)
+                && others.stream().anyMatch(k -> {
+                    Fragment other = fragments.get(k);
+                    return left[k]
+                            && other.end().equals(fragment.end())
+                            && other.raw().curve().nearest(middle).distance() <= Anchors.SAME;
+                });
     }
 
     /** Returns the loops that are left of a closed run, each a run of curves that ends where it starts; see {@link OffsetFragments#ofClosed}. */
@@ -42,14 +67,14 @@ final class OffsetTrim {
     }
 
     /** Returns the open runs that are left of an open run. */
-    static List<List<RawCurve>> runs(List<RawCurve> raw, OffsetCutters cutters, Clearance clearance) {
-        List<Fragment> fragments = OffsetFragments.ofOpen(raw, cutters, clearance);
-        List<List<RawCurve>> runs = new OffsetTrim(fragments, clearance.slack(), false).chained();
+    static Open runs(List<RawCurve> raw, OffsetCutters cutters, Clearance clearance) {
+        OffsetTrim trim = new OffsetTrim(OffsetFragments.ofOpen(raw, cutters, clearance), clearance.slack(), false);
+        List<List<RawCurve>> runs = trim.chained();
         List<List<RawCurve>> whole = runs.stream()
                 .filter(run ->
                         run.stream().mapToDouble(each -> each.curve().length()).sum() > SCRAP * clearance.slack())
                 .toList();
-        return whole.isEmpty() ? runs : whole;
+        return new Open(whole.isEmpty() ? runs : whole, trim.twins);
     }
 
     /**

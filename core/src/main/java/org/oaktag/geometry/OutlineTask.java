@@ -15,6 +15,8 @@ final class OutlineTask {
     /** Where each curve of a result is looked at again. */
     private static final int PLACES = 7;
 
+    private static final int MANY_PLACES = 64;
+
     /** What a crossing of an outline with itself may cut off and is no more than a flaw in the drawing, in tolerances. */
     private static final double FLAW = 10;
 
@@ -26,6 +28,9 @@ final class OutlineTask {
     private final boolean reversed;
     private final int count;
 
+    /** A crossing that is a flaw only, and is to blame where no offset is found. */
+    private final Optional<Crossing> flaw;
+
     private OutlineTask(
             OffsetSource source,
             double[] left,
@@ -33,7 +38,8 @@ final class OutlineTask {
             double tolerance,
             boolean inward,
             boolean reversed,
-            int count) {
+            int count,
+            Optional<Crossing> flaw) {
         this.source = source;
         this.left = left;
         this.corners = corners;
@@ -41,6 +47,7 @@ final class OutlineTask {
         this.inward = inward;
         this.reversed = reversed;
         this.count = count;
+        this.flaw = flaw;
     }
 
     static OutlineTask of(
@@ -52,8 +59,9 @@ final class OutlineTask {
             throw new IllegalArgumentException(
                     "there must be one corner for each of the " + edges.size() + " edges, got " + corners.size());
         }
-        crossing(outline, tolerance).ifPresent(found -> {
-            throw crossed(found);
+        Optional<Crossing> crossing = crossing(outline, FLAW * tolerance);
+        crossing.filter(each -> cutOff(each, outline) > FLAW * tolerance).ifPresent(each -> {
+            throw crossed(each);
         });
         boolean reverse = outline.isClockwise() == inward;
         OffsetSource source = OffsetSource.of(reverse ? OffsetSense.reversed(edges) : edges, true, tolerance);
@@ -66,7 +74,14 @@ final class OutlineTask {
             kept.add(styles.get(edge));
         }
         return new OutlineTask(
-                source, left, new OffsetCorners(within, kept, false), tolerance, inward, reverse, edges.size());
+                source,
+                left,
+                new OffsetCorners(within, kept, false),
+                tolerance,
+                inward,
+                reverse,
+                edges.size(),
+                crossing);
     }
 
     private static Outline closed(List<Path> edges) {
@@ -98,19 +113,20 @@ final class OutlineTask {
         return inward;
     }
 
-    /** Returns the first crossing of the outline with itself that cuts off more than a flaw. */
-    private static Optional<Crossing> crossing(Outline outline, double tolerance) {
+    /** Returns the crossing of the outline with itself that cuts off most, or else what may be one but is too small to tell. */
+    private static Optional<Crossing> crossing(Outline outline, double flaw) {
         if (!outline.meetsItself()) {
             return Optional.empty();
         }
-        double round = outline.perimeter();
         return outline.selfCrossings().stream()
-                .filter(each -> each.kind() == Crossing.Kind.CROSS)
-                .filter(each -> {
-                    double loop = Math.abs(each.second() - each.first());
-                    return Math.min(loop, round - loop) > FLAW * tolerance;
-                })
-                .findFirst();
+                .filter(each -> each.kind() == Crossing.Kind.CROSS
+                        || (each.kind() == Crossing.Kind.TOUCH && cutOff(each, outline) <= flaw))
+                .max(Comparator.comparingDouble(each -> cutOff(each, outline)));
+    }
+
+    private static double cutOff(Crossing crossing, Outline outline) {
+        double loop = Math.abs(crossing.second() - crossing.first());
+        return Math.min(loop, outline.perimeter() - loop);
     }
 
     private static PatternException crossed(Crossing crossing) {
@@ -212,6 +228,9 @@ final class OutlineTask {
     }
 
     private PatternException refused(int loops) {
+        if (flaw.isPresent()) {
+            return crossed(flaw.orElseThrow());
+        }
         double greatest = Arrays.stream(left).max().orElseThrow();
         String rule = inward
                 ? loops == 0 ? "must leave some of the outline" : "must leave the outline in one piece"
@@ -244,7 +263,22 @@ final class OutlineTask {
                 .flatMap(List::stream)
                 .filter(raw -> raw.edge() == i)
                 .toList();
-        return OffsetCover.of(source.edges().get(i), left[i], beside, tolerance).isNone(tolerance);
+        return OffsetCover.of(source.edges().get(i), left[i], beside, tolerance).isNone(tolerance)
+                && !isPassed(i, loops.stream().map(OutlineTask::path).toList());
+    }
+
+    /** Tells whether a loop runs beside an edge after all, as part of another's prolongation that lies on its own parallel. */
+    private boolean isPassed(int i, List<Path> loops) {
+        Path edge = source.edges().get(i);
+        for (int k = 0; k < MANY_PLACES; k++) {
+            double along = edge.length() * (k + 0.5) / MANY_PLACES;
+            Point parallel = edge.pointAt(along)
+                    .plus(edge.directionAt(along).leftNormal().times(left[i]));
+            if (loops.stream().anyMatch(loop -> loop.nearest(parallel).distance() <= tolerance)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Returns a loop in the sense and with the edges of the outline. */

@@ -8,6 +8,7 @@ import static org.oaktag.measure.Length.mm;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -15,6 +16,7 @@ import org.oaktag.PatternException;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.PathNearest;
 import org.oaktag.geometry.Point;
+import org.oaktag.geometry.Vector;
 import org.oaktag.measure.Percent;
 
 /** Cut lines: invariants, and values that plain geometry gives. */
@@ -326,6 +328,63 @@ class CutLineTest {
                 .hasMessageContaining("allowance of 'slotted.edge-1'")
                 .hasMessageContaining("got 20.0 mm")
                 .hasMessageContaining("use at most 14.9 mm");
+    }
+
+    /** Slots of all sizes with narrow allowances among wide ones, whose mitres meet in front of the mouth of some. */
+    @Test
+    void each_edge_of_a_slot_is_cut_somewhere_at_its_own_allowance_or_the_slot_is_refused() {
+        Random random = new Random(5);
+        int refused = 0;
+        for (int i = 0; i < 970; i++) {
+            double left = 80;
+            double right = left + 4 + 36 * random.nextDouble();
+            double floor = 5 + 60 * random.nextDouble();
+            double slant = 10 * random.nextDouble() - 5;
+            double narrow = 2 + 6 * random.nextDouble();
+            double wide = narrow + 20 * random.nextDouble();
+            Point[] at = {
+                Point.of(0, 0),
+                Point.of(left, 0),
+                Point.of(left + slant, floor),
+                Point.of(right + slant, floor),
+                Point.of(right, 0),
+                Point.of(200, 0),
+                Point.of(200, 300),
+                Point.of(0, 300)
+            };
+            List<Edge> edges = new ArrayList<>();
+            Allowances allowances = Allowances.of("wide", mm(wide));
+            for (int k = 0; k < at.length; k++) {
+                edges.add(Edge.straight(Name.of("edge " + k), at[k], at[(k + 1) % at.length]));
+            }
+            for (int k = 1; k <= 3; k++) {
+                allowances = allowances.with(Name.of("edge " + k), mm(narrow));
+            }
+            try {
+                Path cut = CutLine.of(Piece.of(Name.of("slotted"), edges, GRAIN, Cut.single(), CLOTH), allowances)
+                        .outline()
+                        .path();
+                for (int k = 1; k <= 3; k++) {
+                    assertThat(isSomewhereBeside(edges.get(k).path(), narrow, cut))
+                            .as("slot %s, edge %s", i, k)
+                            .isTrue();
+                }
+            } catch (PatternException none) {
+                refused++;
+            }
+        }
+        assertThat(refused).isBetween(97, 485);
+    }
+
+    private static boolean isSomewhereBeside(Path edge, double width, Path cut) {
+        Vector out = edge.startDirection().leftNormal().times(width);
+        for (int k = 1; k < 400; k++) {
+            Point parallel = edge.pointAt(edge.length() * k / 400).plus(out);
+            if (cut.nearest(parallel).distance() < 0.02) {
+                return true;
+            }
+        }
+        return false;
     }
 
     @Test
