@@ -80,7 +80,7 @@ final class OffsetTrim {
     /**
      * Follows the fragments from end to start. Where the way comes back to a point that it has passed, the loop between is taken out, and
      * the rest goes on from there; a loop that is thinner than the slack is none, and a way of a closed run that leads only to such is gone
-     * back. Of an open run only a loop is left that nothing leads to.
+     * back. Of an open run only a loop is left that nothing leads to but a scrap.
      */
     private List<List<RawCurve>> chained() {
         if (closed) {
@@ -101,8 +101,7 @@ final class OffsetTrim {
                 chain.add(at);
                 Point end = fragments.get(at).end();
                 List<Integer> loop = chain.subList(passed.getOrDefault(end, chain.size()), chain.size());
-                boolean alone = loop.size() == chain.size() && !onRuns.contains(end);
-                if ((closed || alone) && isThick(loop)) {
+                if ((closed || isAlone(loop, chain, onRuns)) && isThick(loop)) {
                     chains.add(curves(loop));
                 }
                 loop.forEach(i -> passed.remove(fragments.get(i).start()));
@@ -115,7 +114,9 @@ final class OffsetTrim {
                 }
             }
             if (!closed && !chain.isEmpty()) {
-                chain.forEach(i -> onRuns.add(fragments.get(i).end()));
+                if (length(chain) > SCRAP * slack) {
+                    chain.forEach(i -> onRuns.add(fragments.get(i).end()));
+                }
                 chains.add(curves(chain));
             }
         }
@@ -166,6 +167,19 @@ final class OffsetTrim {
         }
         Path path = Path.of(curves(loop).stream().map(RawCurve::curve).toList());
         return Math.abs(Area.signed(path)) > slack * path.length();
+    }
+
+    /** Tells whether no more than a scrap of the chain leads to a loop at its end, and no run passes it. */
+    private boolean isAlone(List<Integer> loop, List<Integer> chain, Set<Point> onRuns) {
+        return !loop.isEmpty()
+                && !onRuns.contains(fragments.get(loop.get(0)).start())
+                && length(chain.subList(0, chain.size() - loop.size())) <= SCRAP * slack;
+    }
+
+    private double length(List<Integer> chain) {
+        return chain.stream()
+                .mapToDouble(i -> fragments.get(i).raw().curve().length())
+                .sum();
     }
 
     private List<RawCurve> curves(List<Integer> chain) {
