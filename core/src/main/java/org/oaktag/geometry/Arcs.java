@@ -16,7 +16,9 @@ final class Arcs {
     static List<Curve> of(Point center, Point from, Point to, double angle, double tolerance) {
         Vector arm = from.minus(center);
         double quarters = Math.abs(angle) / (Math.PI / 2);
-        double needed = quarters * Math.pow(QUARTER_ERROR * arm.length() / tolerance, 1.0 / 6);
+        double attainable = Math.ulp(Math.abs(center.x()) + Math.abs(center.y()) + arm.length());
+        double error = Math.max(tolerance, attainable);
+        double needed = quarters * Math.pow(QUARTER_ERROR * arm.length() / error, 1.0 / 6);
         int count = (int) Math.max(1, Math.ceil(Math.max(needed, quarters - 1e-9)));
         double step = angle / count;
         double handle = 4.0 / 3 * Math.tan(step / 4);

@@ -21,7 +21,8 @@ import java.util.List;
  * each, until the tolerance holds. About a cusp of the curve itself the parallel goes round the outside in an arc. A straight stretch gives one exact straight segment.
  *
  * <p><b>Error.</b> The distance from the exact parallel is at most the tolerance: it is measured along 16 normals of each cubic and must
- * stay under 0.87 of the tolerance there. What misses it on less than a thousand-millionth of a stretch is let be. The number of cubics
+ * stay under 0.87 of the tolerance there. What misses it on less than a thousand-millionth of a stretch is let be, and a tolerance
+ * below 256 units in the last place of the coordinates counts as that. The number of cubics
  * grows with the sixth root of 1 / tolerance. The parallel is that of the curve alone: where it folds back at cusps nothing is trimmed.
  *
  * <p><b>Sources.</b> For the parallel and its cusps R. T. Farouki, Pythagorean-Hodograph Curves (2008), whose curves the tests hold it
@@ -30,6 +31,9 @@ import java.util.List;
 public final class OffsetCurve {
     /** Sine of the greatest angle between two tangents of a straight run. */
     private static final double STRAIGHT = 1e-12;
+
+    /** The least error that a fit can reach and tell, in units in the last place of the coordinates. */
+    private static final double ROUNDING = 256;
 
     /** Ends nearer than this share of the tolerance are made to meet. */
     private static final double SNAP = 0.1;
@@ -58,7 +62,8 @@ public final class OffsetCurve {
         return Path.of(curves(curve, left, tolerance));
     }
 
-    static List<Curve> curves(Curve curve, double left, double tolerance) {
+    static List<Curve> curves(Curve curve, double left, double wanted) {
+        double tolerance = Math.max(wanted, attainable(curve, left));
         if (left == 0) {
             return List.of(curve);
         }
@@ -88,6 +93,25 @@ public final class OffsetCurve {
             parallel.addAll(run);
         }
         return parallel;
+    }
+
+    /** Returns what coordinates of this size hold at best, mm. */
+    private static double attainable(Curve curve, double left) {
+        Bounds hull = CurveContacts.hull(curve);
+        double reach = Math.max(
+                Math.max(Math.abs(hull.minX()), Math.abs(hull.maxX())),
+                Math.max(Math.abs(hull.minY()), Math.abs(hull.maxY())));
+        return ROUNDING * Math.ulp(reach + Math.abs(left));
+    }
+
+    /** Returns the tolerance, or the least with which the parallels of all these edges can be fitted and told from what is too near. */
+    static double tolerance(List<Path> edges, double[] distances, double tolerance) {
+        double least = tolerance;
+        for (int i = 0; i < distances.length; i++) {
+            double reach = edges.get(i).tree().reach() + Math.abs(distances[i]);
+            least = Math.max(least, 4 * ROUNDING * Math.ulp(reach));
+        }
+        return least;
     }
 
     private static Line straight(Point start, Point end, Vector direction, double left) {

@@ -70,7 +70,8 @@ public record OffsetRuns(List<Path> runs, List<Stretch> leftOut) {
         return new OffsetRuns(runs, leftOut);
     }
 
-    private static OffsetRuns leftOf(Path path, double left, CornerStyle corner, double tolerance) {
+    private static OffsetRuns leftOf(Path path, double left, CornerStyle corner, double wanted) {
+        double tolerance = OffsetCurve.tolerance(List.of(path), new double[] {left}, wanted);
         List<Path> edges = OffsetSource.of(List.of(path), false, tolerance).edges();
         double[] distances = {left};
         OffsetCorners corners = OffsetCorners.all(corner, 1);

@@ -51,10 +51,11 @@ final class OutlineTask {
     }
 
     static OutlineTask of(
-            List<Path> edges, double[] distances, CornerStyle within, List<CornerStyle> corners, double tolerance) {
-        Plane.positive("tolerance", tolerance);
+            List<Path> edges, double[] distances, CornerStyle within, List<CornerStyle> corners, double wanted) {
+        Plane.positive("tolerance", wanted);
         Outline outline = closed(edges);
         boolean inward = isInward(edges, distances);
+        double tolerance = OffsetCurve.tolerance(edges, distances, wanted);
         if (corners.size() != edges.size()) {
             throw new IllegalArgumentException(
                     "there must be one corner for each of the " + edges.size() + " edges, got " + corners.size());
