@@ -64,6 +64,11 @@ public record Cubic(Point start, Point control1, Point control2, Point end) impl
         return curve instanceof Cubic cubic ? cubic : from((Line) curve);
     }
 
+    /** Returns the quadratic Bézier with this one control point as a cubic: the same curve, raised in degree, exact to rounding. */
+    public static Cubic ofQuadratic(Point start, Point control, Point end) {
+        return new Cubic(start, start.lerp(control, 2.0 / 3), end.lerp(control, 2.0 / 3), end);
+    }
+
     /**
      * Returns the cubic that leaves {@code a} along the handle {@code da} and arrives at {@code b} along {@code db}: both handles
      * point in the direction of travel, so that control1 = a + da and control2 = b - db.

@@ -244,4 +244,14 @@ class CubicTest {
         assertThat(Cubic.between(line.start(), Vector.of(1, 0), line.end(), Vector.of(1, 0)))
                 .isEqualTo(Cubic.from(line));
     }
+
+    /** The parabola y = x² from 0 to 1 has its control point at (1/2, 0). */
+    @Test
+    void a_quadratic_is_raised_to_the_same_curve() {
+        Cubic parabola = Cubic.ofQuadratic(Point.of(0, 0), Point.of(0.5, 0), Point.of(1, 1));
+        for (double t = 0; t <= 1; t += 0.0625) {
+            assertThat(parabola.pointAt(t).distanceTo(Point.of(t, t * t))).isLessThan(1e-15);
+        }
+        assertThat(parabola.length()).isCloseTo(Math.sqrt(5) / 2 + Math.log(2 + Math.sqrt(5)) / 4, within(1e-6));
+    }
 }
