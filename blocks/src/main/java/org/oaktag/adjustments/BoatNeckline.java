@@ -21,8 +21,8 @@ import org.oaktag.geometry.Point;
 import org.oaktag.measure.Length;
 
 /**
- * Draws a boat neckline: wide, shallow and flat across the middle, front and back alike. As the side neck points lie low
- * on the shoulder then, the back is drawn no deeper than the front, and not higher at its centre than it was.
+ * Draws a boat neckline: wide, shallow and flat across the middle, front and back alike. As the side neck points lie
+ * low on the shoulder then, the back is drawn no deeper than the front, and not higher at its centre than it was.
  *
  * <pre>{@code
  * Garment boat = block.adjust(boatNeckline(mm(40), mm(35)));   // 40 mm of shoulder are left

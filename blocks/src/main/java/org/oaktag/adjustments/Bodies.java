@@ -7,8 +7,8 @@ import org.oaktag.measure.Length;
 
 /**
  * Adjustments of the body of a top: its side seams and its length. Those that draw the side seams at another slant, or
- * lengthen the body at a line, may change the armholes: the sleeve stays as it is, and its seams are reported, unless it
- * is asked to follow: {@code boxSideSeams().withSleeve()}.
+ * lengthen the body at a line, may change the armholes: the sleeve stays as it is, and its seams are reported, unless
+ * it is asked to follow: {@code boxSideSeams().withSleeve()}.
  *
  * <pre>{@code
  * block.adjust(straightenSideSeams())

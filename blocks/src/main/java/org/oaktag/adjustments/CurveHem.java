@@ -22,8 +22,8 @@ import org.oaktag.geometry.Path;
 import org.oaktag.measure.Length;
 
 /**
- * Curves the hem as on a shirt tail: the side seams end higher, and the hem swings down from there to the centres, which
- * stay. It leaves the side seam square, so that front and back run on smoothly.
+ * Curves the hem as on a shirt tail: the side seams end higher, and the hem swings down from there to the centres,
+ * which stay. It leaves the side seam square, so that front and back run on smoothly.
  *
  * <pre>{@code
  * Garment curved = block.adjust(curveHem(cm(3)));   // 3 cm higher at the side seams

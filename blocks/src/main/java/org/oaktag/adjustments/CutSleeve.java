@@ -31,9 +31,9 @@ import org.oaktag.geometry.Point;
 import org.oaktag.measure.Length;
 
 /**
- * Cuts the sleeve off: to a share of its length from the top of the cap, but below the underarm, and so much more. The new
- * hem is square to both underarm edges, so that it runs on smoothly round the arm, and lies at that length over the middle
- * of the sleeve.
+ * Cuts the sleeve off: to a share of its length from the top of the cap, but below the underarm, and so much more. The
+ * new hem is square to both underarm edges, so that it runs on smoothly round the arm, and lies at that length over the
+ * middle of the sleeve.
  *
  * <pre>{@code
  * Garment elbow = block.adjust(cutSleeve(cm(30)));
@@ -80,8 +80,8 @@ public record CutSleeve(double share, Length further) implements Step {
     /**
      * {@inheritDoc}
      *
-     * @throws PatternException if the sleeve is split or cuffed already, or the length does not end between the underarm
-     *     points and the hem
+     * @throws PatternException if the sleeve is split or cuffed already, or the length does not end between the
+     *     underarm points and the hem
      */
     @Override
     public Reshaped reshape(Garment garment) {

@@ -31,8 +31,8 @@ import org.oaktag.measure.Length;
  * Lets the shoulder run on past the shoulder point, along its own line or bent towards the arm. The pitch point moves
  * out with it, and the armhole is redrawn. The cap loses the height that the shoulder gains, so that the way from the
  * side neck point to the wrist keeps its length (common practice: 30 mm for 30 mm). Its width stays until the cap is
- * refitted, which the step does itself where the sleeve is asked to follow. Where the cap is too low to lose so much, the
- * sleeve loses the rest at its hem, and the step says so.
+ * refitted, which the step does itself where the sleeve is asked to follow. Where the cap is too low to lose so much,
+ * the sleeve loses the rest at its hem, and the step says so.
  *
  * <pre>{@code
  * Garment dropped = block.adjust(dropShoulder(mm(25)));

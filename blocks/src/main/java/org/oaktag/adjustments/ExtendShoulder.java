@@ -25,9 +25,9 @@ import org.oaktag.measure.Angle;
 import org.oaktag.measure.Length;
 
 /**
- * Lengthens or shortens the shoulder seam along its own line, for a broader or narrower body. The pitch point moves with
- * it, and the armhole is redrawn. Unlike a dropped shoulder it leaves the sleeve as it is, unless it is asked to follow,
- * whose cap has to be refitted where the armhole has another length.
+ * Lengthens or shortens the shoulder seam along its own line, for a broader or narrower body. The pitch point moves
+ * with it, and the armhole is redrawn. Unlike a dropped shoulder it leaves the sleeve as it is, unless it is asked to
+ * follow, whose cap has to be refitted where the armhole has another length.
  *
  * <pre>{@code
  * Garment wide = block.adjust(extendShoulder(mm(12)));

@@ -7,8 +7,8 @@ import org.oaktag.garment.Name;
 import org.oaktag.measure.Length;
 
 /**
- * Steps that finish a top: facings, lining, neckband, interfacing, pockets. Each is fitted to the shell as it is when the
- * step is played; what moves an edge later leaves the seam to it untrue until the step is played again.
+ * Steps that finish a top: facings, lining, neckband, interfacing, pockets. Each is fitted to the shell as it is when
+ * the step is played; what moves an edge later leaves the seam to it untrue until the step is played again.
  *
  * <pre>{@code
  * top.adjust(faceNeckline(cm(6), shell))
@@ -60,7 +60,8 @@ public final class Finishes {
     }
 
     /**
-     * Returns the step that lays a pouch on the centre of the front, its lower edge on the hem, in the cloth of the front.
+     * Returns the step that lays a pouch on the centre of the front, its lower edge on the hem, in the cloth of the
+     * front.
      *
      * @param width how wide the whole pouch is at its lower edge
      * @param height how high it is

@@ -22,10 +22,10 @@ import org.oaktag.measure.Length;
 /**
  * Draws the sleeve cap anew so that it walks round the armhole with an ease. The lower part of each half is the
  * armhole's own underarm curve, a smooth crown joins them, and each half is solved against its own half
- * of the armhole, so that the top lands on the shoulder seam. What is solved is the width, at the height that the cap has
- * or at one that is asked for: a lower cap makes a wider sleeve. Where the height that it has cannot be kept, or leaves the
- * {@linkplain CapBand band} of its kind of sleeve, the cap is raised or lowered to the nearest that does, and the step says
- * so; a height that is asked for is kept or refused, with a caution where it leaves the band.
+ * of the armhole, so that the top lands on the shoulder seam. What is solved is the width, at the height that the cap
+ * has or at one that is asked for: a lower cap makes a wider sleeve. Where the height that it has cannot be kept, or
+ * leaves the {@linkplain CapBand band} of its kind of sleeve, the cap is raised or lowered to the nearest that does,
+ * and the step says so; a height that is asked for is kept or refused, with a caution where it leaves the band.
  *
  * <pre>{@code
  * Garment fitted = block.adjust(lowerArmhole(mm(12))).adjust(fitCapToArmhole(mm(6)));

@@ -20,15 +20,15 @@ import org.oaktag.garment.Note;
 import org.oaktag.measure.Length;
 
 /**
- * Fits a hood to the neckline, that of a raglan too, in the cloth of the front. A hood that is there already, and its lining, is taken off
- * first.
+ * Fits a hood to the neckline, that of a raglan too, in the cloth of the front. A hood that is there already, and its
+ * lining, is taken off first.
  *
  * <pre>{@code
  * Garment hooded = top.adjust(hood(HoodShape.threePanel()).lapped(cm(5)));
  * }</pre>
  *
- * <p>The neck edge of a side panel, and of half the strip where there is one, is half the neckline and half the lap. The
- * strip is as long as the crown of the side panel. Immutable.
+ * <p>The neck edge of a side panel, and of half the strip where there is one, is half the neckline and half the lap.
+ * The strip is as long as the crown of the side panel. Immutable.
  *
  * @param shape what the hood looks like
  * @param lap by how much its two fronts lap over each other at centre front; 0 for edge to edge

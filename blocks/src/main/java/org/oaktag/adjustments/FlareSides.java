@@ -15,8 +15,8 @@ import org.oaktag.measure.Length;
 
 /**
  * Draws the side seams straight from the underarm points to a hem that is wider or narrower: an A-line, or a body that
- * tapers. What counts is where the seam comes down to the level of the hem; its end is raised so that the hem, square to
- * it, does not dip.
+ * tapers. What counts is where the seam comes down to the level of the hem; its end is raised so that the hem, square
+ * to it, does not dip.
  *
  * <pre>{@code
  * Garment flared = block.adjust(flareSideSeams(cm(4)));

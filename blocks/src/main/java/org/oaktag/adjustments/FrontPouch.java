@@ -28,21 +28,22 @@ import org.oaktag.geometry.Vector;
 import org.oaktag.measure.Length;
 
 /**
- * Lays a pouch on the centre of the front, cut on the fold, with a slanted opening at either side, and marks its place on
- * the front. Its lower edge runs as the hem does, so that it can be caught in the seam of a hem band. A pouch that is there
- * already is replaced. Immutable.
+ * Lays a pouch on the centre of the front, cut on the fold, with a slanted opening at either side, and marks its place
+ * on the front. Its lower edge runs as the hem does, so that it can be caught in the seam of a hem band. A pouch that
+ * is there already is replaced. Immutable.
  *
  * <pre>{@code
  * Garment warmHands = top.adjust(frontPouch(cm(32), cm(19)).raisedBy(cm(2)));
  * }</pre>
  *
- * <p>The upper edge is 0.62 of the lower one and the opening ends at 0.45 of the height above it; both shares are our own.
+ * <p>The upper edge is 0.62 of the lower one and the opening ends at 0.45 of the height above it; both shares are our
+ * own.
  *
  * @param width how wide the whole pouch is at its lower edge, 180 to 500 mm
  * @param height how high it is, 120 to 350 mm
  * @param aboveHem how far its lower edge lies above the hem at centre front, 0 to 200 mm
- * @param offSides how far it must stay from the side seams at the hem, 5 to 150 mm: on a narrower front it is made smaller; empty
- *     to have it as large as asked or not at all
+ * @param offSides how far it must stay from the side seams at the hem, 5 to 150 mm: on a narrower front it is made
+ *     smaller; empty to have it as large as asked or not at all
  * @param cloth what it is cut from, or empty for the cloth of the front
  */
 public record FrontPouch(Length width, Length height, Length aboveHem, Optional<Length> offSides, Optional<Cloth> cloth)
@@ -109,8 +110,8 @@ public record FrontPouch(Length width, Length height, Length aboveHem, Optional<
     /**
      * {@inheritDoc}
      *
-     * @throws org.oaktag.PatternException if the pouch does not lie inside the front, or had to be smaller than a pouch may
-     *     be to keep off the sides
+     * @throws org.oaktag.PatternException if the pouch does not lie inside the front, or had to be smaller than a pouch
+     *     may be to keep off the sides
      */
     @Override
     public Reshaped reshape(Garment garment) {
@@ -171,7 +172,9 @@ public record FrontPouch(Length width, Length height, Length aboveHem, Optional<
                                 "half width " + width.times(0.5).text())));
     }
 
-    /** Returns the lower edge: the hem itself, so much higher, from as far from the centre as half the pouch is wide. */
+    /**
+     * Returns the lower edge: the hem itself, so much higher, from as far from the centre as half the pouch is wide.
+     */
     private Path bottom(Piece front) {
         Transform up = Transform.translation(0, -aboveHem.mm());
         Path hem = front.edge(EdgeNames.HEM).path().transformed(up);

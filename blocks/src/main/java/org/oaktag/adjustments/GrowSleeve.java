@@ -29,9 +29,9 @@ import org.oaktag.measure.Angle;
 import org.oaktag.measure.Length;
 
 /**
- * Grows the sleeve on to front and back, so that there is no armhole: a kimono sleeve, or with a deep curve under the arm
- * a batwing. The shoulder seam runs on over the arm; the way from the side neck point to the wrist and the hem of the
- * sleeve keep their lengths. The underarm seams of front and back are equal: where the shoulders differ, the hem is
+ * Grows the sleeve on to front and back, so that there is no armhole: a kimono sleeve, or with a deep curve under the
+ * arm a batwing. The shoulder seam runs on over the arm; the way from the side neck point to the wrist and the hem of
+ * the sleeve keep their lengths. The underarm seams of front and back are equal: where the shoulders differ, the hem is
  * shared out between front and back, and a little slanted, so that they are.
  *
  * <pre>{@code
@@ -94,8 +94,8 @@ public record GrowSleeve(Length below, Angle bend, Optional<Length> gusset) impl
     /**
      * {@inheritDoc}
      *
-     * @throws PatternException if the sleeve is split or cuffed already, the curve does not end on the side seam, or front
-     *     or back would overlap itself
+     * @throws PatternException if the sleeve is split or cuffed already, the curve does not end on the side seam, or
+     *     front or back would overlap itself
      */
     @Override
     public Reshaped reshape(Garment garment) {

@@ -205,8 +205,8 @@ record HoodPieces(HoodPanel panel, NeckOpening opening, HoodShape shape, Length 
     }
 
     /**
-     * Returns the finished measures of a hood. The face is taken between corners, as it is no edge any more once a facing
-     * is cut on to it.
+     * Returns the finished measures of a hood. The face is taken between corners, as it is no edge any more once a
+     * facing is cut on to it.
      */
     List<FinishedMeasure> measures() {
         Quantity face = new Quantity.Distance(

@@ -17,7 +17,9 @@ public final class Hoods {
 
     private Hoods() {}
 
-    /** Returns the step that fits a hood of this shape to the neckline, edge to edge at centre front, without a cord. */
+    /**
+     * Returns the step that fits a hood of this shape to the neckline, edge to edge at centre front, without a cord.
+     */
     public static FitHood hood(HoodShape shape) {
         return new FitHood(shape, Length.ZERO, false);
     }

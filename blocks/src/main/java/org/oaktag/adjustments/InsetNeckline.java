@@ -18,8 +18,8 @@ import org.oaktag.measure.Length;
 
 /**
  * Makes room for a band: the seam line of the neckline moves into front and back, parallel to itself, by the finished
- * width of the band, so that the band's finished edge lies where the neckline was. It meets the shoulder seam at the same
- * distance along it on both, wherever that seam lies.
+ * width of the band, so that the band's finished edge lies where the neckline was. It meets the shoulder seam at the
+ * same distance along it on both, wherever that seam lies.
  *
  * <pre>{@code
  * Garment inset = block.adjust(insetNecklineForBand(mm(20)))   // so that the band ends where the neckline was

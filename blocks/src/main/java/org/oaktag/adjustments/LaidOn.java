@@ -16,8 +16,8 @@ import org.oaktag.geometry.Vector;
 import org.oaktag.measure.Length;
 
 /**
- * Marks on a shell where something is laid on: a placement line, and a drill hole inside each of its corners, so that the
- * part covers it.
+ * Marks on a shell where something is laid on: a placement line, and a drill hole inside each of its corners, so that
+ * the part covers it.
  *
  * @param part what is laid on
  * @param line where its edge comes to lie

@@ -20,8 +20,8 @@ import org.oaktag.geometry.Point;
 import org.oaktag.measure.Length;
 
 /**
- * Moves the hem of the sleeve, or of its lower part, down or up as it is, so that whatever is sewn to it stays true; both
- * underarm edges are redrawn to meet it.
+ * Moves the hem of the sleeve, or of its lower part, down or up as it is, so that whatever is sewn to it stays true;
+ * both underarm edges are redrawn to meet it.
  *
  * <pre>{@code
  * Garment overTheHand = block.adjust(lengthenSleeve(cm(3)));

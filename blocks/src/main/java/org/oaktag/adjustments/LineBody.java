@@ -29,8 +29,8 @@ import org.oaktag.measure.Length;
 
 /**
  * Lines front and back: the shell less the neck facings, if there are any, and a pleat at centre back for ease (common
- * practice). A double notch on both sides of the back's neck seam says how far the pleat reaches: from there on they are
- * sewn flat. A lining that is there already is replaced. Immutable.
+ * practice). A double notch on both sides of the back's neck seam says how far the pleat reaches: from there on they
+ * are sewn flat. A lining that is there already is replaced. Immutable.
  *
  * <pre>{@code
  * Garment lined = top.adjust(faceNeckline(cm(6), shell)).adjust(lineBody(cm(2), lining));

@@ -22,17 +22,17 @@ import org.oaktag.garment.SeamRule;
 import org.oaktag.measure.Length;
 
 /**
- * Draws a gathered cap: each half is so many times as long as its armhole. Below the notches the cap lies on the armhole
- * as before, so that all the gathers lie above them; the sleeve widens towards the cap, and its hem keeps its width.
- * {@link Sleeves#fitCapToArmhole} draws a plain cap again.
+ * Draws a gathered cap: each half is so many times as long as its armhole. Below the notches the cap lies on the
+ * armhole as before, so that all the gathers lie above them; the sleeve widens towards the cap, and its hem keeps its
+ * width. {@link Sleeves#fitCapToArmhole} draws a plain cap again.
  *
  * <pre>{@code
  * Garment puffed = block.adjust(puffCap(1.3));
  * }</pre>
  *
  * @param ratio how many times as long as the armhole the cap is, 1.05 to 3
- * @param height the height that the cap shall have, or empty for the one that it has: a higher cap stands up in a rounder
- *     puff, a wider sleeve falls in folds
+ * @param height the height that the cap shall have, or empty for the one that it has: a higher cap stands up in a
+ *     rounder puff, a wider sleeve falls in folds
  */
 public record PuffCap(double ratio, Optional<Length> height) implements Step {
 

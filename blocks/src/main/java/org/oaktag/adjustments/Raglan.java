@@ -35,10 +35,10 @@ import org.oaktag.garment.SeamSide;
 import org.oaktag.measure.Length;
 
 /**
- * Makes a raglan of body and sleeve: front and back lose their shoulders along a line from the neckline to the underarm curve of
- * the armhole, and the sleeve, now in two with a seam over shoulder and arm, gains them. The raglan seams of body and
- * sleeve are of one length, and so are both edges of the seam over the arm; the way from the side neck point to the wrist
- * keeps its length, and the sleeve its width.
+ * Makes a raglan of body and sleeve: front and back lose their shoulders along a line from the neckline to the underarm
+ * curve of the armhole, and the sleeve, now in two with a seam over shoulder and arm, gains them. The raglan seams of
+ * body and sleeve are of one length, and so are both edges of the seam over the arm; the way from the side neck point
+ * to the wrist keeps its length, and the sleeve its width.
  *
  * <p>A gusset is let in at the lower end of the raglan seams: its upper sides are sewn to the sleeve, its lower ones to
  * the body, where these were sewn to each other.
@@ -91,8 +91,8 @@ public record Raglan(Length onFront, Length onBack, Optional<Length> gusset) imp
     /**
      * {@inheritDoc}
      *
-     * @throws PatternException if a line begins off its neckline, something is sewn to the neckline or the sleeve already,
-     *     the sleeve is split, the cap does not fit the armhole, or the lines cannot be made of one length
+     * @throws PatternException if a line begins off its neckline, something is sewn to the neckline or the sleeve
+     *     already, the sleeve is split, the cap does not fit the armhole, or the lines cannot be made of one length
      */
     @Override
     public Reshaped reshape(Garment garment) {

@@ -17,9 +17,9 @@ import org.oaktag.garment.Note;
 import org.oaktag.measure.Length;
 
 /**
- * Raises or lowers the sleeve cap while each of its halves keeps its length, so that its seams stay as true as they are:
- * a higher cap makes a narrower sleeve, a lower one a wider sleeve. The sleeve keeps its length from the top of the cap
- * to the hem; its underarm edges lose what the cap gains.
+ * Raises or lowers the sleeve cap while each of its halves keeps its length, so that its seams stay as true as they
+ * are: a higher cap makes a narrower sleeve, a lower one a wider sleeve. The sleeve keeps its length from the top of
+ * the cap to the hem; its underarm edges lose what the cap gains.
  *
  * <pre>{@code
  * Garment lower = block.adjust(lowerCap(mm(10)));   // wider, for the arm to be raised

@@ -20,8 +20,8 @@ import org.oaktag.geometry.Point;
 import org.oaktag.measure.Length;
 
 /**
- * Draws the neckline of a front or a back in another style between the points that it has. It arrives at the shoulder as
- * it did, so that the other half of the neckline runs on from it. Steps that widen or lower it later keep the style.
+ * Draws the neckline of a front or a back in another style between the points that it has. It arrives at the shoulder
+ * as it did, so that the other half of the neckline runs on from it. Steps that widen or lower it later keep the style.
  *
  * <pre>{@code
  * Garment pointed = block.adjust(lowerFrontNeckline(mm(60))).adjust(reshapeNeckline(NeckStyle.V));

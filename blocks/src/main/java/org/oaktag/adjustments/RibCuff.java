@@ -37,9 +37,9 @@ import org.oaktag.measure.Length;
 
 /**
  * Gathers the hem of the sleeve, or of its lower part, onto a folded cuff of ribbed knit. A cuff that is there already
- * is replaced. The sleeve gives way: it is cut shorter by what the cuff adds, so that the finished sleeve reaches as far
- * as before, unless the cuff is {@link #addedBelow()}. A sleeve in one piece keeps the length of its hem, and its underarm edges
- * are redrawn; a lower part, which is too short for that, is cut off as wide as it is there. Immutable.
+ * is replaced. The sleeve gives way: it is cut shorter by what the cuff adds, so that the finished sleeve reaches as
+ * far as before, unless the cuff is {@link #addedBelow()}. A sleeve in one piece keeps the length of its hem, and its
+ * underarm edges are redrawn; a lower part, which is too short for that, is cut off as wide as it is there. Immutable.
  *
  * <pre>{@code
  * Garment cuffed = top.adjust(ribCuff(cm(7), rib));
@@ -108,8 +108,8 @@ public record RibCuff(Length depth, Cloth rib, Optional<Length> girth, boolean b
     /**
      * {@inheritDoc}
      *
-     * @throws PatternException if the sleeve's hem is shorter than the cuff or more than five times as long, the girth is
-     *     not given and the wrist was not measured, or the sleeve or its lower part is not deep enough to give way
+     * @throws PatternException if the sleeve's hem is shorter than the cuff or more than five times as long, the girth
+     *     is not given and the wrist was not measured, or the sleeve or its lower part is not deep enough to give way
      */
     @Override
     public Reshaped reshape(Garment garment) {

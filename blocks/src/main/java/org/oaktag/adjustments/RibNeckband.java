@@ -30,8 +30,8 @@ import org.oaktag.geometry.Point;
 import org.oaktag.measure.Length;
 
 /**
- * Sets a folded band of ribbed knit on the neckline, that of a raglan too, cut on the fold at centre front and closed at
- * centre back. A neckband that is there already is replaced. Immutable.
+ * Sets a folded band of ribbed knit on the neckline, that of a raglan too, cut on the fold at centre front and closed
+ * at centre back. A neckband that is there already is replaced. Immutable.
  *
  * <pre>{@code
  * Garment banded = top.adjust(ribNeckband(mm(20), rib));

@@ -30,7 +30,8 @@ import org.oaktag.measure.Length;
  * }</pre>
  *
  * @param hem how long the hem shall be
- * @param flareFrom how far above the hem a bell begins to flare, or empty for a taper or a flare from the underarm points
+ * @param flareFrom how far above the hem a bell begins to flare, or empty for a taper or a flare from the underarm
+ *     points
  */
 public record ShapeSleeveHem(Length hem, Optional<Length> flareFrom) implements Step {
 

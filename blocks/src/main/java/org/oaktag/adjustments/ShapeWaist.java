@@ -23,8 +23,8 @@ import org.oaktag.geometry.Point;
 import org.oaktag.measure.Length;
 
 /**
- * Takes the side seams in at the waist in one smooth curve, so that the waist girth shrinks four times as much. Underarm
- * points and hem stay, and so do the directions in which the seams leave and reach them.
+ * Takes the side seams in at the waist in one smooth curve, so that the waist girth shrinks four times as much.
+ * Underarm points and hem stay, and so do the directions in which the seams leave and reach them.
  *
  * <pre>{@code
  * Garment shaped = block.adjust(shapeWaist(mm(10)));

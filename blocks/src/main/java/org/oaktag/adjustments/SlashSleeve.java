@@ -36,8 +36,8 @@ import org.oaktag.measure.Length;
 
 /**
  * Slashes the sleeve from cap to hem and spreads it, parallel or hinged at one end. What the cap gains is said, and its
- * seams are left for a plain cap to be fitted or a puff to be gathered; hinged at the cap, the cap keeps its length. The
- * sleeve is turned so that both underarm edges hang alike.
+ * seams are left for a plain cap to be fitted or a puff to be gathered; hinged at the cap, the cap keeps its length.
+ * The sleeve is turned so that both underarm edges hang alike.
  *
  * <pre>{@code
  * Garment full = block.adjust(spreadSleeve(mm(30)));            // over its whole length

@@ -30,7 +30,8 @@ final class SleeveFollows {
     }
 
     /**
-     * Fits the cap to what the step made of the armhole, where the sleeve is to follow; else it stays and its seams tell.
+     * Fits the cap to what the step made of the armhole, where the sleeve is to follow; else it stays and its seams
+     * tell.
      *
      * @throws org.oaktag.PatternException if no cap fits it, or the garment has no sleeve
      */

@@ -89,7 +89,8 @@ public final class Sleeves {
     }
 
     /**
-     * Flares the sleeve into a bell with a hem of this length; {@link ShapeSleeveHem#from} begins the flare further down.
+     * Flares the sleeve into a bell with a hem of this length; {@link ShapeSleeveHem#from} begins the flare further
+     * down.
      */
     public static ShapeSleeveHem bellSleeve(Length hem) {
         return new ShapeSleeveHem(hem, Optional.empty());

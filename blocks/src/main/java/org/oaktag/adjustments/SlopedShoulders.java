@@ -21,7 +21,9 @@ import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Vector;
 import org.oaktag.measure.Angle;
 
-/** The shoulders of front and back turned about their side neck points, and the armholes and necklines that meet them. */
+/**
+ * The shoulders of front and back turned about their side neck points, and the armholes and necklines that meet them.
+ */
 final class SlopedShoulders {
 
     /** How little and how much a shoulder may fall. */

@@ -60,7 +60,8 @@ public record SplitBody(Length aboveHem, Cloth below) implements Step {
     /**
      * {@inheritDoc}
      *
-     * @throws org.oaktag.PatternException if the body is split already, or the line does not lie between hem and underarm
+     * @throws org.oaktag.PatternException if the body is split already, or the line does not lie between hem and
+     *     underarm
      */
     @Override
     public Reshaped reshape(Garment garment) {

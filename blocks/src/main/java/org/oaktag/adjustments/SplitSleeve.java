@@ -29,12 +29,11 @@ import org.oaktag.geometry.Point;
 import org.oaktag.measure.Length;
 
 /**
- * Cuts the sleeve in two along a style line that is square to both underarm edges, so that it runs on smoothly round the
- * arm: level on a straight sleeve, hanging a little on a tapered one. The upper part keeps the name of the sleeve and
- * ends in the edge
- * {@code bottom}; the lower part begins with the edge {@code top} and carries the hem. Both new edges are one line, so
- * that they are equal by construction, and are notched off the middle, so that they cannot be joined the wrong way
- * round.
+ * Cuts the sleeve in two along a style line that is square to both underarm edges, so that it runs on smoothly round
+ * the arm: level on a straight sleeve, hanging a little on a tapered one. The upper part keeps the name of the sleeve
+ * and ends in the edge {@code bottom}; the lower part begins with the edge {@code top} and carries the hem. Both new
+ * edges are one line, so that they are equal by construction, and are notched off the middle, so that they cannot be
+ * joined the wrong way round.
  *
  * <pre>{@code
  * Garment coloured = top.adjust(splitSleeve(cm(14), contrast));

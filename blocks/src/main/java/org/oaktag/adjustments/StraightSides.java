@@ -63,8 +63,8 @@ final class StraightSides {
     }
 
     /**
-     * Returns the notes of a step that drew the side seams at another slant: its rule, and by how much the armholes changed
-     * with it, as they stay square to the seams, if that shows.
+     * Returns the notes of a step that drew the side seams at another slant: its rule, and by how much the armholes
+     * changed with it, as they stay square to the seams, if that shows.
      */
     static List<Note> withArmholes(Note rule, Garment before, Garment after, boolean sleeveFollows) {
         Length front = armholeGrowth(before, after, TopNames.FRONT);
@@ -91,8 +91,8 @@ final class StraightSides {
     }
 
     /**
-     * Returns how far from the centre line the side seams may come down: 100 mm at the least, and slanting by 35 degrees at
-     * the most.
+     * Returns how far from the centre line the side seams may come down: 100 mm at the least, and slanting by 35
+     * degrees at the most.
      */
     static Range.Limits reach(Garment garment) {
         Point underarm = underarm(garment, TopNames.FRONT);
@@ -106,8 +106,8 @@ final class StraightSides {
     /**
      * Checks that the front's side seam can be copied to the back.
      *
-     * @throws PatternException if the underarm points do not lie at the same place, or a side seam does not run down to a
-     *     hem
+     * @throws PatternException if the underarm points do not lie at the same place, or a side seam does not run down to
+     *     a hem
      */
     static void checkUnderarms(Garment garment) {
         Point front = underarm(garment, TopNames.FRONT);

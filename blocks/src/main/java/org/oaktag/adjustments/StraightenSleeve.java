@@ -21,9 +21,9 @@ import org.oaktag.geometry.Point;
 import org.oaktag.measure.Length;
 
 /**
- * Draws both underarm edges of the sleeve straight: from the underarm points straight down, the hem extended to meet them,
- * or straight to a hem of a length of one's own, which a cuff can take. They leave the underarm points upright, so that the
- * cap runs on smoothly. What a cuff then has to gather is said.
+ * Draws both underarm edges of the sleeve straight: from the underarm points straight down, the hem extended to meet
+ * them, or straight to a hem of a length of one's own, which a cuff can take. They leave the underarm points upright,
+ * so that the cap runs on smoothly. What a cuff then has to gather is said.
  *
  * <pre>{@code
  * Garment straight = block.adjust(straightenSleeve());

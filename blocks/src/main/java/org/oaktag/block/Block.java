@@ -11,8 +11,8 @@ import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 
 /**
- * A basic block: how a garment of one family is drafted from the measures of a body. Immutable, and equal to another that
- * drafts the same, so that styles can be compared; a record is both.
+ * A basic block: how a garment of one family is drafted from the measures of a body. Immutable, and equal to another
+ * that drafts the same, so that styles can be compared; a record is both.
  *
  * <pre>{@code
  * Block top = KnitTop.BLOCK;
@@ -29,8 +29,8 @@ public interface Block {
     Name name();
 
     /**
-     * Returns the measures that must be taken. Whatever else the draft asks for is derived from these where nobody took it,
-     * as far as the body is grown.
+     * Returns the measures that must be taken. Whatever else the draft asks for is derived from these where nobody took
+     * it, as far as the body is grown.
      */
     Set<BodyMeasure> needs();
 
@@ -44,8 +44,8 @@ public interface Block {
     Garment draft(BodyMeasurements body, Ease ease, Cloth cloth);
 
     /**
-     * Returns which of the measures that must be taken are not among these, in the order of {@link BodyMeasure}: a form can
-     * ask for them all at once, where {@link #draft} names the first.
+     * Returns which of the measures that must be taken are not among these, in the order of {@link BodyMeasure}: a form
+     * can ask for them all at once, where {@link #draft} names the first.
      */
     default List<BodyMeasure> missing(Set<BodyMeasure> taken) {
         return needs().stream()

@@ -4,8 +4,8 @@ import org.oaktag.body.EaseCategory;
 
 /**
  * How far below the armpit the underarm point of a block may lie, in millimetres. It is the one free measure by which a
- * sleeve gets both its width and a cap of a sensible height. The ranges hold for every adult body of a survey at the ease
- * of their category; there is no published source for them. An ease that asks for a depth outside gets it.
+ * sleeve gets both its width and a cap of a sensible height. The ranges hold for every adult body of a survey at the
+ * ease of their category; there is no published source for them. An ease that asks for a depth outside gets it.
  *
  * @param least the shallowest
  * @param asked the depth that the ease asks for, from which the draft departs only where it has to
@@ -30,8 +30,8 @@ record ArmholeDepth(double least, double asked, double most) {
     }
 
     /**
-     * Returns the depths with none over a limit. A depth that is usual for its category gives way; one deeper than any that
-     * is usual was meant, and stays.
+     * Returns the depths with none over a limit. A depth that is usual for its category gives way; one deeper than any
+     * that is usual was meant, and stays.
      */
     ArmholeDepth upTo(double limit) {
         double kept = asked < most && limit >= least ? Math.min(asked, limit) : asked;

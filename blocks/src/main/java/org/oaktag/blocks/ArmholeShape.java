@@ -9,9 +9,9 @@ import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Vector;
 
 /**
- * An armhole of two parts, one hollow from the shoulder to the side. The upper part leaves the shoulder square and comes
- * to the pitch point upright; the lower part goes on from there and arrives square to the side seam. The lower part is
- * always the last curve of the edge.
+ * An armhole of two parts, one hollow from the shoulder to the side. The upper part leaves the shoulder square and
+ * comes to the pitch point upright; the lower part goes on from there and arrives square to the side seam. The lower
+ * part is always the last curve of the edge.
  *
  * <pre>{@code
  * Point pitch = ArmholeShape.pitch(front.path(ARMHOLE));   // where the armhole is upright
@@ -39,8 +39,8 @@ public final class ArmholeShape {
     private static final double BENT_HANDLE = 0.36;
 
     /**
-     * Where run and drop of the lower part are as one to two, the handle on the longer of them is this share of it and that
-     * on the shorter the whole; found by trying them all.
+     * Where run and drop of the lower part are as one to two, the handle on the longer of them is this share of it and
+     * that on the shorter the whole; found by trying them all.
      */
     private static final double LONG_AT_HALF = 0.386;
 
@@ -63,8 +63,8 @@ public final class ArmholeShape {
     }
 
     /**
-     * Returns how far inside the shoulder point the pitch point may lie for the upper part to be one hollow, as a share of
-     * the drop between them.
+     * Returns how far inside the shoulder point the pitch point may lie for the upper part to be one hollow, as a share
+     * of the drop between them.
      */
     static double mostInside(Vector alongShoulder) {
         return alongShoulder.x() <= 0

@@ -22,10 +22,10 @@ import org.oaktag.measure.Length;
  * <p>The neck's half-width is N/5 - 2 mm (common practice); the back neck rises a third of it (a rule of the Japanese
  * block of 2000, from memory), 18 to 25 mm; the shoulders fall by 20 degrees (common practice: 18 to 22).
  *
- * <p>Of half the ease at the bust the back takes 28 %, the front 24 % and the armhole 48 % (common practice: 25 to 30, 15
- * to 25 and 45 to 60). Where the pitch points that follow leave no hollow below the measured shoulder, the shoulder is
- * drawn longer; where they leave more than one hollow can bridge, they move out. The front's lies 8 to 12 mm nearer to
- * the centre than the back's.
+ * <p>Of half the ease at the bust the back takes 28 %, the front 24 % and the armhole 48 % (common practice: 25 to 30,
+ * 15 to 25 and 45 to 60). Where the pitch points that follow leave no hollow below the measured shoulder, the shoulder
+ * is drawn longer; where they leave more than one hollow can bridge, they move out. The front's lies 8 to 12 mm nearer
+ * to the centre than the back's.
  *
  * @param depth how far the underarm point lies below the armpit, in millimetres
  */
@@ -54,7 +54,10 @@ record BodyDraft(
     private static final double FRONT_INSIDE = 8;
     private static final double MOST_FRONT_INSIDE = 12;
 
-    /** How far inside the shoulder point the back's pitch point may lie, as a share of the drop: the front's lies deeper. */
+    /**
+     * How far inside the shoulder point the back's pitch point may lie, as a share of the drop: the front's lies
+     * deeper.
+     */
     private static final double MOST_INSIDE = 0.18;
 
     private static final double LEAST_DEPTH_SHARE = 0.35;
@@ -153,7 +156,10 @@ record BodyDraft(
         return ArmholeShape.draw(shoulder, alongShoulder, pitch(half), underarm, side().startDirection());
     }
 
-    /** Returns the band in which the cap of its sleeve belongs: the farther the shoulder is drawn past the body's, the lower. */
+    /**
+     * Returns the band in which the cap of its sleeve belongs: the farther the shoulder is drawn past the body's, the
+     * lower.
+     */
     CapBand capBand() {
         return CapBand.dropped(shoulderBeyond);
     }

@@ -119,8 +119,8 @@ public enum BodyLine {
     abstract Path side(Piece piece, double level, double by);
 
     /**
-     * Returns the garment lengthened at the line: what lies below moves down, and the curve of armhole or side seam that
-     * crosses it is redrawn with the directions that it had at its ends.
+     * Returns the garment lengthened at the line: what lies below moves down, and the curve of armhole or side seam
+     * that crosses it is redrawn with the directions that it had at its ends.
      *
      * @param by how far, in millimetres; negative to shorten
      * @throws PatternException if the line does not cross the side seam, less than 30 mm would be left of what crosses

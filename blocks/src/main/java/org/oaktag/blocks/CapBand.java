@@ -1,10 +1,10 @@
 package org.oaktag.blocks;
 
 /**
- * How high a sleeve cap is beside the depth of its armhole, by the kind of sleeve: from its underarm line to its top, over
- * the depth from the shoulder points down to the underarm line. The bands are common practice, for knits: 0.58 to 0.75 set
- * in, falling to 0.35 to 0.6 as the shoulder is dropped. A cap below its band is a table top that folds when the arm
- * hangs; one above it binds when the arm is raised. Immutable.
+ * How high a sleeve cap is beside the depth of its armhole, by the kind of sleeve: from its underarm line to its top,
+ * over the depth from the shoulder points down to the underarm line. The bands are common practice, for knits: 0.58 to
+ * 0.75 set in, falling to 0.35 to 0.6 as the shoulder is dropped. A cap below its band is a table top that folds when
+ * the arm hangs; one above it binds when the arm is raised. Immutable.
  *
  * <pre>{@code
  * CapBand band = CapBand.ofSetIn();

@@ -20,11 +20,12 @@ import org.oaktag.measure.Angle;
  * half.widthFor(110, around).getAsDouble();         // = 170.0
  * }</pre>
  *
- * <p>Its lower part is the armhole's own curve from the underarm point up to where that has turned by 45 degrees, so that
- * sleeve and body lie on each other there; from there a crown leaves in the curve's own direction and comes level to the
- * top. A longer copy would stand upright and cost width. The notch lies higher, at a share of the armhole's length that is
- * the same in every size, and as far from the underarm point on the cap as on the armhole, so that no ease lies below it.
- * With the armhole given, the half is known by its width and its height, and its length grows with either. Immutable.
+ * <p>Its lower part is the armhole's own curve from the underarm point up to where that has turned by 45 degrees, so
+ * that sleeve and body lie on each other there; from there a crown leaves in the curve's own direction and comes level
+ * to the top. A longer copy would stand upright and cost width. The notch lies higher, at a share of the armhole's
+ * length that is the same in every size, and as far from the underarm point on the cap as on the armhole, so that no
+ * ease lies below it. With the armhole given, the half is known by its width and its height, and its length grows with
+ * either. Immutable.
  */
 public final class CapHalf {
 
@@ -128,9 +129,9 @@ public final class CapHalf {
     }
 
     /**
-     * Draws a crown from the top to the end of the copied part, which it reaches in the direction in which that goes on. It
-     * leaves the top level and falls all the way: where the end lies so little below the top that the handle there would
-     * reach above it, the handle ends level with the top.
+     * Draws a crown from the top to the end of the copied part, which it reaches in the direction in which that goes
+     * on. It leaves the top level and falls all the way: where the end lies so little below the top that the handle
+     * there would reach above it, the handle ends level with the top.
      */
     static Cubic crown(Point top, Point copyEnd, Vector direction) {
         double chord = top.distanceTo(copyEnd);

@@ -8,7 +8,9 @@ import org.oaktag.body.BodyMeasurements;
 import org.oaktag.garment.Note;
 import org.oaktag.measure.Length;
 
-/** What the draft of a knit top says of itself: the rules it followed, what it did beyond what was asked, its cautions. */
+/**
+ * What the draft of a knit top says of itself: the rules it followed, what it did beyond what was asked, its cautions.
+ */
 final class DraftNotes {
 
     /** A departure smaller than this, in millimetres, is not told. */

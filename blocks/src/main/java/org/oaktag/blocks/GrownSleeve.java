@@ -15,9 +15,9 @@ import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Vector;
 
 /**
- * Half a sleeve grown on to a front or a back. Its upper edge runs on from the shoulder, bent smoothly to the arm; its hem
- * is square to that; its underarm edge leaves the hem square, runs towards the old underarm point and turns into the side
- * seam, in a curve or at a slash for a gusset. Immutable.
+ * Half a sleeve grown on to a front or a back. Its upper edge runs on from the shoulder, bent smoothly to the arm; its
+ * hem is square to that; its underarm edge leaves the hem square, runs towards the old underarm point and turns into
+ * the side seam, in a curve or at a slash for a gusset. Immutable.
  *
  * <pre>{@code
  * GrownSleeve half = new GrownSleeve(front, 500, Math.toRadians(20), 120, Optional.empty());
@@ -55,12 +55,14 @@ public record GrownSleeve(Piece piece, double length, double bend, double below,
     }
 
     /**
-     * Half the hem: how long it is across the arm, and how far its underarm end lies further down the arm than its upper
-     * end; in millimetres.
+     * Half the hem: how long it is across the arm, and how far its underarm end lies further down the arm than its
+     * upper end; in millimetres.
      */
     public record HalfHem(double across, double slant) {}
 
-    /** Returns how far the end of the shoulder lies above the old underarm point, square to the arm; negative as a rule. */
+    /**
+     * Returns how far the end of the shoulder lies above the old underarm point, square to the arm; negative as a rule.
+     */
     public double fromUnderarm() {
         Vector arm = overArm().endDirection();
         Point corner = piece.corner(EdgeNames.SIDE, End.START);

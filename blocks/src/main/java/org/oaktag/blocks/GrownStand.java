@@ -17,10 +17,10 @@ import org.oaktag.measure.Angle;
 
 /**
  * A stand grown on to a neckline, as of a funnel neck. The shoulder seam runs up into it in one curve, whose tangents
- * meet at the side neck point; the stand leans in towards the neck. Its upper edge leaves both centres level and runs on
- * smoothly over the seam, tilted forward so far that the stand is as high at the centre front as at the centre back: the
- * front of a neckline lies lower than its back, and a level edge would cover the mouth. The seam edge of the back is that
- * of the front, carried over, so that both are equal. Immutable.
+ * meet at the side neck point; the stand leans in towards the neck. Its upper edge leaves both centres level and runs
+ * on smoothly over the seam, tilted forward so far that the stand is as high at the centre front as at the centre back:
+ * the front of a neckline lies lower than its back, and a level edge would cover the mouth. The seam edge of the back
+ * is that of the front, carried over, so that both are equal. Immutable.
  *
  * <pre>{@code
  * GrownStand stand = GrownStand.on(front, block.piece(BACK), 60);

@@ -29,8 +29,8 @@ final class HemShape {
     }
 
     /**
-     * Returns how far the middle of an edge lies below its ends, where the edges that meet it on both sides are straight and
-     * it is square to them; negative where these lean inwards and the middle is higher.
+     * Returns how far the middle of an edge lies below its ends, where the edges that meet it on both sides are
+     * straight and it is square to them; negative where these lean inwards and the middle is higher.
      *
      * @param across from the middle to an end, in millimetres
      * @param downSide the direction of the edge that ends there, downwards

@@ -70,8 +70,8 @@ public record HoodPanel(
      * @param halfNeckline front and back neckline of one side together
      * @param backNeckline the back neckline of one side
      * @param lap by how much the two fronts of the hood lap over each other at centre front
-     * @throws PatternException if no well-formed panel has that neck edge, or a height or depth that was given is out of
-     *     its range; the message says what would work
+     * @throws PatternException if no well-formed panel has that neck edge, or a height or depth that was given is out
+     *     of its range; the message says what would work
      */
     public static HoodPanel draw(
             HoodShape shape, Length headGirth, Length halfNeckline, Length backNeckline, Length lap) {
@@ -110,8 +110,8 @@ public record HoodPanel(
 
     /**
      * The crown, in two curves that meet upright at the widest place. The lower handle there is such that both have one
-     * curvature (for a handle h and a far control point that lies c aside it is 2 c / (3 h²)), as far as the fall to the
-     * nape allows.
+     * curvature (for a handle h and a far control point that lies c aside it is 2 c / (3 h²)), as far as the fall to
+     * the nape allows.
      */
     private static Path crown(double depth, double widest, double run, double nape) {
         double fall = nape - widest;

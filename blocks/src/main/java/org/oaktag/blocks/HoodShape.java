@@ -17,8 +17,8 @@ import org.oaktag.measure.Length;
  * <p>What is not given follows from the head and the neckline when the hood is fitted. Immutable.
  *
  * @param stripWidth the whole width of the strip, 30 to 200 mm, or 0 where there is none
- * @param height how high the top of the crown of a side panel lies above the shoulder, or empty for half the tape from side neck
- *     point over the crown to side neck point, and ease, less half the strip
+ * @param height how high the top of the crown of a side panel lies above the shoulder, or empty for half the tape from
+ *     side neck point over the crown to side neck point, and ease, less half the strip
  * @param depth how far a side panel reaches back from the face at its widest, or empty for a share of the head girth
  * @param rise how much higher the neck edge lies at the nape than at the front, 0 to 60 mm; 20 to 50 mm is common
  *     practice

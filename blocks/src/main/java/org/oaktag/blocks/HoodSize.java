@@ -8,13 +8,18 @@ import org.oaktag.measure.Length;
 /** Computes how large the side panel of a hood must be, and refuses what no well-formed panel has. */
 final class HoodSize {
 
-    /** The tape from side neck point over the crown to side neck point, as a share of the head girth: common practice. */
+    /**
+     * The tape from side neck point over the crown to side neck point, as a share of the head girth: common practice.
+     */
     private static final double TAPE_SHARE = 1.15;
 
     /** What half of that tape is given in ease: common practice is 10 to 100 mm. */
     private static final Length HEIGHT_EASE = Length.mm(40);
 
-    /** Without a strip the panels meet in a ridge, which falls away sooner from the middle of the head; our own, by looking. */
+    /**
+     * Without a strip the panels meet in a ridge, which falls away sooner from the middle of the head; our own, by
+     * looking.
+     */
     private static final Length RIDGE_EASE = Length.mm(10);
 
     private static final Length LEAST_HEIGHT = Length.mm(120);
@@ -26,7 +31,9 @@ final class HoodSize {
 
     private static final Length DEPTH_EASE = Length.mm(25);
 
-    /** Where the neckline is so wide that the depth follows from it, the panel still swings in to the nape by so much. */
+    /**
+     * Where the neckline is so wide that the depth follows from it, the panel still swings in to the nape by so much.
+     */
     private static final Length SWING = Length.mm(10);
 
     /** The neck edge is at least this many times as long as it rises, so that it stays a gentle curve. */

@@ -21,9 +21,9 @@ import org.oaktag.measure.Length;
  * A block for knits: front, back and sleeve without darts.
  *
  * <p>The neckline's depth is solved so that the whole neckline equals the neck base girth and its ease. The sleeve's
- * width comes from the upper arm and its ease, and the height of the cap is solved against the armhole; where that height
- * would leave the {@linkplain CapBand band} of its kind of sleeve, the armhole is drawn deeper or less deep, and the draft
- * says by how much. Where no depth helps, the cap keeps to its band and a caution gives the figures.
+ * width comes from the upper arm and its ease, and the height of the cap is solved against the armhole; where that
+ * height would leave the {@linkplain CapBand band} of its kind of sleeve, the armhole is drawn deeper or less deep, and
+ * the draft says by how much. Where no depth helps, the cap keeps to its band and a caution gives the figures.
  *
  * <pre>{@code
  * Garment block = KnitTop.draft(body, TopEase.standard(), Cloth.knit("brushed knit", percent(35)));

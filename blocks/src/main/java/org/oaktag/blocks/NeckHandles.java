@@ -7,9 +7,9 @@ import org.oaktag.geometry.Vector;
 
 /**
  * The handles of a neckline of one curve: level at the centre, and back along the direction in which it arrives at the
- * side neck point. With these a neckline has the greatest least radius that one curve can give it, nearly, at any depth:
- * a shallow one, as of a back, runs level for about half of its width and then goes up in one sweep, a deep one is a
- * hollow. Found by trying all handles; there is no published source. Immutable.
+ * side neck point. With these a neckline has the greatest least radius that one curve can give it, nearly, at any
+ * depth: a shallow one, as of a back, runs level for about half of its width and then goes up in one sweep, a deep one
+ * is a hollow. Found by trying all handles; there is no published source. Immutable.
  *
  * @param level the handle at the centre, in millimetres
  * @param back the handle at the side neck point, in millimetres
@@ -52,8 +52,8 @@ record NeckHandles(double level, double back) {
     }
 
     /**
-     * Returns the handles of a line that runs level and then sweeps up: the one at its end reaches down to the level, where
-     * it meets the line along which it arrives.
+     * Returns the handles of a line that runs level and then sweeps up: the one at its end reaches down to the level,
+     * where it meets the line along which it arrives.
      *
      * @param along the level handle, as a share of the way to where the tangents meet
      */
@@ -103,7 +103,9 @@ record NeckHandles(double level, double back) {
         return was > 0 ? handle * is / was : handle;
     }
 
-    /** Returns where the level through the centre meets the line on which the neckline arrives; empty if not between. */
+    /**
+     * Returns where the level through the centre meets the line on which the neckline arrives; empty if not between.
+     */
     static Optional<Point> corner(Point centre, Point sideNeck, Vector arriving) {
         Vector across = sideNeck.minus(centre);
         if (!(across.y() <= -LEAST_DEPTH) || !(arriving.y() < 0)) {

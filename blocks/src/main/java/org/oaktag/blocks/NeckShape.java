@@ -19,7 +19,9 @@ final class NeckShape {
     /** A neckline less deep than this, in millimetres, has no shape that could be stretched down. */
     private static final double LEAST_DEPTH = 1;
 
-    /** The square of a neckline's depth over its half-width, in millimetres, from which it bends to a radius of 14 mm. */
+    /**
+     * The square of a neckline's depth over its half-width, in millimetres, from which it bends to a radius of 14 mm.
+     */
     private static final double LEAST_DEPTH_SQUARED = 2.8;
 
     private static final double FLAT_LEVEL = 0.7;
@@ -34,7 +36,9 @@ final class NeckShape {
         return round(centre, sideNeck, alongShoulder.leftNormal());
     }
 
-    /** Returns how deep a neckline of a half-width must be to be sewn and banded: to bend to no less than some 14 mm. */
+    /**
+     * Returns how deep a neckline of a half-width must be to be sewn and banded: to bend to no less than some 14 mm.
+     */
     static double leastDepth(double halfWidth) {
         return Math.sqrt(LEAST_DEPTH_SQUARED * halfWidth);
     }
@@ -51,14 +55,14 @@ final class NeckShape {
     }
 
     /**
-     * Draws a neckline between other ends, level at the centre as before, arriving in a direction of its own. Drawn back to
-     * the old ends and the old direction it is the old neckline.
+     * Draws a neckline between other ends, level at the centre as before, arriving in a direction of its own. Drawn
+     * back to the old ends and the old direction it is the old neckline.
      *
-     * <p>One of a single curve keeps its roundness: each handle keeps the share that it had of that of a round neckline.
-     * One of several, a part of which came from the other piece with a seam that was moved, stretches with the corner in
-     * which its end directions meet: the one map of the plane that takes centre, corner and side neck point to the new ones
-     * keeps what bends one way bending that way. Where there is no such corner it stretches across as its width does and
-     * down as its depth does.
+     * <p>One of a single curve keeps its roundness: each handle keeps the share that it had of that of a round
+     * neckline. One of several, a part of which came from the other piece with a seam that was moved, stretches with
+     * the corner in which its end directions meet: the one map of the plane that takes centre, corner and side neck
+     * point to the new ones keeps what bends one way bending that way. Where there is no such corner it stretches
+     * across as its width does and down as its depth does.
      */
     static Path redrawn(Path neckline, Point centre, Point sideNeck, Vector arriving) {
         boolean stays = neckline.start().equals(centre)

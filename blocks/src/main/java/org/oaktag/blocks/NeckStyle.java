@@ -64,8 +64,8 @@ public enum NeckStyle {
     abstract Path draw(Point centre, Point sideNeck, Vector arriving);
 
     /**
-     * Returns the style of a neckline that was drawn in one; any other neckline counts as round. A V or a square one whose
-     * bend went to the other piece when the shoulder seam was moved still counts as such.
+     * Returns the style of a neckline that was drawn in one; any other neckline counts as round. A V or a square one
+     * whose bend went to the other piece when the shoulder seam was moved still counts as such.
      */
     static NeckStyle of(Path neckline) {
         List<Curve> curves = neckline.curves();

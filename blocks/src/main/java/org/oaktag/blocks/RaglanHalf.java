@@ -21,19 +21,20 @@ import org.oaktag.geometry.Vector;
 import org.oaktag.measure.Length;
 
 /**
- * A front or a back whose shoulder is cut off along a line from the neckline to the underarm curve of the armhole, and half
- * a sleeve to which the shoulder is joined.
+ * A front or a back whose shoulder is cut off along a line from the neckline to the underarm curve of the armhole, and
+ * half a sleeve to which the shoulder is joined.
  *
  * <pre>{@code
  * RaglanHalf half = RaglanHalf.front(block.piece(FRONT), block.piece(SLEEVE), mm(40));
  * half.lineLength();   // of the raglan line, from the neckline to the underarm curve
  * }</pre>
  *
- * <p>The line runs smoothly into the armhole where the curve begins that the cap was copied from. The cut-off shoulder is mirrored, as it now lies on the other
- * side of the line, and set with its shoulder point over the middle of the sleeve; it is turned about that point until the
- * sleeve's own line, which leaves the neckline at the angle that it had on the body and runs smoothly into the cap
- * there, is as long as the body's. Below that both edges are the armhole's own curve. The shoulder then runs on over
- * the arm in a curve, and its height is solved so that the way from the side neck point to the hem is as long as asked.
+ * <p>The line runs smoothly into the armhole where the curve begins that the cap was copied from. The cut-off shoulder
+ * is mirrored, as it now lies on the other side of the line, and set with its shoulder point over the middle of the
+ * sleeve; it is turned about that point until the sleeve's own line, which leaves the neckline at the angle that it had
+ * on the body and runs smoothly into the cap there, is as long as the body's. Below that both edges are the armhole's
+ * own curve. The shoulder then runs on over the arm in a curve, and its height is solved so that the way from the side
+ * neck point to the hem is as long as asked.
  *
  * <p>The half sleeve is drawn with the middle of the arm at x = 0 and its underarm to the right. Immutable.
  */
@@ -150,8 +151,8 @@ public final class RaglanHalf {
     }
 
     /**
-     * Parts what body and sleeve are sewn together along, from the neckline to the underarm point: without a gusset at the
-     * underarm curve, with one so far from the underarm point as the gusset's side is long.
+     * Parts what body and sleeve are sewn together along, from the neckline to the underarm point: without a gusset at
+     * the underarm curve, with one so far from the underarm point as the gusset's side is long.
      */
     private static List<Edge> sewn(Path line, Path lower, OptionalDouble gusset, Name atGusset) {
         if (gusset.isEmpty()) {
@@ -169,8 +170,8 @@ public final class RaglanHalf {
      * @param sleeve the sleeve of which it is a half
      * @param reach how long it shall be from the side neck point over the shoulder to the hem
      * @param gusset the side of a gusset that is let in, in millimetres, or empty for none
-     * @throws PatternException if the cap does not lie on the armhole under the arm, or the shoulder cannot be joined so
-     *     that both lines are of one length
+     * @throws PatternException if the cap does not lie on the armhole under the arm, or the shoulder cannot be joined
+     *     so that both lines are of one length
      */
     public Piece sleeve(Name name, Piece sleeve, Length reach, OptionalDouble gusset) {
         double difference = lowerCap.length() - lowerArmhole.length();
@@ -210,7 +211,10 @@ public final class RaglanHalf {
         return Length.mm(line.length());
     }
 
-    /** The shoulder joined to the half sleeve: its neckline, its line, and the edge from the neck over the arm to the hem. */
+    /**
+     * The shoulder joined to the half sleeve: its neckline, its line, and the edge from the neck over the arm to the
+     * hem.
+     */
     private record Joined(Path neckline, Path line, Path overArm) {}
 
     private Joined joined(double level) {

@@ -37,8 +37,8 @@ public final class Redraw {
     private Redraw() {}
 
     /**
-     * Returns the path between other ends. Where it is made of several curves, those in the middle stay as they are, unless
-     * all are parts of one straight line.
+     * Returns the path between other ends. Where it is made of several curves, those in the middle stay as they are,
+     * unless all are parts of one straight line.
      *
      * @param path the path as it is
      * @param start where it shall begin

@@ -17,9 +17,9 @@ import org.oaktag.geometry.Vector;
 import org.oaktag.measure.Length;
 
 /**
- * The strip that a shoulder seam leaves on the other piece when it is moved: cut from one piece along a line parallel to
- * the seam and put to the other, mirrored through the seam as when it is folded open. What the one neckline and the one
- * armhole lose the others gain, curve by curve.
+ * The strip that a shoulder seam leaves on the other piece when it is moved: cut from one piece along a line parallel
+ * to the seam and put to the other, mirrored through the seam as when it is folded open. What the one neckline and the
+ * one armhole lose the others gain, curve by curve.
  *
  * <pre>{@code
  * ShoulderStrip strip = ShoulderStrip.of(block.piece(FRONT), 15);
@@ -115,7 +115,10 @@ public record ShoulderStrip(Piece giver, double width, double alongNeckline, dou
                 EdgeNames.ARMHOLE, deeper));
     }
 
-    /** Returns how far along a path that begins at the shoulder the parallel meets it first; its length if it never does. */
+    /**
+     * Returns how far along a path that begins at the shoulder the parallel meets it first; its length if it never
+     * does.
+     */
     private static double first(Path path, Point on, Vector along) {
         return Crossings.ofLine(path, on, along).stream()
                 .map(Crossing::first)

@@ -37,15 +37,17 @@ public final class SideSeam {
     private SideSeam() {}
 
     /**
-     * Draws the side from the underarm point through the waist to the hip, upright at the hip, so that it changes the way
-     * it bends once at the most: hollow at a waist and swelling over the hip, or the other way round.
+     * Draws the side from the underarm point through the waist to the hip, upright at the hip, so that it changes the
+     * way it bends once at the most: hollow at a waist and swelling over the hip, or the other way round.
      */
     static Path shaped(Point underarm, Point waist, Point hip) {
         Vector atWaist = atWaist(underarm, waist, hip);
         return Path.of(upper(underarm, waist, atWaist), lower(waist, atWaist, hip));
     }
 
-    /** The direction at the waist: upright where it is the narrowest or widest, else on towards the hip, and steeper. */
+    /**
+     * The direction at the waist: upright where it is the narrowest or widest, else on towards the hip, and steeper.
+     */
     private static Vector atWaist(Point underarm, Point waist, Point hip) {
         double on = (hip.x() - waist.x()) / (hip.y() - waist.y());
         boolean goesOn = (waist.x() - underarm.x()) * on > 0;
@@ -95,8 +97,8 @@ public final class SideSeam {
     }
 
     /**
-     * Returns how far from the centre line the side seam comes down to a level, were its hem not raised: where a straight
-     * seam, run on, meets the level, or the lower end of a shaped one.
+     * Returns how far from the centre line the side seam comes down to a level, were its hem not raised: where a
+     * straight seam, run on, meets the level, or the lower end of a shaped one.
      *
      * @param piece a front or a back
      * @param level the level of the unraised hem
@@ -112,7 +114,8 @@ public final class SideSeam {
 
     /**
      * Returns the side seam drawn straight from the underarm point towards a point of the level of the hem. Its end is
-     * raised so that a hem square to it does not dip, and by as much more as the end of the old seam was raised besides.
+     * raised so that a hem square to it does not dip, and by as much more as the end of the old seam was raised
+     * besides.
      *
      * @param piece a front or a back
      * @param reach how far from the centre line the seam shall come down to the level
@@ -154,8 +157,8 @@ public final class SideSeam {
     }
 
     /**
-     * Returns a side seam drawn through a point, parallel there to the line between its ends, which it leaves and reaches
-     * in the directions that it had.
+     * Returns a side seam drawn through a point, parallel there to the line between its ends, which it leaves and
+     * reaches in the directions that it had.
      */
     public static Path through(Path side, Point point) {
         Vector onward = side.end().minus(side.start()).unit();

@@ -44,8 +44,8 @@ public record SleeveCap(Piece sleeve) {
     }
 
     /**
-     * Returns the height of the cap: from its top straight down to the underarm points. Its top is where its halves meet
-     * or, if a shoulder seam was moved and they meet on the slope, the highest point of its crown.
+     * Returns the height of the cap: from its top straight down to the underarm points. Its top is where its halves
+     * meet or, if a shoulder seam was moved and they meet on the slope, the highest point of its crown.
      */
     public Length height() {
         Path front = sleeve.path(EdgeNames.CAP_FRONT);

@@ -51,8 +51,8 @@ public record SleeveEnd(Piece part) {
     }
 
     /**
-     * Returns by how much the lower end can be moved up: 20 mm are left below what it hangs from, or below the last joint
-     * of an underarm edge of several curves, of which only the last is redrawn.
+     * Returns by how much the lower end can be moved up: 20 mm are left below what it hangs from, or below the last
+     * joint of an underarm edge of several curves, of which only the last is redrawn.
      */
     public Length mostShortening() {
         List<Curve> front = part.path(EdgeNames.UNDERARM_FRONT).curves();
@@ -77,8 +77,8 @@ public record SleeveEnd(Piece part) {
     }
 
     /**
-     * Returns the piece cut off this far above its lower end along underarm edges that stay as they are, square to both: as
-     * wide as it is there. Negative to let the underarm edges run on straight.
+     * Returns the piece cut off this far above its lower end along underarm edges that stay as they are, square to
+     * both: as wide as it is there. Negative to let the underarm edges run on straight.
      */
     public Piece cutOff(Length by) {
         Path front = part.path(EdgeNames.UNDERARM_FRONT);
@@ -178,9 +178,9 @@ public record SleeveEnd(Piece part) {
     }
 
     /**
-     * Returns the piece with its lower edge this long, centred under the underarm points and flared: both underarm edges
-     * run on from the underarm points, or from where they are at a height above the hem, and come out straight to the ends
-     * of the edge, which is square to them and as low at its middle as it was.
+     * Returns the piece with its lower edge this long, centred under the underarm points and flared: both underarm
+     * edges run on from the underarm points, or from where they are at a height above the hem, and come out straight to
+     * the ends of the edge, which is square to them and as low at its middle as it was.
      *
      * @param length how long the lower edge shall be; more than the width at which the flare begins
      * @param above how far above the lowest point of the edge the flare begins; empty for the underarm points
@@ -196,9 +196,9 @@ public record SleeveEnd(Piece part) {
     }
 
     /**
-     * Returns the piece with its lower edge this long, centred under the underarm points: both underarm edges leave those
-     * points as they did and come straight to the ends of the edge, which is square to them and whose lowest points are as
-     * low as they were.
+     * Returns the piece with its lower edge this long, centred under the underarm points: both underarm edges leave
+     * those points as they did and come straight to the ends of the edge, which is square to them and whose lowest
+     * points are as low as they were.
      *
      * @throws PatternException if no such edge can be drawn; the message gives the lengths that work
      */
@@ -223,7 +223,10 @@ public record SleeveEnd(Piece part) {
                 .x();
     }
 
-    /** Returns the piece with another lower edge and other underarm edges; notches below stay at their share of the edge. */
+    /**
+     * Returns the piece with another lower edge and other underarm edges; notches below stay at their share of the
+     * edge.
+     */
     public Piece redrawn(Path lower, Path underarmFront, Path underarmBack) {
         Name edge = lowerEdge().name();
         double growth = lower.length() / lowerEdge().path().length();

@@ -12,9 +12,10 @@ import org.oaktag.geometry.Vector;
 import org.oaktag.measure.Length;
 
 /**
- * One half of a sleeve whose underarm edge comes straight to the hem, its front: the edge leaves the place where it begins
- * in the direction that it has there, so that the cap still runs on smoothly across the underarm seam, turns in one bend and
- * comes straight out, or in, to the hem. The hem leaves it square and comes level to the middle. Immutable.
+ * One half of a sleeve whose underarm edge comes straight to the hem, its front: the edge leaves the place where it
+ * begins in the direction that it has there, so that the cap still runs on smoothly across the underarm seam, turns in
+ * one bend and comes straight out, or in, to the hem. The hem leaves it square and comes level to the middle.
+ * Immutable.
  *
  * @param kept the underarm edge above the flare, or empty where it flares from the underarm point
  * @param from where the flare begins

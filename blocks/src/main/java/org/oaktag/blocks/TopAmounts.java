@@ -15,8 +15,8 @@ import org.oaktag.garment.Cloth;
 import org.oaktag.measure.Length;
 
 /**
- * How much larger a knit top is than the body, each amount in its range. Only a very close garment may be smaller than the
- * body, by a tenth of the girth at most, and only in a cloth that stretches so far: {@link #check}. Immutable.
+ * How much larger a knit top is than the body, each amount in its range. Only a very close garment may be smaller than
+ * the body, by a tenth of the girth at most, and only in a cloth that stretches so far: {@link #check}. Immutable.
  *
  * @param bust ease at the bust girth; -170 to 600 mm, and what the category is named by
  * @param waist ease at the waist girth; -170 to 600 mm
@@ -59,7 +59,8 @@ record TopAmounts(
     /**
      * Reads them off an ease; where it says nothing there is none.
      *
-     * @throws PatternException if it speaks of a measure at which a knit top has no ease, or an amount lies outside its range
+     * @throws PatternException if it speaks of a measure at which a knit top has no ease, or an amount lies outside its
+     *     range
      */
     static TopAmounts of(Ease ease) {
         ease.amounts().forEach((measure, amount) -> {

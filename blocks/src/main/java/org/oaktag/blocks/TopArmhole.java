@@ -15,7 +15,9 @@ import org.oaktag.geometry.Vector;
  */
 public final class TopArmhole {
 
-    /** The least run from the pitch point to the underarm point, as a share of the width there: 30 mm on most bodies. */
+    /**
+     * The least run from the pitch point to the underarm point, as a share of the width there: 30 mm on most bodies.
+     */
     private static final double LEAST_RUN = 0.12;
 
     private TopArmhole() {}

@@ -21,9 +21,9 @@ import org.oaktag.geometry.Vector;
  *         block, Map.of(FRONT, SideSeam.straight(block.piece(FRONT)), BACK, SideSeam.straight(block.piece(BACK))));
  * }</pre>
  *
- * <p>Both hems run on smoothly across the side seam. With both centres at one level each hem is square to its side seam;
- * with one lower than the other they slope from the higher to the lower, at the seam one and a half times as steeply as
- * on the whole, as a cut aslant through a tube does nearly (there: pi/2 times).
+ * <p>Both hems run on smoothly across the side seam. With both centres at one level each hem is square to its side
+ * seam; with one lower than the other they slope from the higher to the lower, at the seam one and a half times as
+ * steeply as on the whole, as a cut aslant through a tube does nearly (there: pi/2 times).
  */
 public final class TopBody {
 
@@ -43,8 +43,8 @@ public final class TopBody {
      * redrawn below its pitch point; where one ends so, both hems are.
      *
      * @param sides the side seams by the name of their piece, from the underarm point down
-     * @throws PatternException if a side seam does not run down to the hem, as when a vent is cut, or an armhole that is
-     *     redrawn is not whole
+     * @throws PatternException if a side seam does not run down to the hem, as when a vent is cut, or an armhole that
+     *     is redrawn is not whole
      */
     public static Garment withSides(Garment garment, Map<Name, Path> sides) {
         sides.forEach((name, side) -> {
@@ -65,7 +65,9 @@ public final class TopBody {
         return redrawn(garment, Map.of(), centres);
     }
 
-    /** Returns the level at which an unraised hem of both pieces would lie: midway between the ends of their centres. */
+    /**
+     * Returns the level at which an unraised hem of both pieces would lie: midway between the ends of their centres.
+     */
     public static double hemLevel(Garment garment) {
         return HALVES.stream()
                 .mapToDouble(name -> centreEnd(garment.piece(name)).y())

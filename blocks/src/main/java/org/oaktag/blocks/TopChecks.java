@@ -16,8 +16,9 @@ import org.oaktag.garment.TakenMeasure;
 import org.oaktag.measure.Length;
 
 /**
- * What is asked of the fit of a top at every step: the head through the neckline, waist and hip in the body, the upper arm
- * in the sleeve, the hand through its hem or cuff, and whether the cap is as high as is usual for its kind of sleeve.
+ * What is asked of the fit of a top at every step: the head through the neckline, waist and hip in the body, the upper
+ * arm in the sleeve, the hand through its hem or cuff, and whether the cap is as high as is usual for its kind of
+ * sleeve.
  *
  * <pre>{@code
  * block.checks().contains(TopChecks.neck(TopNames.NECKLINE_GIRTH));   // = true

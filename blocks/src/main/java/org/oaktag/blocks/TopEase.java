@@ -6,8 +6,8 @@ import org.oaktag.body.EaseCategory;
 import org.oaktag.measure.Length;
 
 /**
- * The ease of knit tops: over bust, waist, hip, upper arm and wrist girth, over the neck base girth for the neckline, and over
- * the drop from nape to armpit for the depth of the armhole.
+ * The ease of knit tops: over bust, waist, hip, upper arm and wrist girth, over the neck base girth for the neckline,
+ * and over the drop from nape to armpit for the depth of the armhole.
  *
  * <pre>{@code
  * Ease standard = TopEase.standard();
@@ -15,9 +15,9 @@ import org.oaktag.measure.Length;
  * TopEase.category(standard);                   // = STANDARD
  * }</pre>
  *
- * <p>The amounts of the five categories are common practice: those at the bust lie in the category's band, the rest go with
- * them. Ranges: -170 to 600 mm at bust, waist and hip, -60 to 300 at the upper arm, -30 to 200 at the wrist, -20 to 150 at the
- * neckline, 0 to 200 for the depth; the draft refuses another, and one that cannot be worn in its cloth.
+ * <p>The amounts of the five categories are common practice: those at the bust lie in the category's band, the rest go
+ * with them. Ranges: -170 to 600 mm at bust, waist and hip, -60 to 300 at the upper arm, -30 to 200 at the wrist, -20
+ * to 150 at the neckline, 0 to 200 for the depth; the draft refuses another, and one that cannot be worn in its cloth.
  */
 public final class TopEase {
 

@@ -33,8 +33,8 @@ public final class TopNeckline {
     private TopNeckline() {}
 
     /**
-     * Returns how deep below its side neck point a neckline of this half-width must lie at the centre, in millimetres, to
-     * bend to a radius of no less than some 14 mm: below that no allowance and no band lies flat round it.
+     * Returns how deep below its side neck point a neckline of this half-width must lie at the centre, in millimetres,
+     * to bend to a radius of no less than some 14 mm: below that no allowance and no band lies flat round it.
      */
     public static double leastDepth(double halfWidth) {
         return NeckShape.leastDepth(halfWidth);
@@ -98,9 +98,9 @@ public final class TopNeckline {
     }
 
     /**
-     * Returns front and back with their necklines moved in parallel to themselves, within 0.01 mm. Each is taken over the
-     * centre to its mirror image and over the shoulder seam on to the neckline of the other, moved, and cut off at the
-     * centre and at the shoulder seam, at the same distance along it on both.
+     * Returns front and back with their necklines moved in parallel to themselves, within 0.01 mm. Each is taken over
+     * the centre to its mirror image and over the shoulder seam on to the neckline of the other, moved, and cut off at
+     * the centre and at the shoulder seam, at the same distance along it on both.
      *
      * @param by how far into the pieces, in millimetres
      * @throws PatternException if neckline and shoulder do not meet, or a moved neckline does not reach the shoulder
@@ -142,7 +142,10 @@ public final class TopNeckline {
         return inner.sub(0, cut(piece, inner, shoulder));
     }
 
-    /** Returns the neckline of the other piece as it runs on where the shoulders are sewn, so long; straight on where it ends. */
+    /**
+     * Returns the neckline of the other piece as it runs on where the shoulders are sewn, so long; straight on where it
+     * ends.
+     */
     private static Path beyondShoulder(Piece piece, Piece other, double reach) {
         Point sideNeck = piece.path(EdgeNames.NECKLINE).end();
         Vector along = piece.path(EdgeNames.SHOULDER).startDirection();

@@ -10,7 +10,9 @@ import org.oaktag.garment.Garment;
 import org.oaktag.garment.Moved;
 import org.oaktag.garment.Name;
 
-/** Finds in a garment's history the step that made a piece what it is, told as {@code "'unfold the front' (step 3)"}. */
+/**
+ * Finds in a garment's history the step that made a piece what it is, told as {@code "'unfold the front' (step 3)"}.
+ */
 record TopOrigin(List<Change> history) {
 
     static TopOrigin of(Garment garment) {

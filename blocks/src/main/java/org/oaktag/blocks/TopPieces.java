@@ -21,16 +21,16 @@ import org.oaktag.measure.Length;
 
 /**
  * The pieces of a top as its steps expect them: front and back with their edges clockwise from neckline to centre, the
- * sleeve with its own from the back of the cap round to the underarm, and those edges that a step works on one right after
- * the other.
+ * sleeve with its own from the back of the cap round to the underarm, and those edges that a step works on one right
+ * after the other.
  *
  * <pre>{@code
  * Piece front = TopPieces.half(block, FRONT, NECKLINE, SHOULDER);   // refused unless the two edges follow each other
  * }</pre>
  *
- * <p>A general step may make any piece into something else: whole, turned over, parted, joined to another. A step of tops
- * that would then move half of it, or the wrong way, is refused here, and told which step of the history it has to come
- * before.
+ * <p>A general step may make any piece into something else: whole, turned over, parted, joined to another. A step of
+ * tops that would then move half of it, or the wrong way, is refused here, and told which step of the history it has to
+ * come before.
  */
 public final class TopPieces {
 
@@ -78,8 +78,8 @@ public final class TopPieces {
     }
 
     /**
-     * Returns the front or the back as its half, its armhole whole: from the shoulder to its pitch point, and from there in
-     * one curve to the side.
+     * Returns the front or the back as its half, its armhole whole: from the shoulder to its pitch point, and from
+     * there in one curve to the side.
      *
      * @throws PatternException as {@link #half}, and where the armhole runs otherwise
      */
@@ -103,16 +103,16 @@ public final class TopPieces {
      * Returns the sleeve or the lower part of a split one.
      *
      * @param run the edges that are needed, one right after the other clockwise
-     * @throws PatternException if it is not there, turned over, or lacks one of the edges or has another between them; the
-     *     message names the step to come before, where the history tells it
+     * @throws PatternException if it is not there, turned over, or lacks one of the edges or has another between them;
+     *     the message names the step to come before, where the history tells it
      */
     public static Piece sleeve(Garment garment, Name name, Name... run) {
         return checked(garment, name, ROUND_THE_SLEEVE, run);
     }
 
     /**
-     * Returns the sleeve with its cap between both underarm edges, and one edge between them below, be it the hem or, where
-     * the sleeve is split, the style line.
+     * Returns the sleeve with its cap between both underarm edges, and one edge between them below, be it the hem or,
+     * where the sleeve is split, the style line.
      *
      * @throws PatternException as {@link #sleeve}
      */

@@ -60,8 +60,9 @@ public final class BodyBuilder {
 
     /**
      * Says that a measure is meant as it is, so that {@link #build()} does not ask about it: a value that lies far from
-     * what the others lead to expect, or a measure that was not taken and is to be derived all the same. Changes nothing
-     * where there is no {@link Doubt}, and a value out of its {@link PlausibleRange} is refused whatever is confirmed.
+     * what the others lead to expect, or a measure that was not taken and is to be derived all the same. Changes
+     * nothing where there is no {@link Doubt}, and a value out of its {@link PlausibleRange} is refused whatever is
+     * confirmed.
      *
      * <pre>{@code
      * BodyBuilder narrow = mira.toBuilder().waistGirth(cm(50));
@@ -155,12 +156,13 @@ public final class BodyBuilder {
     }
 
     /**
-     * Checks every measure and derives those of a grown body that were not given, as far as what they are derived from was.
+     * Checks every measure and derives those of a grown body that were not given, as far as what they are derived from
+     * was.
      *
      * @throws PatternException if the name, the figure or every measure is missing; if a measure lies outside its
-     *     {@link PlausibleRange}; if the age does not go with the figure; if a derived measure is no measure of a body; or
-     *     if there are {@link #doubts()}: the message names each, what it is, what was expected and why, the slip that
-     *     explains it where there is one, and what to confirm
+     *     {@link PlausibleRange}; if the age does not go with the figure; if a derived measure is no measure of a body;
+     * or if there are {@link #doubts()}: the message names each, what it is, what was expected and why, the slip that
+     * explains it where there is one, and what to confirm
      */
     public BodyMeasurements build() {
         BodyMeasurements body = gathered();
@@ -172,8 +174,8 @@ public final class BodyBuilder {
     }
 
     /**
-     * Returns what {@link #build()} would ask about, in the order of {@link BodyMeasure}: a service shows each to whoever
-     * typed it, and lets them mend or {@linkplain #confirmed confirm} it.
+     * Returns what {@link #build()} would ask about, in the order of {@link BodyMeasure}: a service shows each to
+     * whoever typed it, and lets them mend or {@linkplain #confirmed confirm} it.
      *
      * @throws PatternException as {@link #build()}, doubts apart
      */

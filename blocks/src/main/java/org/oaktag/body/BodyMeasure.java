@@ -15,8 +15,8 @@ import org.oaktag.garment.Name;
  * }</pre>
  *
  * <p>Two measures have no term there and carry words made from its own: {@link #NAPE_TO_ARMPIT} and
- * {@link #HAND_GIRTH_WITH_THUMB}. From {@link #BUST_GIRTH} and {@link #HEIGHT} every other measure of a grown body can be
- * derived, though never as well as a tape does it.
+ * {@link #HAND_GIRTH_WITH_THUMB}. From {@link #BUST_GIRTH} and {@link #HEIGHT} every other measure of a grown body can
+ * be derived, though never as well as a tape does it.
  */
 public enum BodyMeasure {
     /** Round the fullest part of the chest. */
@@ -50,8 +50,8 @@ public enum BodyMeasure {
     /** From the waist down to the seat. */
     WAIST_TO_HIP("waist to hip", "vertical drop from the natural waist to the fullest part of the seat"),
     /**
-     * How far the armpit lies below the back neck point. The standard's scye depth is taken down the back to a rule held
-     * under the arm, and is longer.
+     * How far the armpit lies below the back neck point. The standard's scye depth is taken down the back to a rule
+     * held under the arm, and is longer.
      */
     NAPE_TO_ARMPIT("nape to armpit", "vertical drop from the back neck point to the armpit"),
     /** Down the arm from the shoulder point to the wrist. */
@@ -97,8 +97,8 @@ public enum BodyMeasure {
     }
 
     /**
-     * Returns the measures from which a rule derives this one for a grown body that has them all; empty where no rule does,
-     * as for bust girth and height, which must be taken where they are needed. For a child nothing is derived.
+     * Returns the measures from which a rule derives this one for a grown body that has them all; empty where no rule
+     * does, as for bust girth and height, which must be taken where they are needed. For a child nothing is derived.
      */
     public Set<BodyMeasure> derivedFrom() {
         return Derivations.rule(this, Figure.WOMAN)

@@ -24,8 +24,9 @@ import org.oaktag.measure.Length;
  * body.armLength();       // 562.3 mm, and derived() says so and how
  * }</pre>
  *
- * <p>A body has the measures that were taken, and a grown one all that can be derived from them: every measure where bust girth
- * and height are among those. No rule derives a child's. A garment needs only what its block asks for. Immutable and safe to share between threads.
+ * <p>A body has the measures that were taken, and a grown one all that can be derived from them: every measure where
+ * bust girth and height are among those. No rule derives a child's. A garment needs only what its block asks for.
+ * Immutable and safe to share between threads.
  */
 public final class BodyMeasurements {
 
@@ -122,7 +123,8 @@ public final class BodyMeasurements {
     /**
      * Returns a measure, taken or derived.
      *
-     * @throws PatternException if it was not taken, and no rule derives it from what was; the message says from what one would
+     * @throws PatternException if it was not taken, and no rule derives it from what was; the message says from what
+     *     one would
      */
     public Length measure(BodyMeasure wanted) {
         return find(wanted)
@@ -162,8 +164,9 @@ public final class BodyMeasurements {
     }
 
     /**
-     * Returns what was asked about when the body was built, in the order of {@link BodyMeasure}, and confirmed: measures
-     * that are far from what the others lead to expect, and a derived hip of a large bust. Empty for most bodies.
+     * Returns what was asked about when the body was built, in the order of {@link BodyMeasure}, and confirmed:
+     * measures that are far from what the others lead to expect, and a derived hip of a large bust. Empty for most
+     * bodies.
      */
     public List<Doubt> confirmed() {
         return doubts;
@@ -186,8 +189,8 @@ public final class BodyMeasurements {
     }
 
     /**
-     * Returns a builder filled with what was taken and confirmed, so that one measure can be changed and the rest derived
-     * anew.
+     * Returns a builder filled with what was taken and confirmed, so that one measure can be changed and the rest
+     * derived anew.
      */
     public BodyBuilder toBuilder() {
         BodyBuilder builder = builder().name(name).figure(figure);

@@ -5,15 +5,15 @@ import java.util.Optional;
 import org.oaktag.body.DerivationRule.Term;
 
 /**
- * The rules that derive what was not taken, and that say what a measure that was taken is expected to be: straight lines
- * through the bodies of a survey.
+ * The rules that derive what was not taken, and that say what a measure that was taken is expected to be: straight
+ * lines through the bodies of a survey.
  *
  * <p>Each is the least-squares regression that follows from the means, standard deviations and correlations of the 2012
  * US Army survey (Gordon et al., NATICK/TR-15/007), the women and the men apart. For a measure y and predictors x with
- * covariances S, the coefficients are S<sub>xx</sub><sup>-1</sup> S<sub>xy</sub>, and what is left over has the variance
- * S<sub>yy</sub> - S<sub>yx</sub> S<sub>xx</sub><sup>-1</sup> S<sub>xy</sub>. A larger body varies more: above the mean
- * body of the survey the spread grows in proportion with the measure, which the tables do not print but the single
- * bodies of the survey show.
+ * covariances S, the coefficients are S<sub>xx</sub><sup>-1</sup> S<sub>xy</sub>, and what is left over has the
+ * variance S<sub>yy</sub> - S<sub>yx</sub> S<sub>xx</sub><sup>-1</sup> S<sub>xy</sub>. A larger body varies more: above
+ * the mean body of the survey the spread grows in proportion with the measure, which the tables do not print but the
+ * single bodies of the survey show.
  *
  * <p>What the survey took is not always what the trade takes. Its waist is at the navel, and the trade's is the natural
  * waist, which only the 1988 survey measured beside it (Gordon et al., NATICK/TR-89/044): girths of 725.5 (standard
@@ -23,13 +23,13 @@ import org.oaktag.body.DerivationRule.Term;
  * to them and are moved to these means. The tenth rib of the 2012 survey, above which the natural waist lies 12 mm in
  * women and 6 mm in men of 1988, puts the waist 17 mm higher above the seat in women and 1 mm lower in men.
  *
- * <p>The upper arm is flexed, which errs on the side of room. The across back is interscye II, the arm length the sleeve
- * outseam.
+ * <p>The upper arm is flexed, which errs on the side of room. The across back is interscye II, the arm length the
+ * sleeve outseam.
  *
- * <p>The bodies are soldiers', whose girths their service limits. Above a bust of {@value #SERVICE_BUST_MM} mm a woman's
- * waist and hip therefore grow as in the size tables for everybody: the waist 1.048 mm for each mm of bust (ASTM
- * D5585-11, misses, sizes 2 to 20), the hip 50 mm for 60 mm (EN 13402-3 above a bust of 104 cm, from memory). A man's
- * grow in the survey nearly as they do there. Whoever has a bust above it is asked for their hip.
+ * <p>The bodies are soldiers', whose girths their service limits. Above a bust of {@value #SERVICE_BUST_MM} mm a
+ * woman's waist and hip therefore grow as in the size tables for everybody: the waist 1.048 mm for each mm of bust
+ * (ASTM D5585-11, misses, sizes 2 to 20), the hip 50 mm for 60 mm (EN 13402-3 above a bust of 104 cm, from memory). A
+ * man's grow in the survey nearly as they do there. Whoever has a bust above it is asked for their hip.
  *
  * <p>No such survey of children is at hand, so nothing is derived for a child.
  */
@@ -59,8 +59,8 @@ final class Derivations {
     }
 
     /**
-     * Returns what the height alone leads to expect of a grown body's bust girth. It is much too loose to derive one, but
-     * a girth far below it is a slip.
+     * Returns what the height alone leads to expect of a grown body's bust girth. It is much too loose to derive one,
+     * but a girth far below it is a slip.
      */
     static Optional<DerivationRule> bustFromHeight(Figure figure) {
         return switch (figure) {

@@ -34,8 +34,8 @@ public record Doubt(BodyMeasure measure, Optional<Length> taken, Derived expecte
     }
 
     /**
-     * Returns the values that would be taken without a question. A bust girth has none too large: a body can be stout and
-     * no taller than another.
+     * Returns the values that would be taken without a question. A bust girth has none too large: a body can be stout
+     * and no taller than another.
      */
     public PlausibleRange unasked() {
         Length most = expected.spread().times(SPREADS);

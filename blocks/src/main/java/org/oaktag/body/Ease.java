@@ -7,8 +7,8 @@ import java.util.TreeMap;
 import org.oaktag.measure.Length;
 
 /**
- * How much larger a garment is than the body, measure by measure. Where an ease says nothing there is none. What is usual,
- * and at which measures, is for each family of blocks to say.
+ * How much larger a garment is than the body, measure by measure. Where an ease says nothing there is none. What is
+ * usual, and at which measures, is for each family of blocks to say.
  *
  * <pre>{@code
  * Ease overShirts = TopEase.of(EaseCategory.LOOSE).with(BodyMeasure.WRIST_GIRTH, mm(40));

@@ -12,7 +12,9 @@ import org.oaktag.measure.Length;
  * }</pre>
  */
 public enum EaseCategory {
-    /** On the body, or less than the body in a cloth that stretches: from a tenth of the girth below it up to nothing. */
+    /**
+     * On the body, or less than the body in a cloth that stretches: from a tenth of the girth below it up to nothing.
+     */
     VERY_CLOSE("very close", -170, 0),
     /** 25 to 50 mm. */
     CLOSE("close", 25, 50),
@@ -49,8 +51,8 @@ public enum EaseCategory {
     }
 
     /**
-     * Returns the category of an ease at the bust: the closest whose upper end it does not pass. Between nothing and 25 mm
-     * it is close.
+     * Returns the category of an ease at the bust: the closest whose upper end it does not pass. Between nothing and 25
+     * mm it is close.
      */
     public static EaseCategory of(Length bustEase) {
         for (EaseCategory category : values()) {

@@ -52,8 +52,8 @@ public enum LengthUnit {
     }
 
     /**
-     * Returns a length in this unit as a maker types it into a table: {@code "94.0 cm"}, to a tenth, inches to a hundredth.
-     * What is read off a tape is told by {@link Length#text()} and {@link Length#textInInches()}.
+     * Returns a length in this unit as a maker types it into a table: {@code "94.0 cm"}, to a tenth, inches to a
+     * hundredth. What is read off a tape is told by {@link Length#text()} and {@link Length#textInInches()}.
      */
     public String text(Length length) {
         String format = this == INCH ? "%.2f %s" : "%.1f %s";

@@ -22,9 +22,9 @@ import org.oaktag.measure.Length;
  * measures of the body, such as half a girth, is a {@link Doubt}.
  *
  * <p>Where the survey's tables print no extremes, four standard deviations about the means stand in: the drop from nape
- * to armpit (cervicale height less axilla height) and from waist to hip (waist height less buttock height). Its waist is
- * at the navel; both lengths to the waist are moved to the natural waist as the rules that derive them are. The hand with
- * its thumb is {@value Derivations#THUMBED_HAND_IN_WRISTS} times the wrist. Immutable.
+ * to armpit (cervicale height less axilla height) and from waist to hip (waist height less buttock height). Its waist
+ * is at the navel; both lengths to the waist are moved to the natural waist as the rules that derive them are. The hand
+ * with its thumb is {@value Derivations#THUMBED_HAND_IN_WRISTS} times the wrist. Immutable.
  *
  * @param least the least that is accepted
  * @param greatest the greatest that is accepted

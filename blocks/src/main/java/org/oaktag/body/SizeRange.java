@@ -9,8 +9,8 @@ import org.oaktag.PatternException;
 import org.oaktag.measure.Length;
 
 /**
- * The steps by which a standard goes from size to size, and the bodies that lie on them: a table over which a recipe can
- * be graded. Immutable.
+ * The steps by which a standard goes from size to size, and the bodies that lie on them: a table over which a recipe
+ * can be graded. Immutable.
  *
  * <pre>{@code
  * SizeRange.GB_T_1335.around(body, 2, 3);     // two sizes below the body, itself, three above
@@ -36,12 +36,12 @@ public record SizeRange(String standard, Length heightStep, Length bustStep) {
     /**
      * Returns the body that lies so many sizes above another, or below for a negative count.
      *
-     * <p>Height and bust girth move by the standard's steps. Every other measure moves by what the rule that would derive
-     * it makes of them, so that what is particular about the body stays: a neck 5 mm wider than the rule expects is so in
-     * every size.
+     * <p>Height and bust girth move by the standard's steps. Every other measure moves by what the rule that would
+     * derive it makes of them, so that what is particular about the body stays: a neck 5 mm wider than the rule expects
+     * is so in every size.
      *
-     * @throws PatternException if the body is a child's, for which there are no rules, if its bust girth or height was not
-     *     taken, or if the size is no plausible body
+     * @throws PatternException if the body is a child's, for which there are no rules, if its bust girth or height was
+     *     not taken, or if the size is no plausible body
      */
     public BodyMeasurements step(BodyMeasurements body, int sizes) {
         if (body.isChild()) {

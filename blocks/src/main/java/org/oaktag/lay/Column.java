@@ -2,7 +2,9 @@ package org.oaktag.lay;
 
 import java.util.Arrays;
 
-/** What lies in the way of one part in one column: where along it the part can be put, and what it would overlap there. */
+/**
+ * What lies in the way of one part in one column: where along it the part can be put, and what it would overlap there.
+ */
 final class Column {
 
     private final Nesting nesting;
@@ -46,8 +48,8 @@ final class Column {
     }
 
     /**
-     * Returns the places where the overlap can be least, those beyond the end left out: it falls and rises between the ends
-     * of forbidden intervals only.
+     * Returns the places where the overlap can be least, those beyond the end left out: it falls and rises between the
+     * ends of forbidden intervals only.
      */
     double[] places(double end) {
         places[0] = 0;

@@ -38,7 +38,9 @@ public record Effort(int tries) {
         return new Effort(tries);
     }
 
-    /** Returns an effort that takes one to two seconds for the pieces of a garment with a nap, and four to six without. */
+    /**
+     * Returns an effort that takes one to two seconds for the pieces of a garment with a nap, and four to six without.
+     */
     public static Effort standard() {
         return new Effort(STANDARD);
     }

@@ -40,21 +40,21 @@ public record Lay(Cloth cloth, Spread spread, List<LaidPiece> pieces) {
     /**
      * Lays everything that the list has of a cloth.
      *
-     * <p>No two pieces come nearer to each other than the gap, none lies over the edge of the cloth, and every grainline
-     * runs along it, top up where the cloth has a nap. Half pieces lie on the fold, or are opened out on a single layer;
-     * of a mirrored pair both are cut at once where there are two layers. On folded cloth a piece that has no mirror is
-     * cut from the upper layer alone, and what lies below it is not used.
+     * <p>No two pieces come nearer to each other than the gap, none lies over the edge of the cloth, and every
+     * grainline runs along it, top up where the cloth has a nap. Half pieces lie on the fold, or are opened out on a
+     * single layer; of a mirrored pair both are cut at once where there are two layers. On folded cloth a piece that
+     * has no mirror is cut from the upper layer alone, and what lies below it is not used.
      *
-     * @throws PatternException if the list has nothing of the cloth, a piece is wider than the cloth, a half piece cannot
-     *     lie on the fold because its fold does not run with the grain, or an allowance does not fit its piece
+     * @throws PatternException if the list has nothing of the cloth, a piece is wider than the cloth, a half piece
+     *     cannot lie on the fold because its fold does not run with the grain, or an allowance does not fit its piece
      */
     public static Lay of(CutList list, Cloth cloth, Allowances allowances, Spread spread, Effort effort) {
         return of(list, cloth, owner -> allowances, spread, effort);
     }
 
     /**
-     * Lays everything that the list has of a cloth, as {@link #of(CutList, Cloth, Allowances, Spread, Effort)} does, where its
-     * garments are not cut with the same allowances.
+     * Lays everything that the list has of a cloth, as {@link #of(CutList, Cloth, Allowances, Spread, Effort)} does,
+     * where its garments are not cut with the same allowances.
      *
      * @param allowances returns the allowances of each owner's garment
      * @throws PatternException if the lay cannot be made
@@ -93,7 +93,10 @@ public record Lay(Cloth cloth, Spread spread, List<LaidPiece> pieces) {
         return spread.toBuy(length());
     }
 
-    /** Returns how much of the cloth to buy in metres, to the centimetre at or next above, so that it is never too short. */
+    /**
+     * Returns how much of the cloth to buy in metres, to the centimetre at or next above, so that it is never too
+     * short.
+     */
     public String lengthToBuyText() {
         return String.format(Locale.ROOT, "%.2f m", Math.ceil(lengthToBuy().mm() / 10 - 1e-9) / 100);
     }
@@ -110,9 +113,9 @@ public record Lay(Cloth cloth, Spread spread, List<LaidPiece> pieces) {
     }
 
     /**
-     * Returns a length below which no lay of these pieces can come: the longest piece, or what their areas take of the width.
-     * Every piece takes half the gap all round with it, and grown so none has less than a disc of its own area would (the
-     * Brunn-Minkowski inequality).
+     * Returns a length below which no lay of these pieces can come: the longest piece, or what their areas take of the
+     * width. Every piece takes half the gap all round with it, and grown so none has less than a disc of its own area
+     * would (the Brunn-Minkowski inequality).
      */
     public Length lowerBound() {
         double gap = spread.gap().mm();

@@ -3,18 +3,19 @@ package org.oaktag.lay;
 import java.util.stream.IntStream;
 
 /**
- * Lays the parts on {@link Shelves} and by {@link Packing}, the greatest first, and then makes the best of these shorter by
- * force: it takes a little of the cloth away, pushes everything into what is left, and lets a {@link Separation} move the parts
- * apart. Where that fails, parts that do not look alike change places and it is tried again; where that fails several times,
- * less is taken away; where nothing can be taken away any more, it begins anew with a layout packed in an order drawn by lot,
- * pushed into less than the best one takes.
+ * Lays the parts on {@link Shelves} and by {@link Packing}, the greatest first, and then makes the best of these
+ * shorter by force: it takes a little of the cloth away, pushes everything into what is left, and lets a {@link
+ * Separation} move the parts apart. Where that fails, parts that do not look alike change places and it is tried again;
+ * where that fails several times, less is taken away; where nothing can be taken away any more, it begins anew with a
+ * layout packed in an order drawn by lot, pushed into less than the best one takes.
  *
- * <p>Two parts change places as in Imamichi, Yagiura and Nagamochi, "An iterated local search algorithm based on nonlinear
- * programming for the irregular strip packing problem", Discrete Optimization 6 (2009), 345 to 361.
+ * <p>Two parts change places as in Imamichi, Yagiura and Nagamochi, "An iterated local search algorithm based on
+ * nonlinear programming for the irregular strip packing problem", Discrete Optimization 6 (2009), 345 to 361.
  *
- * <p>Lots come from a fixed seed, and it stops after so many moves and not after a time, so that the same parts give the same
- * lay everywhere. With more moves the same ones come first, so that they are never worse. Where parts may be turned, they are
- * laid without turning as well, with as many moves, so that without a nap no lay is longer than with one.
+ * <p>Lots come from a fixed seed, and it stops after so many moves and not after a time, so that the same parts give
+ * the same lay everywhere. With more moves the same ones come first, so that they are never worse. Where parts may be
+ * turned, they are laid without turning as well, with as many moves, so that without a nap no lay is longer than with
+ * one.
  */
 final class LaySearch {
 

@@ -7,8 +7,8 @@ import java.util.List;
  *
  * @param seats the place of each part
  * @param length how much of the length of the cloth all take, mm
- * @param spread the distances of the lower edges from the beginning, each times its height and width, summed: of two lays that
- *     are equally long, the one with the lesser has more room left at its end
+ * @param spread the distances of the lower edges from the beginning, each times its height and width, summed: of two
+ *     lays that are equally long, the one with the lesser has more room left at its end
  */
 record Layout(List<Seat> seats, double length, double spread) {
 

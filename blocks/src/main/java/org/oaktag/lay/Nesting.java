@@ -8,8 +8,8 @@ import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What is to be laid, in which ways, on which width, and where no two shapes may lie beside each other. Not thread-safe; the
- * tables fill as they are asked for.
+ * What is to be laid, in which ways, on which width, and where no two shapes may lie beside each other. Not
+ * thread-safe; the tables fill as they are asked for.
  */
 final class Nesting {
 

@@ -8,15 +8,16 @@ import java.util.function.IntFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Where one shape may not lie beside another: their no-fit polygon, grown by the room that they must keep and cut by upright
- * lines a pitch apart.
+ * Where one shape may not lie beside another: their no-fit polygon, grown by the room that they must keep and cut by
+ * upright lines a pitch apart.
  *
- * <p>Not thread-safe: it fills as it is asked. For each number of pitches by which the second shape lies to the right of the first, it holds the open intervals of
- * its distance below the first in which the two would come too near. Two trapezoids overlap where the displacement of one
- * from the other lies in a convex polygon, whose upper and lower bounds are found at each distance to the right from the ends
- * of the stretch of x that they share. The room is a square, within which the disc of that radius lies: over a band of
- * distances as wide as it, a bound is greatest at an end of the band or where corner comes under corner. The slices are
- * therefore exact for polygons, and take in the hollows of the no-fit polygon; only x is bound to the grid.
+ * <p>Not thread-safe: it fills as it is asked. For each number of pitches by which the second shape lies to the right
+ * of the first, it holds the open intervals of its distance below the first in which the two would come too near. Two
+ * trapezoids overlap where the displacement of one from the other lies in a convex polygon, whose upper and lower
+ * bounds are found at each distance to the right from the ends of the stretch of x that they share. The room is a
+ * square, within which the disc of that radius lies: over a band of distances as wide as it, a bound is greatest at an
+ * end of the band or where corner comes under corner. The slices are therefore exact for polygons, and take in the
+ * hollows of the no-fit polygon; only x is bound to the grid.
  *
  * <p>The no-fit polygon is that of Adamowicz and Albano, "Nesting two-dimensional shapes in rectangular modules",
  * Computer-Aided Design 8 (1976), 27 to 33.
@@ -36,8 +37,8 @@ final class NoFit {
     }
 
     /**
-     * Returns the slices of every number of pitches at which the shapes come near each other; each is cut when it is first
-     * asked for.
+     * Returns the slices of every number of pitches at which the shapes come near each other; each is cut when it is
+     * first asked for.
      *
      * @param pitch how far apart the upright lines are, mm
      * @param room the room between the two, mm

@@ -3,8 +3,8 @@ package org.oaktag.lay;
 import java.util.Arrays;
 
 /**
- * By how much parts overlap each other that are placed: for each pair, the least way along or across the cloth by which one
- * would have to move to be clear of the other, and a weight that grows while it does not.
+ * By how much parts overlap each other that are placed: for each pair, the least way along or across the cloth by which
+ * one would have to move to be clear of the other, and a weight that grows while it does not.
  */
 final class Overlaps {
 

@@ -6,9 +6,9 @@ import java.util.function.ToDoubleFunction;
 /**
  * Lays parts one by one in a given order, each as near to the beginning of the cloth as it goes and then as near to the
  * left, holes between others not left out: the bottom-left-fill rule of Burke, Hellier, Kendall and Whitwell, "A new
- * bottom-left-fill heuristic algorithm for the two-dimensional irregular packing problem", Operations Research 54 (2006),
- * 587 to 601. As there, the one coordinate runs over a grid and the other is found exactly; here from the slices of
- * {@link NoFit}.
+ * bottom-left-fill heuristic algorithm for the two-dimensional irregular packing problem", Operations Research 54
+ * (2006), 587 to 601. As there, the one coordinate runs over a grid and the other is found exactly; here from the
+ * slices of {@link NoFit}.
  */
 final class Packing {
 

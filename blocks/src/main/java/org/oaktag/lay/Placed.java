@@ -29,7 +29,10 @@ final class Placed {
         this.y = new double[count];
     }
 
-    /** Returns the parts in the columns nearest to where they lie, moved towards the beginning where they lie beyond a length. */
+    /**
+     * Returns the parts in the columns nearest to where they lie, moved towards the beginning where they lie beyond a
+     * length.
+     */
     static Placed pushedInto(Nesting nesting, Layout layout, double length) {
         Placed placed = new Placed(nesting);
         for (int part = 0; part < placed.shape.length; part++) {

@@ -3,11 +3,12 @@ package org.oaktag.lay;
 import java.util.stream.IntStream;
 
 /**
- * Moves one part after another to where it overlaps the others least, until none does; overlaps that last gain weight. This
- * is the guided local search of Egeblad, Nielsen and Odgaard, "Fast neighborhood search for two- and three-dimensional nesting
- * problems", European Journal of Operational Research 183 (2007), 1249 to 1266, with the depth of an overlap measured as by
- * Umetani, Yagiura, Imahori and others, "Solving the irregular strip packing problem via guided local search for overlap
- * minimization", International Transactions in Operational Research 16 (2009), 661 to 683.
+ * Moves one part after another to where it overlaps the others least, until none does; overlaps that last gain weight.
+ * This is the guided local search of Egeblad, Nielsen and Odgaard, "Fast neighborhood search for two- and
+ * three-dimensional nesting problems", European Journal of Operational Research 183 (2007), 1249 to 1266, with the
+ * depth of an overlap measured as by Umetani, Yagiura, Imahori and others, "Solving the irregular strip packing problem
+ * via guided local search for overlap minimization", International Transactions in Operational Research 16 (2009), 661
+ * to 683.
  */
 final class Separation {
 

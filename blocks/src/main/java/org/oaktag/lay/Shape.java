@@ -7,8 +7,8 @@ import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Transform;
 
 /**
- * A cut line in one of the ways in which it may be laid, ready to be packed: its left and top edges at 0. Where it lies on
- * the fold of the cloth, the fold is at x = 0.
+ * A cut line in one of the ways in which it may be laid, ready to be packed: its left and top edges at 0. Where it lies
+ * on the fold of the cloth, the fold is at x = 0.
  *
  * @param orientation how the piece's own drawing was turned and moved to lie so
  * @param slabs the shape with its curves replaced by chords, cut into trapezoids by lines along the cloth

@@ -4,9 +4,9 @@ import java.util.List;
 
 /**
  * Lays parts on shelves by the boxes round them, the tallest first, each on the last shelf or on a new one: "next fit
- * decreasing height" of Coffman, Garey, Johnson and Tarjan, "Performance bounds for level-oriented two-dimensional packing
- * algorithms", SIAM Journal on Computing 9 (1980), 808 to 826. What is packed by exact outlines has to beat it, so that no
- * lay is longer than one that anybody could make with a ruler.
+ * decreasing height" of Coffman, Garey, Johnson and Tarjan, "Performance bounds for level-oriented two-dimensional
+ * packing algorithms", SIAM Journal on Computing 9 (1980), 808 to 826. What is packed by exact outlines has to beat it,
+ * so that no lay is longer than one that anybody could make with a ruler.
  */
 final class Shelves {
 

@@ -8,8 +8,8 @@
  * }</pre>
  *
  * <p>x runs across the cloth, from the selvage or the fold, y along its length. The direction of the grain is kept: a
- * piece is laid with its grainline along the length, top up, or turned by half a turn where the cloth has no nap. What is
- * packed is the exact cut line, as chords whose error is added to the gap, never a box round it.
+ * piece is laid with its grainline along the length, top up, or turned by half a turn where the cloth has no nap. What
+ * is packed is the exact cut line, as chords whose error is added to the gap, never a box round it.
  *
  * <p>Nothing here knows a body or a particular garment, and nothing draws; a lay is drawn by an exporter.
  */

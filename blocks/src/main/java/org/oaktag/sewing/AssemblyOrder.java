@@ -5,20 +5,21 @@ import org.oaktag.PatternException;
 import org.oaktag.garment.Garment;
 
 /**
- * The seams of a garment in an order in which they can be sewn, each with the stitch suggested for its cloths. Pouches and
- * pockets are laid on first, the hems that are turned up come last. Immutable.
+ * The seams of a garment in an order in which they can be sewn, each with the stitch suggested for its cloths. Pouches
+ * and pockets are laid on first, the hems that are turned up come last. Immutable.
  *
  * <pre>{@code
  * AssemblyOrder.of(hooded).operations().get(0).stitchText();   // = 406
  * }</pre>
  *
- * <p>What must be is derived from the seams: a side made of several edges is whole only after the seams that join them, and a
- * seam that laps over others comes after those. What is chosen is to sew <b>in the round</b>: a seam that closes on itself
- * comes after the seams that close its two edges to rings, so that a sleeve is set into the closed armhole. Beyond that, small
- * parts are finished before they are joined to larger ones.
+ * <p>What must be is derived from the seams: a side made of several edges is whole only after the seams that join them,
+ * and a seam that laps over others comes after those. What is chosen is to sew <b>in the round</b>: a seam that closes
+ * on itself comes after the seams that close its two edges to rings, so that a sleeve is set into the closed armhole.
+ * Beyond that, small parts are finished before they are joined to larger ones.
  *
- * <p>Stitches are those of ISO 4915, seam classes of ISO 4916; which suits which cloth is common practice: a knit is joined by
- * 514 and hemmed by 406, a woven is joined by 301 and its edges kept from fraying by 504; what is laid on is held by 301.
+ * <p>Stitches are those of ISO 4915, seam classes of ISO 4916; which suits which cloth is common practice: a knit is
+ * joined by 514 and hemmed by 406, a woven is joined by 301 and its edges kept from fraying by 504; what is laid on is
+ * held by 301.
  *
  * @param operations what is sewn, in order
  */

@@ -22,7 +22,8 @@ import org.oaktag.garment.SeamSide;
  * @param inTheRound whether it closes on itself when it is sewn
  * @param stitches the stitches suggested for the cloth, the one that holds first
  * @param seamClass the class of the seam
- * @param notches the notches that meet, in the order in which they come up, or the marks that say where a piece is laid on
+ * @param notches the notches that meet, in the order in which they come up, or the marks that say where a piece is laid
+ *     on
  */
 public record Operation(
         int number,

@@ -10,11 +10,11 @@ import org.oaktag.garment.Garment;
 import org.oaktag.garment.Seam;
 
 /**
- * Finds seams that close on themselves, alone or several in a row, such as both halves of an armhole, and the seams that
- * end on them, which close the two edges to rings.
+ * Finds seams that close on themselves, alone or several in a row, such as both halves of an armhole, and the seams
+ * that end on them, which close the two edges to rings.
  *
- * <p>A seam runs on into another where both its sides do: because they meet at the same corner of one piece, or because a
- * third seam brings the corners together.
+ * <p>A seam runs on into another where both its sides do: because they meet at the same corner of one piece, or because
+ * a third seam brings the corners together.
  */
 final class Rings {
 

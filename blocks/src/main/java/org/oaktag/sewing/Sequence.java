@@ -140,7 +140,10 @@ final class Sequence {
                 .anyMatch(other -> !other.equals(seam) && !sewn.contains(other) && other.has(edge));
     }
 
-    /** Whatever has its place marked on another piece is laid on first, while that lies flat, its openings turned back before. */
+    /**
+     * Whatever has its place marked on another piece is laid on first, while that lies flat, its openings turned back
+     * before.
+     */
     private void layOn() {
         for (Piece shell : garment.pieces()) {
             for (InnerLine line : shell.lines()) {

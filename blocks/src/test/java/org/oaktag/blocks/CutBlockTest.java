@@ -18,8 +18,8 @@ import org.oaktag.garment.Piece;
 class CutBlockTest {
 
     /**
-     * The side of this body curves in at the hem, and is mirrored there; where the cut line then met the fold it lay off
-     * it by the last bit of a double.
+     * The side of this body curves in at the hem, and is mirrored there; where the cut line then met the fold it lay
+     * off it by the last bit of a double.
      */
     @ParameterizedTest
     @EnumSource(EaseCategory.class)

@@ -40,7 +40,9 @@ class RedrawTest {
         assertThat(redrawn.endDirection().dot(cut.endDirection())).isCloseTo(1, within(1e-12));
     }
 
-    /** A path that is cut into two is redrawn nearly as the whole: by no more than the sliver and a share of the way. */
+    /**
+     * A path that is cut into two is redrawn nearly as the whole: by no more than the sliver and a share of the way.
+     */
     private static void assertNear(Path cut, Path whole, double sliver) {
         assertThat(cut.curves()).hasSize(2);
         assertThat(cut.startDirection().dot(whole.startDirection())).isCloseTo(1, within(1e-9));

@@ -151,7 +151,9 @@ class BodyMeasurementsTest {
         assertThat(slight.waistGirth(mm(440)).build().waistGirth()).isEqualTo(mm(440));
     }
 
-    /** Derived measures are of the natural waist, whose means the 1988 survey has (NATICK/TR-89/044): 725.5 mm round it. */
+    /**
+     * Derived measures are of the natural waist, whose means the 1988 survey has (NATICK/TR-89/044): 725.5 mm round it.
+     */
     @Test
     void a_derived_waist_is_the_natural_one_and_no_navels() {
         assertThat(woman().bustGirth(mm(907.1)).build().waistGirth().mm()).isBetween(725.5, 791.9);

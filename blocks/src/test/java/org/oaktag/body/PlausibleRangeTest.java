@@ -91,7 +91,10 @@ class PlausibleRangeTest {
                         + " metres read as millimetres? that would be 1770.0 mm");
     }
 
-    /** Both centimetres and inches would do for either; 600 lies nearer the middle of the range than 1524, 1270 than 500. */
+    /**
+     * Both centimetres and inches would do for either; 600 lies nearer the middle of the range than 1524, 1270 than
+     * 500.
+     */
     @Test
     void of_two_slips_the_one_that_leads_nearer_the_middle_is_named() {
         PlausibleRange bust = PlausibleRange.of(BodyMeasure.BUST_GIRTH, Figure.WOMAN);

@@ -124,7 +124,10 @@ class LayTest {
         });
     }
 
-    /** A square grown by half the gap is no smaller than a disc of its area grown by as much: A + 2 r sqrt(pi A) + pi r^2. */
+    /**
+     * A square grown by half the gap is no smaller than a disc of its area grown by as much: A + 2 r sqrt(pi A) + pi
+     * r^2.
+     */
     @Test
     void the_lower_bound_counts_the_gap_and_lies_below_every_lay() {
         Piece square = rectangle("tile", new Cut.Single(8), 100, 100);
@@ -151,7 +154,9 @@ class LayTest {
         assertThat(lay(Spread.single(mm(700)), across).length().mm()).isCloseTo(600, within(1e-6));
     }
 
-    /** Beside each other the first two fill the width, but not where both lie at whole steps of the grid from its edge. */
+    /**
+     * Beside each other the first two fill the width, but not where both lie at whole steps of the grid from its edge.
+     */
     @Test
     void what_fits_to_the_last_millimetre_does_not_lie_over_the_selvage() {
         Lay lay = lay(

@@ -64,8 +64,8 @@ class AssemblyOrderTest {
     }
 
     /**
-     * A tube of one panel, and on its upper edge another of two, one of which carries two more above it: the smaller unit
-     * would be that of a panel and the lower tube, but the upper one has to be closed first.
+     * A tube of one panel, and on its upper edge another of two, one of which carries two more above it: the smaller
+     * unit would be that of a panel and the lower tube, but the upper one has to be closed first.
      */
     @Test
     void a_ring_is_closed_on_both_sides_before_it_is_sewn_even_where_that_makes_larger_parts_first() {

@@ -12,7 +12,10 @@ import org.oaktag.geometry.Path;
 import org.oaktag.geometry.PathNearest;
 import org.oaktag.geometry.Point;
 
-/** Puts notches where they belong after their edges were cut, moved or redrawn: on the nearest point of what the edge has become. */
+/**
+ * Puts notches where they belong after their edges were cut, moved or redrawn: on the nearest point of what the edge
+ * has become.
+ */
 final class CarriedNotches {
 
     /** A notch that would move by less than this along its edge, in millimetres, stays where it is. */

@@ -139,9 +139,9 @@ public final class Comparison {
     }
 
     /**
-     * Returns what is not the same in two garments, such as the block and what became of it, or two variants on one body:
-     * every edge length, finished measure and seam error that differs by more than a millionth of a millimetre, in the
-     * order of the second, what only the first has last.
+     * Returns what is not the same in two garments, such as the block and what became of it, or two variants on one
+     * body: every edge length, finished measure and seam error that differs by more than a millionth of a millimetre,
+     * in the order of the second, what only the first has last.
      */
     public static List<Moved> moved(Garment before, Garment after) {
         List<Moved> moved = new ArrayList<>();

@@ -10,7 +10,8 @@ import org.oaktag.garment.Note;
 import org.oaktag.garment.Piece;
 
 /**
- * Cuts a piece from another cloth. Its outline stays as it is: a cloth that stretches otherwise is for the maker to judge.
+ * Cuts a piece from another cloth. Its outline stays as it is: a cloth that stretches otherwise is for the maker to
+ * judge.
  *
  * <pre>{@code
  * Garment twoColoured = top.adjust(cutFrom(SLEEVE, contrast));

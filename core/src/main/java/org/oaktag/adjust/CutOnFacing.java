@@ -26,9 +26,9 @@ import org.oaktag.geometry.Vector;
 import org.oaktag.measure.Length;
 
 /**
- * Cuts a facing on to a straight edge, which becomes a fold: the strip of the piece beside the edge, mirrored through it, so
- * that it lies on the piece when it is folded in. The new edges are {@code "<edge> facing"}, which lies furthest out, and
- * beside it the mirrored {@code "<neighbour> facing"}.
+ * Cuts a facing on to a straight edge, which becomes a fold: the strip of the piece beside the edge, mirrored through
+ * it, so that it lies on the piece when it is folded in. The new edges are {@code "<edge> facing"}, which lies furthest
+ * out, and beside it the mirrored {@code "<neighbour> facing"}.
  *
  * <pre>{@code
  * Garment hemmed = block.adjust(cutOnFacing(EdgeRef.of(SLEEVE, HEM), mm(25)));
@@ -62,8 +62,8 @@ public record CutOnFacing(EdgeRef edge, Length width) implements Step {
     /**
      * Cuts the facing on to a piece by itself.
      *
-     * @throws PatternException if the edge is not straight, lies on the fold of the cloth or ends there, or an edge beside
-     *     it does not reach as far in as the facing is wide
+     * @throws PatternException if the edge is not straight, lies on the fold of the cloth or ends there, or an edge
+     *     beside it does not reach as far in as the facing is wide
      */
     public Piece face(Piece before) {
         Name own = edge.edge();

@@ -23,9 +23,9 @@ import org.oaktag.measure.Length;
  * bust.angle();          // what it takes out
  * }</pre>
  *
- * <p>In a piece the legs are two edges of the outline, named {@code "<dart> leg a"} and {@code "<dart> leg b"}, clockwise
- * from the edge to the apex and back; the edge goes on behind them as {@code "<edge> past <dart>"}. So a seam can join the
- * legs, and a seam along the edge leaves them out. Immutable.
+ * <p>In a piece the legs are two edges of the outline, named {@code "<dart> leg a"} and {@code "<dart> leg b"},
+ * clockwise from the edge to the apex and back; the edge goes on behind them as {@code "<edge> past <dart>"}. So a seam
+ * can join the legs, and a seam along the edge leaves them out. Immutable.
  *
  * @param name the dart's name, unique in its piece
  * @param mouthA where leg a leaves the edge

@@ -149,7 +149,10 @@ record Divided(Piece piece, LaidLine line, Path cut, List<Fragment> left, List<F
         return left.stream().anyMatch(fragment -> fragment.covers(edge, at, ROUNDING));
     }
 
-    /** Tells whether the left part is the one to lie still: that on the fold, else that with the middle of the grainline. */
+    /**
+     * Tells whether the left part is the one to lie still: that on the fold, else that with the middle of the
+     * grainline.
+     */
     boolean leftStays() {
         if (piece.cut() instanceof Cut.OnFold fold) {
             boolean onLeft = left.stream().anyMatch(each -> each.edge().equals(fold.edge()));

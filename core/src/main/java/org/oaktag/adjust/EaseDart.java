@@ -17,7 +17,8 @@ import org.oaktag.measure.Length;
 
 /**
  * Closes a dart into ease: its mouth becomes part of the edge again, and the seam along the edge eases in what the dart
- * took out. A flat seam becomes an eased one with the edge on its longer side; the walk says what another rule makes of it.
+ * took out. A flat seam becomes an eased one with the edge on its longer side; the walk says what another rule makes of
+ * it.
  *
  * <pre>{@code
  * block.adjust(openDart(FRONT, Name.of("bust"), Place.share(SIDE, 0.2), mm(12), mm(110)))

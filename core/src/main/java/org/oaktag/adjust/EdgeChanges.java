@@ -71,7 +71,9 @@ final class EdgeChanges {
         return runs.getOrDefault(old, List.of(old));
     }
 
-    /** An edge that is gone, a fold or the like, was straight: its length is that between the corners where it ended. */
+    /**
+     * An edge that is gone, a fold or the like, was straight: its length is that between the corners where it ended.
+     */
     private List<Quantity> edgeLength(EdgeRef edge) {
         List<EdgeRef> now = now(edge);
         return now.isEmpty()

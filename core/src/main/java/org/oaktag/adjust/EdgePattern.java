@@ -13,7 +13,9 @@ import org.oaktag.garment.Notch;
  */
 record EdgePattern(double length, List<Mark> marks) {
 
-    /** Edges this near to each other in length, in millimetres, are sewn to each other without a thought: a knit gives. */
+    /**
+     * Edges this near to each other in length, in millimetres, are sewn to each other without a thought: a knit gives.
+     */
     static final double ALIKE_LENGTH = 10;
 
     /** Notches this near to each other, in millimetres, look as if they should meet. */
@@ -66,7 +68,9 @@ record EdgePattern(double length, List<Mark> marks) {
                 || isMetBy(other, true, longer);
     }
 
-    /** Tells whether every mark meets one of the other when that is turned round, or not, and laid so far along this. */
+    /**
+     * Tells whether every mark meets one of the other when that is turned round, or not, and laid so far along this.
+     */
     private boolean isMetBy(EdgePattern other, boolean turned, double along) {
         for (int i = 0; i < marks.size(); i++) {
             if (!other.hasLike(marks.get(i), turned, along)) {

@@ -16,8 +16,9 @@ import org.oaktag.geometry.Point;
 import org.oaktag.measure.Length;
 
 /**
- * Extends a piece at an edge by an even width, as for a wrap or a stand: the edge is drawn parallel to where it was, and the
- * edges beside it are prolonged straight to meet it. A negative width takes a strip off, and the edges beside it are cut.
+ * Extends a piece at an edge by an even width, as for a wrap or a stand: the edge is drawn parallel to where it was,
+ * and the edges beside it are prolonged straight to meet it. A negative width takes a strip off, and the edges beside
+ * it are cut.
  *
  * <pre>{@code
  * Garment longer = block.adjust(extendEdge(EdgeRef.of(SLEEVE, HEM), mm(20)));

@@ -34,9 +34,9 @@ final class FoldOfDart {
     }
 
     /**
-     * Returns the peak, from one mouth of the dart over its fold to the other. With the cloth laid towards leg a, the half
-     * next to leg a lies on the edge before the dart turned over along that leg, and the other half on that turned over along
-     * the fold.
+     * Returns the peak, from one mouth of the dart over its fold to the other. With the cloth laid towards leg a, the
+     * half next to leg a lies on the edge before the dart turned over along that leg, and the other half on that turned
+     * over along the fold.
      *
      * @param towards the leg towards which the cloth is laid: a at the start, b at the end
      */

@@ -16,8 +16,8 @@ import org.oaktag.garment.SeamSide;
 import org.oaktag.geometry.Path;
 
 /**
- * Both edges of a band that is folded along its middle: they are sewn on together, so that the second has the notches of
- * the first.
+ * Both edges of a band that is folded along its middle: they are sewn on together, so that the second has the notches
+ * of the first.
  *
  * @param seam the seam that lays them on each other
  * @param first the edge whose notches both have

@@ -73,8 +73,8 @@ public record History(List<Change> changes) {
     }
 
     /**
-     * Returns every quantity that is not what it was in the block, in the order in which they first moved; one that came
-     * and went again is left out.
+     * Returns every quantity that is not what it was in the block, in the order in which they first moved; one that
+     * came and went again is left out.
      */
     public List<Moved> sinceTheBlock() {
         return changes.isEmpty() ? List.of() : total(changes.subList(1, changes.size()));

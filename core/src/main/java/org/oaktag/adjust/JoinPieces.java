@@ -28,8 +28,8 @@ import org.oaktag.geometry.Point;
 import org.oaktag.measure.Length;
 
 /**
- * Joins two pieces along an edge of each to one piece, cut as the first from the cloth of the first: the second is moved to
- * it without being bent. The seam between them is gone.
+ * Joins two pieces along an edge of each to one piece, cut as the first from the cloth of the first: the second is
+ * moved to it without being bent. The seam between them is gone.
  *
  * <pre>{@code
  * Name yoke = Name.of("yoke");
@@ -39,8 +39,8 @@ import org.oaktag.measure.Length;
  *         .adjust(joinPieces(EdgeRef.of(FRONT, joint), EdgeRef.of(yoke, joint), FRONT));   // whole again
  * }</pre>
  *
- * <p>Edges that meet at the joint and have one name are one edge again, where every seam and every finished measure speaks
- * of both or of neither; else an edge of the second piece whose name is taken is named {@code "<piece> <edge>"}.
+ * <p>Edges that meet at the joint and have one name are one edge again, where every seam and every finished measure
+ * speaks of both or of neither; else an edge of the second piece whose name is taken is named {@code "<piece> <edge>"}.
  *
  * @param first an edge of the piece that lies still
  * @param second an edge of the piece that is moved
@@ -79,8 +79,8 @@ public record JoinPieces(EdgeRef first, EdgeRef second, Name joined) implements 
     /**
      * Joins two pieces by themselves. Edges of one name that meet at the joint become one edge.
      *
-     * @throws PatternException if the edges are not congruent within 0.01 mm, or the pieces are cut in ways that do not go
-     *     together; the message says by how much the edges differ
+     * @throws PatternException if the edges are not congruent within 0.01 mm, or the pieces are cut in ways that do not
+     *     go together; the message says by how much the edges differ
      */
     public Piece join(Piece one, Piece other) {
         return new Joining(one, first.edge(), other, second.edge(), joined, (a, b) -> true).piece();
@@ -196,8 +196,8 @@ public record JoinPieces(EdgeRef first, EdgeRef second, Name joined) implements 
     }
 
     /**
-     * A length that was measured down on paper is measured between its corners where its piece is turned, as long as the
-     * one lies straight below the other.
+     * A length that was measured down on paper is measured between its corners where its piece is turned, as long as
+     * the one lies straight below the other.
      */
     private FinishedMeasure turned(Garment garment, FinishedMeasure measure) {
         List<Term> terms = new ArrayList<>();

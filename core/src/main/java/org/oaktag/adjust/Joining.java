@@ -42,8 +42,8 @@ final class Joining {
     /**
      * Lays them together.
      *
-     * @param sameEdge tells whether an edge of the first piece and one of the second that meet at the joint and have one
-     *     name are to be one edge
+     * @param sameEdge tells whether an edge of the first piece and one of the second that meet at the joint and have
+     *     one name are to be one edge
      */
     Joining(Piece first, Name firstEdge, Piece second, Name secondEdge, Name joined, BiPredicate<Name, Name> sameEdge) {
         this.first = first;

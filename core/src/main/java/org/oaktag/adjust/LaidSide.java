@@ -17,7 +17,10 @@ import org.oaktag.garment.SeamSide;
  */
 record LaidSide(List<Laid> edges) {
 
-    /** The allowance of a trade pattern, in millimetres (common practice): nearer to a corner it lies in the seam across. */
+    /**
+     * The allowance of a trade pattern, in millimetres (common practice): nearer to a corner it lies in the seam
+     * across.
+     */
     static final double FROM_CORNER = 10;
 
     /**

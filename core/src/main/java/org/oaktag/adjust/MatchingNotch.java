@@ -28,8 +28,8 @@ record MatchingNotch(double share, int count) {
     static final double FARTHEST = Collections.max(SHARES);
 
     /**
-     * Returns the first choice that fits nothing else; where every choice does, which takes two dozen seams of one length,
-     * the first.
+     * Returns the first choice that fits nothing else; where every choice does, which takes two dozen seams of one
+     * length, the first.
      *
      * @param garment the garment before the new seam
      * @param length the length of the new edges in millimetres
@@ -47,8 +47,8 @@ record MatchingNotch(double share, int count) {
     }
 
     /**
-     * Returns the first choice that is distinct: at any place with the number of cuts that is tried first and, where neither
-     * front nor back says how many, then with another.
+     * Returns the first choice that is distinct: at any place with the number of cuts that is tried first and, where
+     * neither front nor back says how many, then with another.
      *
      * @param cuts how many cuts a notch at such a share may have
      */

@@ -23,8 +23,9 @@ import org.oaktag.garment.Seam;
  *         .adjust(splitDart(FRONT, Name.of("bust"), Place.share(HEM, 0.5), 0.5, Name.of("waist")));
  * }</pre>
  *
- * <p>The angle taken out, the area of the cloth and the sewn length of every edge stay what they were; the dart that opens
- * on a longer way from edge to apex is wider. The part on the fold, else that with the middle of the grainline, lies still.
+ * <p>The angle taken out, the area of the cloth and the sewn length of every edge stay what they were; the dart that
+ * opens on a longer way from edge to apex is wider. The part on the fold, else that with the middle of the grainline,
+ * lies still.
  *
  * @param piece the piece
  * @param dart the dart
@@ -70,8 +71,8 @@ public record MoveDart(Name piece, Name dart, Place to, double share, Name opene
     /**
      * Moves the dart of a piece by itself.
      *
-     * @throws PatternException if the piece has no such dart, or the straight line from the place to the apex does not run
-     *     inside the piece
+     * @throws PatternException if the piece has no such dart, or the straight line from the place to the apex does not
+     *     run inside the piece
      */
     public Piece move(Piece before) {
         return rotation(before).piece();

@@ -18,7 +18,8 @@ import org.oaktag.measure.Length;
 
 /**
  * Moves a point of the outline, a corner or a place on an edge. What lies within reach along the edges on either side
- * follows, less and less, and keeps its direction at the point and where the reach ends; what lies further stays as it is.
+ * follows, less and less, and keeps its direction at the point and where the reach ends; what lies further stays as it
+ * is.
  *
  * <pre>{@code
  * Garment scooped = block.adjust(movePoint(FRONT, Place.corner(HEM, End.END), mm(0), mm(15), mm(120)));

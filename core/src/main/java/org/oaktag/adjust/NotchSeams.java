@@ -10,24 +10,24 @@ import org.oaktag.garment.Seam;
 import org.oaktag.measure.Length;
 
 /**
- * Sets a notch on both sides of every seam that has none, so placed that it cannot be mistaken for another: an edge of like
- * length that is not sewn to it and has a notch in a like place. Which seams get one does not depend on the size, so that
- * nested sizes carry the same notches; a seam that its own notches do not tell from another is named.
+ * Sets a notch on both sides of every seam that has none, so placed that it cannot be mistaken for another: an edge of
+ * like length that is not sewn to it and has a notch in a like place. Which seams get one does not depend on the size,
+ * so that nested sizes carry the same notches; a seam that its own notches do not tell from another is named.
  *
  * <pre>{@code
  * Garment told = top.adjust(notchSeams());   // no two seams can be mistaken for each other
  * }</pre>
  *
- * <p>Edges of one piece that follow one another in a seam are told as one. How many cuts a notch has, and why, is told with
- * {@link org.oaktag.garment.Notch#count}; where that does not tell the edges apart, the notch moves or has three.
+ * <p>Edges of one piece that follow one another in a seam are told as one. How many cuts a notch has, and why, is told
+ * with {@link org.oaktag.garment.Notch#count}; where that does not tell the edges apart, the notch moves or has three.
  *
- * <p>A notch lies where both sides are sewn together: as far along both of a flat seam, on whichever of several edges that
- * falls; where a seam is lapped, as far from the end that lies at a centre, on the fold of the cloth or at a seam of both
- * hands; at the same share of the part between two notches, or between a notch and an end, over which a seam is eased,
- * gathered or stretched. A seam that has its fullness all along and no notch yet is marked at the quarters of both sides
- * (common practice). None lies within 10 mm of a corner, the allowance of trade patterns, or 15 mm of a hollow one, that of
- * home patterns (common practice). Both edges of a band that is folded along its middle are sewn on together and are notched
- * alike; an interfacing has no seams of its own. A seam on which no notch would do is named.
+ * <p>A notch lies where both sides are sewn together: as far along both of a flat seam, on whichever of several edges
+ * that falls; where a seam is lapped, as far from the end that lies at a centre, on the fold of the cloth or at a seam
+ * of both hands; at the same share of the part between two notches, or between a notch and an end, over which a seam is
+ * eased, gathered or stretched. A seam that has its fullness all along and no notch yet is marked at the quarters of
+ * both sides (common practice). None lies within 10 mm of a corner, the allowance of trade patterns, or 15 mm of a
+ * hollow one, that of home patterns (common practice). Both edges of a band that is folded along its middle are sewn on
+ * together and are notched alike; an interfacing has no seams of its own. A seam on which no notch would do is named.
  *
  * <p>Immutable.
  */
@@ -46,8 +46,8 @@ public record NotchSeams() implements Step {
     /**
      * {@inheritDoc}
      *
-     * @throws org.oaktag.PatternException if one side of a seam that needs a notch is so much shorter than the other that the
-     *     notch would lie off it; the message gives both lengths and what mends the seam
+     * @throws org.oaktag.PatternException if one side of a seam that needs a notch is so much shorter than the other
+     *     that the notch would lie off it; the message gives both lengths and what mends the seam
      */
     @Override
     public Reshaped reshape(Garment garment) {

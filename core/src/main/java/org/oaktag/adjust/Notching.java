@@ -13,8 +13,8 @@ import org.oaktag.garment.Notch;
 import org.oaktag.garment.Piece;
 
 /**
- * A garment while notches are set on its seams: its pieces, and the pattern of every stretch that is sewn, kept up to date
- * from notch to notch. Made by one step and used up by it.
+ * A garment while notches are set on its seams: its pieces, and the pattern of every stretch that is sewn, kept up to
+ * date from notch to notch. Made by one step and used up by it.
  */
 final class Notching {
 
@@ -103,8 +103,8 @@ final class Notching {
     }
 
     /**
-     * Tells whether a stretch could not be taken for one that is not its partner. One without a notch says nothing: it is
-     * taken for any other of like length.
+     * Tells whether a stretch could not be taken for one that is not its partner. One without a notch says nothing: it
+     * is taken for any other of like length.
      */
     boolean isDistinct(Stretch stretch) {
         Sewn known = known(stretch);
@@ -175,7 +175,9 @@ final class Notching {
         }
     }
 
-    /** Takes off what was set for a seam at an earlier time, copies of it too, and tells whether there was something. */
+    /**
+     * Takes off what was set for a seam at an earlier time, copies of it too, and tells whether there was something.
+     */
     boolean clear(SewnSides sides) {
         boolean cleared = false;
         for (MarkedPiece piece : pieces.values()) {

@@ -21,8 +21,8 @@ import org.oaktag.geometry.Vector;
 import org.oaktag.measure.Length;
 
 /**
- * Opens a dart at an edge: takes a wedge of cloth out of it, its mouth half on either side of the place, its apex on the
- * middle line of the mouth, so that its legs are equal. The sewn edge is shorter by what lay across the mouth.
+ * Opens a dart at an edge: takes a wedge of cloth out of it, its mouth half on either side of the place, its apex on
+ * the middle line of the mouth, so that its legs are equal. The sewn edge is shorter by what lay across the mouth.
  *
  * <pre>{@code
  * Garment darted = block.adjust(openDart(FRONT, Name.of("bust"), Place.share(SIDE, 0.2), mm(25), mm(110)));
@@ -60,8 +60,8 @@ public record OpenDart(Name piece, Place place, Length width, Length depth, Name
     /**
      * Opens the dart in a piece by itself.
      *
-     * @throws PatternException if the mouth does not lie on the edge, the edge lies on the fold, the dart has the name of
-     *     another, it swallows a notch or its apex does not lie inside the piece
+     * @throws PatternException if the mouth does not lie on the edge, the edge lies on the fold, the dart has the name
+     *     of another, it swallows a notch or its apex does not lie inside the piece
      */
     public Piece open(Piece before) {
         Path path = before.path(place.edge());

@@ -18,8 +18,8 @@ import org.oaktag.geometry.Vector;
 import org.oaktag.measure.Length;
 
 /**
- * The parallel of an edge between its neighbours: outwards these are prolonged straight to meet it, inwards they are cut
- * where they meet it.
+ * The parallel of an edge between its neighbours: outwards these are prolonged straight to meet it, inwards they are
+ * cut where they meet it.
  *
  * @param path the parallel, in the direction of the edge
  * @param before the edge before, up to the parallel
@@ -33,7 +33,9 @@ record ParallelEdge(Path path, Path before, Path after) {
     /** What an inward parallel leaves of either neighbour, in millimetres, or the edges beyond would meet it. */
     private static final double LEAST_LEFT = 1;
 
-    /** So many times the distance the neighbours are prolonged; a corner sharper than 1 in 20 has no end worth having. */
+    /**
+     * So many times the distance the neighbours are prolonged; a corner sharper than 1 in 20 has no end worth having.
+     */
     private static final double FAR = 20;
 
     /**

@@ -16,12 +16,17 @@ final class PartGrain {
     /** How much of the way across the part the arrow keeps clear of its outline at either end. */
     private static final double CLEAR = 0.2;
 
-    /** An arrow that ends nearer to the outline than this, in millimetres, or a tenth of the way across, runs out of it. */
+    /**
+     * An arrow that ends nearer to the outline than this, in millimetres, or a tenth of the way across, runs out of it.
+     */
     private static final double NEAR = 5;
 
     private static final double NEAR_SHARE = 0.1;
 
-    /** Where the grainline of the whole crosses less of the part than this, in millimetres, the part gets one of its own. */
+    /**
+     * Where the grainline of the whole crosses less of the part than this, in millimetres, the part gets one of its
+     * own.
+     */
     private static final double LEAST = 40;
 
     /** Where the part is looked for beside its middle, in shares of the way from there to its farthest. */

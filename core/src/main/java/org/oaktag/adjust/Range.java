@@ -9,8 +9,8 @@ import org.oaktag.measure.Angle;
 import org.oaktag.measure.Length;
 
 /**
- * The amounts that a step can do. A refusal quotes them to the tenth inside the range, so that either end works as it is
- * written.
+ * The amounts that a step can do. A refusal quotes them to the tenth inside the range, so that either end works as it
+ * is written.
  *
  * <pre>{@code
  * Range.check("pocket", "its width must be", mm(120), mm(50), mm(250));
@@ -90,8 +90,8 @@ public final class Range {
     }
 
     /**
-     * Checks that an amount can be done on every one of some pieces; the message quotes what works on all, and names the
-     * piece that forbids the amount.
+     * Checks that an amount can be done on every one of some pieces; the message quotes what works on all, and names
+     * the piece that forbids the amount.
      *
      * @param thing what is changed, such as {@code "armhole"}
      * @param pieces the pieces, at least one

@@ -58,7 +58,10 @@ final class Ring {
         return any;
     }
 
-    /** Appends the curves; a straight line that only runs on is one line and not two, and so are both parts of one cubic. */
+    /**
+     * Appends the curves; a straight line that only runs on is one line and not two, and so are both parts of one
+     * cubic.
+     */
     static void append(List<Curve> curves, Path next) {
         for (Curve curve : next.curves()) {
             int last = curves.size() - 1;

@@ -55,7 +55,9 @@ final class SeamNotching {
         return true;
     }
 
-    /** Takes off what was set at an earlier time if it tells the seam no longer, and tells whether there was something. */
+    /**
+     * Takes off what was set at an earlier time if it tells the seam no longer, and tells whether there was something.
+     */
     boolean clear() {
         return !isDistinct() && notching.clear(sides);
     }

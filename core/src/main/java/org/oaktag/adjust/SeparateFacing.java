@@ -21,8 +21,8 @@ import org.oaktag.geometry.Point;
 import org.oaktag.measure.Length;
 
 /**
- * Draws a facing of its own for an edge: the strip of the piece beside the edge, of an even width. Its edge is the very edge
- * that it faces, with the same notches, and is sewn to it flat; its inner edge is {@code "<edge> facing"}.
+ * Draws a facing of its own for an edge: the strip of the piece beside the edge, of an even width. Its edge is the very
+ * edge that it faces, with the same notches, and is sewn to it flat; its inner edge is {@code "<edge> facing"}.
  *
  * <pre>{@code
  * Garment faced = block.adjust(
@@ -57,8 +57,8 @@ public record SeparateFacing(EdgeRef edge, Length width, Name facing, Cloth clot
     /**
      * Draws the facing of a piece by itself.
      *
-     * @throws PatternException if the width is not above zero, the inner edge does not meet the edges beside, or the edge
-     *     lies on the fold
+     * @throws PatternException if the width is not above zero, the inner edge does not meet the edges beside, or the
+     *     edge lies on the fold
      */
     public Piece facing(Piece shell) {
         Name own = edge.edge();

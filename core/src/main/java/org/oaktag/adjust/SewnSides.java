@@ -23,7 +23,8 @@ import org.oaktag.measure.Length;
  *
  * @param seam the seam
  * @param from the end from which both are laid out, or empty where the sides cannot be laid beside each other: a lap is
- *     known to lie at one end only where the other lies at a centre, on the fold of the cloth or at a seam of both hands
+ *     known to lie at one end only where the other lies at a centre, on the fold of the cloth or at a seam of both
+ * hands
  * @param a its one side
  * @param b its other side
  * @param stretches the stretches of a, then those of b
@@ -140,8 +141,8 @@ record SewnSides(Seam seam, Optional<End> from, LaidSide a, LaidSide b, List<Str
     }
 
     /**
-     * Returns the parts between the notches that both sides have, over each of which fullness is spread; none where there
-     * is no fullness.
+     * Returns the parts between the notches that both sides have, over each of which fullness is spread; none where
+     * there is no fullness.
      */
     List<WalkedSpan> spans(Supplier<Garment> garment) {
         return isFlat() ? List.of() : WalkedSeam.of(garment.get(), seam).spans();

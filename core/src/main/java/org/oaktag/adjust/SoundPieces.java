@@ -12,8 +12,8 @@ import org.oaktag.geometry.Crossing;
 import org.oaktag.geometry.Outline;
 
 /**
- * What every step leaves behind, whatever it did: outlines that can be cut, grainlines that lie inside them, and no mark
- * beside the piece.
+ * What every step leaves behind, whatever it did: outlines that can be cut, grainlines that lie inside them, and no
+ * mark beside the piece.
  */
 final class SoundPieces {
 

@@ -25,8 +25,8 @@ import org.oaktag.measure.Length;
 
 /**
  * Splits a piece along a style line into two pieces, straight or curved. Both new edges are one line, so that they are
- * equal by construction, and carry a notch that fits no other edge of the garment and not its partner turned round, with two
- * cuts on a back. The seam between them is added.
+ * equal by construction, and carry a notch that fits no other edge of the garment and not its partner turned round,
+ * with two cuts on a back. The seam between them is added.
  *
  * <pre>{@code
  * Garment yoked = block.adjust(splitPiece(

@@ -79,7 +79,10 @@ final class Spreading {
         return moves ? chain.stream().map(fragment -> fragment.moved(motion)).toList() : chain;
     }
 
-    /** Closes the gap between the end of one chain and the start of the next, of which the last and the first may be cut. */
+    /**
+     * Closes the gap between the end of one chain and the start of the next, of which the last and the first may be
+     * cut.
+     */
     private List<Fragment> bridge(List<Fragment> before, List<Fragment> after, boolean beforeMoves, Place at) {
         int last = before.size() - 1;
         Fragment one = before.get(last);

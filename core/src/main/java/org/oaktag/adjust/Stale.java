@@ -64,20 +64,20 @@ public record Stale(
     }
 
     /**
-     * Returns the recipe in the order that mends it: the step that left the seam behind moved to just before the one that
-     * fitted it. Empty where the block fitted it, as nothing comes before that.
+     * Returns the recipe in the order that mends it: the step that left the seam behind moved to just before the one
+     * that fitted it. Empty where the block fitted it, as nothing comes before that.
      *
-     * <p>The order alone may not do: where the moved step works on what an earlier step has to make first, it is refused
-     * when the recipe is played.
+     * <p>The order alone may not do: where the moved step works on what an earlier step has to make first, it is
+     * refused when the recipe is played.
      */
     public Optional<Recipe> reordered(Recipe recipe) {
         return fitting.map(step -> recipe.movingBefore(breaking, step));
     }
 
     /**
-     * Returns the recipe with the fitting step done again right after the step that left the seam behind. Empty where the
-     * block fitted it; then {@link #refit} says what does. A step that uses up what it works on, as one that makes a sleeve
-     * part of the body, is refused when the recipe is played; there the order mends it.
+     * Returns the recipe with the fitting step done again right after the step that left the seam behind. Empty where
+     * the block fitted it; then {@link #refit} says what does. A step that uses up what it works on, as one that makes
+     * a sleeve part of the body, is refused when the recipe is played; there the order mends it.
      */
     public Optional<Recipe> refitted(Recipe recipe) {
         return fittedBy.isPresent()

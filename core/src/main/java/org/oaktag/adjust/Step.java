@@ -33,10 +33,11 @@ public interface Step extends Adjustment {
     Reshaped reshape(Garment garment);
 
     /**
-     * {@inheritDoc} A grainline that would run out of a piece drawn anew is moved inside it, in its direction, and a mark that
-     * would lie beside the piece is left out; both are told.
+     * {@inheritDoc} A grainline that would run out of a piece drawn anew is moved inside it, in its direction, and a
+     * mark that would lie beside the piece is left out; both are told.
      *
-     * @throws org.oaktag.PatternException if it cannot be done, or the outline of a piece that it has drawn anew crosses itself
+     * @throws org.oaktag.PatternException if it cannot be done, or the outline of a piece that it has drawn anew
+     *     crosses itself
      */
     @Override
     default Garment applyTo(Garment garment) {

@@ -39,8 +39,8 @@ public final class StepKind {
     /**
      * Returns the kind of these steps.
      *
-     * @throws IllegalArgumentException if the class is no public record in a package that is exported, or a component is
-     *     of a type that cannot be written as data
+     * @throws IllegalArgumentException if the class is no public record in a package that is exported, or a component
+     *     is of a type that cannot be written as data
      */
     public static StepKind of(Class<? extends Step> type) {
         if (!type.isRecord()) {
@@ -61,7 +61,9 @@ public final class StepKind {
         return type;
     }
 
-    /** Returns the amounts that it takes, in the order of the record; those of a record within it by all their words. */
+    /**
+     * Returns the amounts that it takes, in the order of the record; those of a record within it by all their words.
+     */
     public List<AmountKind> amounts() {
         return amounts;
     }

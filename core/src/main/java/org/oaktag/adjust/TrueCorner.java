@@ -58,8 +58,8 @@ public record TrueCorner(Name seam, End end, Length reach) implements Step {
     /**
      * {@inheritDoc}
      *
-     * @throws PatternException if the garment has no such seam, more than 60 degrees are missing, or the reach is not above
-     *     zero and inside the edges beside the seam
+     * @throws PatternException if the garment has no such seam, more than 60 degrees are missing, or the reach is not
+     *     above zero and inside the edges beside the seam
      */
     @Override
     public Reshaped reshape(Garment garment) {

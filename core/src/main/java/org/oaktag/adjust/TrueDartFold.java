@@ -17,8 +17,8 @@ import org.oaktag.geometry.Point;
 import org.oaktag.measure.Length;
 
 /**
- * Trues the fold of a dart: draws the line at which its cloth is folded and, across its mouth, the peak to which the cloth
- * is cut so that it meets the edge when it is folded and laid to one side.
+ * Trues the fold of a dart: draws the line at which its cloth is folded and, across its mouth, the peak to which the
+ * cloth is cut so that it meets the edge when it is folded and laid to one side.
  *
  * <pre>{@code
  * block.adjust(openDart(FRONT, Name.of("bust"), Place.share(SIDE, 0.2), mm(25), mm(110)))
@@ -48,10 +48,11 @@ public record TrueDartFold(Name piece, Name dart, End towards) implements Step {
     }
 
     /**
-     * Trues the fold in a piece by itself: adds the inner lines {@code "<dart> fold"} and {@code "<dart> peak"}, or draws
-     * them anew.
+     * Trues the fold in a piece by itself: adds the inner lines {@code "<dart> fold"} and {@code "<dart> peak"}, or
+     * draws them anew.
      *
-     * @throws PatternException if the piece has no such dart, or the edge beside the dart is too short to reach to its fold
+     * @throws PatternException if the piece has no such dart, or the edge beside the dart is too short to reach to its
+     *     fold
      */
     public Piece trued(Piece before) {
         Dart found = Dart.in(before, dart);

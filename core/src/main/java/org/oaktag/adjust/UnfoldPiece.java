@@ -22,8 +22,8 @@ import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Transform;
 
 /**
- * Draws a piece that is cut on the fold whole: the half as it was and, beyond the fold, its mirror image, whose edges are
- * named {@code "<edge> mirrored"}. Seams and finished measures go on speaking of the half that was drawn.
+ * Draws a piece that is cut on the fold whole: the half as it was and, beyond the fold, its mirror image, whose edges
+ * are named {@code "<edge> mirrored"}. Seams and finished measures go on speaking of the half that was drawn.
  *
  * <pre>{@code
  * Garment whole = block.adjust(unfoldPiece(FRONT));

@@ -82,7 +82,9 @@ public record Length(double mm) implements Comparable<Length> {
         return new Length(-mm);
     }
 
-    /** Returns the tenth of a millimetre at or next above, so that a least still is enough as {@link #text} shows it. */
+    /**
+     * Returns the tenth of a millimetre at or next above, so that a least still is enough as {@link #text} shows it.
+     */
     public Length roundedUp() {
         return new Length(Math.ceil(mm * 10) / 10);
     }
@@ -93,9 +95,9 @@ public record Length(double mm) implements Comparable<Length> {
     }
 
     /**
-     * Returns the greatest whole tenth of a millimetre below a length that fails which works while the next tenth does not, such as a
-     * refusal quotes; zero where none works. Both were tried; where lengths work, fail and work again it is the greatest before one of the
-     * failures.
+     * Returns the greatest whole tenth of a millimetre below a length that fails which works while the next tenth does
+     * not, such as a refusal quotes; zero where none works. Both were tried; where lengths work, fail and work again it
+     * is the greatest before one of the failures.
      *
      * @param failing a length above zero that does not work
      * @param works tells whether another one does
@@ -126,16 +128,17 @@ public record Length(double mm) implements Comparable<Length> {
     }
 
     /**
-     * Returns the length as a maker writes it: millimetres to a tenth, with a dot, whatever the locale: {@code "7.5 mm"}.
+     * Returns the length as a maker writes it: millimetres to a tenth, with a dot, whatever the locale: {@code "7.5
+     * mm"}.
      */
     public String text() {
         return Tenths.text(mm, " mm");
     }
 
     /**
-     * Returns the length as a maker who works in inches reads it off the tape: to the nearest sixteenth, one that lies halfway
-     * between two to the greater, whatever the sign; as a common fraction in its lowest terms: {@code "3 5/16 in"}, {@code
-     * "-1/2 in"}, {@code "0 in"}. For an exact value take {@link #inches()}.
+     * Returns the length as a maker who works in inches reads it off the tape: to the nearest sixteenth, one that lies
+     * halfway between two to the greater, whatever the sign; as a common fraction in its lowest terms: {@code "3 5/16
+     * in"}, {@code "-1/2 in"}, {@code "0 in"}. For an exact value take {@link #inches()}.
      */
     public String textInInches() {
         long sixteenths = Math.round(Math.abs(inches()) * 16);

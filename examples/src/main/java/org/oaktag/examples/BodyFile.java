@@ -22,9 +22,9 @@ import org.oaktag.garment.Spelling;
 /**
  * A table of bodies, read from a file of comma-separated values (RFC 4180, UTF-8).
  *
- * <p>The first line names the columns: {@code name} and {@code figure} (woman, man, girl, boy), {@code age_years} if you
- * like, and measures by their ISO 8559-1 names with their unit, such as {@code bust_girth_cm} or
- * {@code shoulder_length_in}. Bust girth and height are required. A blank cell is a measure not taken.
+ * <p>The first line names the columns: {@code name} and {@code figure} (woman, man, girl, boy), {@code age_years} if
+ * you like, and measures by their ISO 8559-1 names with their unit, such as {@code bust_girth_cm} or {@code
+ * shoulder_length_in}. Bust girth and height are required. A blank cell is a measure not taken.
  *
  * @param name the name of the file, for messages
  * @param bodies the bodies, in the order of the file

@@ -36,8 +36,8 @@ import picocli.CommandLine.Spec;
  * Makes one style for every body of a file of any length, a row a body, in the order of the file: finished measures,
  * seams, the greatest seam error, the ease of the cap, or the reason for refusal.
  *
- * <p>Bodies are read line by line as they are needed, and as many are at work as keep the threads busy; so memory does not grow with the
- * file, and the rows are the same for any number of threads.
+ * <p>Bodies are read line by line as they are needed, and as many are at work as keep the threads busy; so memory does
+ * not grow with the file, and the rows are the same for any number of threads.
  */
 @Command(
         name = "draft-many",

@@ -17,11 +17,12 @@ import org.oaktag.garment.WalkedSeam;
 /**
  * What came of one line of a file of bodies.
  *
- * @param outcome {@code made}, {@code asked} (a measure is far from what the others lead to expect), {@code refused} (the
- *     garment), {@code broken} (the line is no body) or {@code failed}
- * @param rule the rule that was broken, its numbers left out, or the measures asked about, so that reasons can be counted;
- *     empty where it was made
- * @param unfit the names of the checks of the fit that say a caution; empty where there is none, and where none was made
+ * @param outcome {@code made}, {@code asked} (a measure is far from what the others lead to expect), {@code refused}
+ *     (the garment), {@code broken} (the line is no body) or {@code failed}
+ * @param rule the rule that was broken, its numbers left out, or the measures asked about, so that reasons can be
+ *     counted; empty where it was made
+ * @param unfit the names of the checks of the fit that say a caution; empty where there is none, and where none was
+ *     made
  * @param cells the row that is written
  */
 record DraftedRow(String outcome, String rule, List<Name> unfit, List<String> cells) {

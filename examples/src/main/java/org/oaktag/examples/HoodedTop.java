@@ -88,8 +88,8 @@ public final class HoodedTop {
     }
 
     /**
-     * Returns how one of its cloths is sold and spread: the fleece 150 cm wide and with a pile that lies one way, the jersey
-     * washed before it is cut, the rib 100 cm wide.
+     * Returns how one of its cloths is sold and spread: the fleece 150 cm wide and with a pile that lies one way, the
+     * jersey washed before it is cut, the rib 100 cm wide.
      */
     public static Spread spread(Cloth cloth) {
         if (cloth.use().equals(Cloth.LINING)) {

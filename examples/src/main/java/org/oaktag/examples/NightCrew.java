@@ -110,7 +110,10 @@ public final class NightCrew implements Callable<Integer> {
         return account;
     }
 
-    /** What the sizes share is drawn once; what is of one size alone goes into a folder of its own, as if it had been made alone. */
+    /**
+     * What the sizes share is drawn once; what is of one size alone goes into a folder of its own, as if it had been
+     * made alone.
+     */
     private PlainText nested(List<MadeTop> tops, ResultFolder folder) {
         Nest nest = new Nest(tops.stream()
                 .map(top -> new Nest.Size(top.body().name(), top.garment()))

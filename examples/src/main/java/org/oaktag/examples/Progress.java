@@ -38,7 +38,10 @@ final class Progress implements AutoCloseable {
                 && !"dumb".equals(System.getenv().getOrDefault("TERM", "dumb"));
     }
 
-    /** From Java 22 on there is a console where there is no terminal too, and it says which; before, it had no such word. */
+    /**
+     * From Java 22 on there is a console where there is no terminal too, and it says which; before, it had no such
+     * word.
+     */
     private static boolean isTerminal(Console console) {
         try {
             return (boolean) Console.class.getMethod("isTerminal").invoke(console);

@@ -41,7 +41,10 @@ final class SizesAccount {
         return account.text;
     }
 
-    /** Returns the folder of what tells of the size at that place alone: its number, and its name as far as it has letters for it. */
+    /**
+     * Returns the folder of what tells of the size at that place alone: its number, and its name as far as it has
+     * letters for it.
+     */
     static String folder(int size, MadeTop top) {
         String plain = FileWords.of(top.body().name());
         String cut = plain.substring(0, Math.min(plain.length(), 40)).replaceAll("-$", "");

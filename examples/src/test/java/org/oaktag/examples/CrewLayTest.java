@@ -59,7 +59,10 @@ class CrewLayTest {
                 Effort.tries(tries));
     }
 
-    /** Whoever may do more does no worse: pieces may lie as with a nap where there is none, and more tries begin with the same. */
+    /**
+     * Whoever may do more does no worse: pieces may lie as with a nap where there is none, and more tries begin with
+     * the same.
+     */
     @ParameterizedTest
     @MethodSource("cut")
     void no_lay_grows_with_what_it_may_do(List<String> crew) {
@@ -99,7 +102,10 @@ class CrewLayTest {
         }
     }
 
-    /** Turned and reduced, as the bar says; a mirror image would be cut out of the wrong hand, and of cloth with a nap upside down. */
+    /**
+     * Turned and reduced, as the bar says; a mirror image would be cut out of the wrong hand, and of cloth with a nap
+     * upside down.
+     */
     @ParameterizedTest
     @ValueSource(booleans = {false, true})
     void a_lay_is_drawn_as_it_lies_reduced_and_turned_but_not_mirrored(boolean folded) {
@@ -138,7 +144,9 @@ class CrewLayTest {
                 .anyMatch(text -> text.contains(folded ? "right side out" : "right side up"));
     }
 
-    /** On cloth with a nap every arrow points to the left; what is said of a piece that is cut as a pair is how it lies. */
+    /**
+     * On cloth with a nap every arrow points to the left; what is said of a piece that is cut as a pair is how it lies.
+     */
     @Test
     void a_lay_tells_which_way_is_up_and_which_hand_a_piece_is_of() {
         Garment top = top("Mira");

@@ -19,7 +19,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Vector;
 
-/** What the cut list says is on the cloth and on paper, as often as it says and no more: counted in the files themselves. */
+/**
+ * What the cut list says is on the cloth and on paper, as often as it says and no more: counted in the files
+ * themselves.
+ */
 class EverythingOnceTest {
 
     private static final Pattern TEXT =

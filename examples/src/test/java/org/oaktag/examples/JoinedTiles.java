@@ -10,7 +10,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.oaktag.geometry.Vector;
 
-/** The sheets of a page to be printed, joined again as a maker joins them: by the column and the row that each says it is. */
+/**
+ * The sheets of a page to be printed, joined again as a maker joins them: by the column and the row that each says it
+ * is.
+ */
 final class JoinedTiles {
 
     static final Pattern TILE = Pattern.compile("column (\\d+), row (\\d+)");

@@ -95,7 +95,10 @@ class JointMarksTest {
         assertThat(numbers).isGreaterThan(40);
     }
 
-    /** Whoever joins sheets goes by the numbers alone: a number is on two neighbours and on no other sheet, another for each pair. */
+    /**
+     * Whoever joins sheets goes by the numbers alone: a number is on two neighbours and on no other sheet, another for
+     * each pair.
+     */
     @ParameterizedTest(name = "{0}")
     @MethodSource("printouts")
     void every_joint_has_a_number_of_its_own_that_only_its_two_sheets_show(String what, Printout printout) {

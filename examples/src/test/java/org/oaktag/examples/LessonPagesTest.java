@@ -41,9 +41,9 @@ import org.oaktag.garment.WalkedSeam;
 import org.oaktag.measure.Length;
 
 /**
- * The lessons as Chromium shows them: the slider moves, what is shown is what the library computes, nothing is complained
- * of, axe-core (Deque Systems, its rules for WCAG 2.2 A and AA and its best practices) finds nothing, and each prints on
- * one sheet of A4. Skipped, and says so, where Chromium is not installed.
+ * The lessons as Chromium shows them: the slider moves, what is shown is what the library computes, nothing is
+ * complained of, axe-core (Deque Systems, its rules for WCAG 2.2 A and AA and its best practices) finds nothing, and
+ * each prints on one sheet of A4. Skipped, and says so, where Chromium is not installed.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class LessonPagesTest {

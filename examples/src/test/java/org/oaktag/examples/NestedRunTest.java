@@ -326,7 +326,9 @@ class NestedRunTest {
         assertThat(Run.entries(own)).isEmpty();
     }
 
-    /** Invented: a woman, a child of eight with every measure that the draft asks for, and two without a latin letter. */
+    /**
+     * Invented: a woman, a child of eight with every measure that the draft asks for, and two without a latin letter.
+     */
     private static final String FAMILY = "name,figure,age_years,bust_girth_cm,waist_girth_cm,hip_girth_cm,"
             + "neck_base_girth_cm,upper_arm_girth_cm,wrist_girth_cm,hand_girth_cm,hand_girth_with_thumb_cm,"
             + "head_girth_cm,shoulder_length_cm,across_back_cm,back_waist_length_cm,waist_to_hip_cm,"
@@ -420,7 +422,9 @@ class NestedRunTest {
         }
     }
 
-    /** Whoever cuts out one size finds its line by its name: names that begin alike are not cut down to what is alike. */
+    /**
+     * Whoever cuts out one size finds its line by its name: names that begin alike are not cut down to what is alike.
+     */
     @Test
     void the_legend_has_names_of_two_words_whole() throws IOException {
         List<String> names = List.of("Hildegard Sonnenberg", "Hildegard Sonnleitner");

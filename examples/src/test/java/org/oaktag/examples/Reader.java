@@ -14,8 +14,8 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * A program of somebody else that reads what was written. Where it is not installed, the test that asks for it is skipped
- * and says so.
+ * A program of somebody else that reads what was written. Where it is not installed, the test that asks for it is
+ * skipped and says so.
  *
  * @param program its name
  * @param debianPackage the Debian package that has it
@@ -62,9 +62,9 @@ record Reader(String program, String debianPackage) {
     }
 
     /**
-     * Returns the options under which Chromium has no window, no network and nothing remembered. Its profile is a new folder
-     * of the build's and not of the test's: Chromium's own children still write there for a moment after it has ended, and
-     * a test whose folder cannot be emptied fails.
+     * Returns the options under which Chromium has no window, no network and nothing remembered. Its profile is a new
+     * folder of the build's and not of the test's: Chromium's own children still write there for a moment after it has
+     * ended, and a test whose folder cannot be emptied fails.
      */
     static List<String> chromiumOptions() {
         try {

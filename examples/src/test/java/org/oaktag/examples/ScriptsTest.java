@@ -30,9 +30,9 @@ import org.oaktag.garment.Garment;
 import org.oaktag.measure.Length;
 
 /**
- * Every script in {@code scripts} runs as its reader would run it, with {@code java} and a class path; the seams it says
- * are true are true in the sheet it wrote, and its picture is the one that is shown. After a change that is meant, {@code
- * mvn verify -Doaktag.pictures=write} draws the pictures anew.
+ * Every script in {@code scripts} runs as its reader would run it, with {@code java} and a class path; the seams it
+ * says are true are true in the sheet it wrote, and its picture is the one that is shown. After a change that is meant,
+ * {@code mvn verify -Doaktag.pictures=write} draws the pictures anew.
  */
 class ScriptsTest {
 
@@ -102,8 +102,8 @@ class ScriptsTest {
     }
 
     /**
-     * A style stands in two places, in the script and in the gallery: on the body of the script both have to make the same
-     * pattern, to the byte.
+     * A style stands in two places, in the script and in the gallery: on the body of the script both have to make the
+     * same pattern, to the byte.
      */
     private static void assertInGallery(Path script, String pattern) throws IOException {
         String source = Files.readString(script);

@@ -32,8 +32,8 @@ import org.oaktag.geometry.Curve;
 import org.oaktag.geometry.Point;
 
 /**
- * What is printed is true to scale, as programs of others read it: MuPDF, librsvg and Chromium. Each test is skipped, and
- * says so, where its program is not installed.
+ * What is printed is true to scale, as programs of others read it: MuPDF, librsvg and Chromium. Each test is skipped,
+ * and says so, where its program is not installed.
  */
 class TruePaperTest {
 

@@ -200,7 +200,10 @@ class WrittenSheetsTest {
         assertThat(checked).isGreaterThan(60);
     }
 
-    /** Tells whether a plate that was painted later, as behind the name of a ribbed piece, hides what lies under a label. */
+    /**
+     * Tells whether a plate that was painted later, as behind the name of a ribbed piece, hides what lies under a
+     * label.
+     */
     private static boolean isCovered(SvgReader.Lettering label, List<SvgReader.Drawn> later) {
         return later.stream()
                 .filter(plate -> plate.width() == 0)

@@ -19,7 +19,8 @@ import org.oaktag.measure.Percent;
  *
  * <p>Lengths are numbers of millimetres, angles of degrees, percents of hundredths; names, words of free text and the
  * constants of an enum are text; records are fields; a sealed family of records is fields with its {@code kind}; a path
- * is the list of its curves; a sorted map from the constants of an enum is fields. An optional component that is empty is left out.
+ * is the list of its curves; a sorted map from the constants of an enum is fields. An optional component that is empty
+ * is left out.
  */
 sealed interface Form permits LeafForm, OptionalForm, ListForm, MapForm, RecordForm, FamilyForm {
 

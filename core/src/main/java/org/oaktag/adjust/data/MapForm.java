@@ -9,8 +9,8 @@ import java.util.TreeMap;
 import org.oaktag.garment.Spelling;
 
 /**
- * The form of a map from the constants of an enum: a field for each that is there, by its words with underscores and with the
- * unit of its value.
+ * The form of a map from the constants of an enum: a field for each that is there, by its words with underscores and
+ * with the unit of its value.
  *
  * @param keys the enum
  * @param of the form of the values

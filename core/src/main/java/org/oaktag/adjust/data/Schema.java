@@ -49,7 +49,10 @@ public final class Schema {
                 .with("additionalProperties", new Datum.Flag(false));
     }
 
-    /** Returns the description of fields, as {@link #object} gives it, with one more field before them that must be there. */
+    /**
+     * Returns the description of fields, as {@link #object} gives it, with one more field before them that must be
+     * there.
+     */
     public static Datum.Fields before(Datum.Fields object, String field, Datum.Fields value) {
         Datum.Fields properties = (Datum.Fields) part(object, PROPERTIES);
         List<Datum> required = new ArrayList<>(((Datum.Items) part(object, REQUIRED)).values());

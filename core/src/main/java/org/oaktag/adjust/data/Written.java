@@ -22,8 +22,8 @@ public final class Written {
     private Written() {}
 
     /**
-     * Returns every amount within fields by its name, in order. The amounts of fields within fields, and of the items of
-     * a list, are named by all the words that lead to them.
+     * Returns every amount within fields by its name, in order. The amounts of fields within fields, and of the items
+     * of a list, are named by all the words that lead to them.
      */
     public static Map<String, String> amounts(Datum.Fields fields) {
         Map<String, String> amounts = new LinkedHashMap<>();

@@ -16,7 +16,9 @@ import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Vector;
 import org.oaktag.measure.Length;
 
-/** The lines of a block that a curve ruler is laid to, each with its curvature comb and the circle of its sharpest bend. */
+/**
+ * The lines of a block that a curve ruler is laid to, each with its curvature comb and the circle of its sharpest bend.
+ */
 final class CombFigure {
 
     private static final double REDUCTION = 1.5;

@@ -26,8 +26,8 @@ import org.oaktag.geometry.Vector;
 
 /**
  * A figure drawn in the millimetres of a garment and reduced onto paper. What stands for what: the widest line is what
- * the figure is about, the narrow one what is there as well; of a step, the dashed light line is what was there before and
- * the wide dark one what is there after it.
+ * the figure is about, the narrow one what is there as well; of a step, the dashed light line is what was there before
+ * and the wide dark one what is there after it.
  */
 final class Sketch {
 
@@ -154,7 +154,9 @@ final class Sketch {
         return this;
     }
 
-    /** Draws a dimension so far off what it measures, in mm on paper, to the left of the way from one end to the other. */
+    /**
+     * Draws a dimension so far off what it measures, in mm on paper, to the left of the way from one end to the other.
+     */
     Sketch dimension(Point from, Point to, String text, double off) {
         Point a = onPaper.apply(from);
         Point b = onPaper.apply(to);

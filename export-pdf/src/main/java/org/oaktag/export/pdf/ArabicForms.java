@@ -9,8 +9,9 @@ import java.util.Map;
 /**
  * The forms that Arabic letters take beside each other, as the Unicode presentation forms name them.
  *
- * <p>The tables are read from the compatibility decompositions of the blocks FB50 to FBFF and FE70 to FEFF, in which the
- * forms of a letter follow each other: isolated, final and, where it joins to the next letter too, initial and medial.
+ * <p>The tables are read from the compatibility decompositions of the blocks FB50 to FBFF and FE70 to FEFF, in which
+ * the forms of a letter follow each other: isolated, final and, where it joins to the next letter too, initial and
+ * medial.
  */
 final class ArabicForms {
 

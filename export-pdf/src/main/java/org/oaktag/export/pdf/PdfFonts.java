@@ -18,9 +18,9 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
 /**
  * The fonts that a document embeds, of each only the glyphs that it uses. Not thread-safe.
  *
- * <p>First comes Liberation Sans, whose widths are those by which labels are measured, then DejaVu Sans, which knows many
- * more scripts. Both may be handed on within documents (SIL Open Font License 1.1; Bitstream Vera licence, which lies
- * beside the font).
+ * <p>First comes Liberation Sans, whose widths are those by which labels are measured, then DejaVu Sans, which knows
+ * many more scripts. Both may be handed on within documents (SIL Open Font License 1.1; Bitstream Vera licence, which
+ * lies beside the font).
  */
 final class PdfFonts {
 

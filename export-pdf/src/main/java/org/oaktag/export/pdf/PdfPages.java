@@ -19,8 +19,8 @@ import org.oaktag.export.sheet.Printout;
  * pages.writeTo(Path.of("pattern-a4.pdf"));
  * }</pre>
  *
- * <p>A page is as large as its sheet, and one matrix turns millimetres into points; a reader is asked not to scale it when
- * it prints. Lettering is embedded: Liberation Sans, and DejaVu Sans for what that lacks, which together know most
+ * <p>A page is as large as its sheet, and one matrix turns millimetres into points; a reader is asked not to scale it
+ * when it prints. Lettering is embedded: Liberation Sans, and DejaVu Sans for what that lacks, which together know most
  * alphabets but no Chinese, Japanese or Korean and few emoji. A character that neither knows is shown as an empty box,
  * though it is found and copied as what it is; {@link #notShown()} names them.
  */
@@ -56,7 +56,9 @@ public final class PdfPages {
         return bytes.clone();
     }
 
-    /** Returns each character that is shown as an empty box because no embedded font has it, in the order of Unicode. */
+    /**
+     * Returns each character that is shown as an empty box because no embedded font has it, in the order of Unicode.
+     */
     public List<String> notShown() {
         return notShown;
     }

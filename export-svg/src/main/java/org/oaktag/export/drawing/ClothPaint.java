@@ -9,8 +9,8 @@ import java.util.Locale;
  * ClothPaint.DOTTED.colour();   // = #efe8da
  * }</pre>
  *
- * <p>The colours are at least 8 apart in lightness (CIELAB L*), so that they stay distinct in grey and for every kind of
- * colour vision, and light enough that a seam line shows on them.
+ * <p>The colours are at least 8 apart in lightness (CIELAB L*), so that they stay distinct in grey and for every kind
+ * of colour vision, and light enough that a seam line shows on them.
  */
 public enum ClothPaint {
     /** Plain blue: the outside. */

@@ -1,17 +1,18 @@
 package org.oaktag.export.drawing;
 
 /**
- * The face and size of lettering, with the widths of its characters, so that a label can be measured before it is drawn.
+ * The face and size of lettering, with the widths of its characters, so that a label can be measured before it is
+ * drawn.
  *
  * <pre>{@code
  * Font.TEXT.width("front, cut 1 on fold");           // mm
  * Font.TEXT.fitted("a very long name of a cloth", 30);   // cut short to 30 mm
  * }</pre>
  *
- * <p>The widths are those of Liberation Sans 2, which was made to the widths of Helvetica and Arial; all three are named
- * in the sheet, in that order of preference. A character outside the table counts as one em, in the supplementary planes
- * (emoji, rare scripts) as one and a half: no common font is wider, so that a label may come out too roomy but not too
- * tight.
+ * <p>The widths are those of Liberation Sans 2, which was made to the widths of Helvetica and Arial; all three are
+ * named in the sheet, in that order of preference. A character outside the table counts as one em, in the supplementary
+ * planes (emoji, rare scripts) as one and a half: no common font is wider, so that a label may come out too roomy but
+ * not too tight.
  *
  * @param size the size of the face, mm: about 1.4 times the height of its capitals
  * @param bold whether it is bold

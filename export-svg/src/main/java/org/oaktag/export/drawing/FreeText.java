@@ -15,8 +15,8 @@ public final class FreeText {
     private FreeText() {}
 
     /**
-     * Returns the text on one line: white space becomes a space, and every character that would steer a terminal or turn
-     * the direction of the text around it becomes U+FFFD, as does half of a surrogate pair.
+     * Returns the text on one line: white space becomes a space, and every character that would steer a terminal or
+     * turn the direction of the text around it becomes U+FFFD, as does half of a surrogate pair.
      */
     public static String shown(String text) {
         StringBuilder shown = new StringBuilder(text.length());

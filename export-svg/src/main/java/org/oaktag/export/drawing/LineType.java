@@ -3,8 +3,8 @@ package org.oaktag.export.drawing;
 import java.util.List;
 
 /**
- * The types of line, each with one meaning. Widths and dashes follow ISO 128: a dash is 12 line widths long, a long dash
- * 24, a gap 3, a dot a half.
+ * The types of line, each with one meaning. Widths and dashes follow ISO 128: a dash is 12 line widths long, a long
+ * dash 24, a gap 3, a dot a half.
  *
  * <pre>{@code
  * Stroke fold = Stroke.line(LineType.FOLD, Point.of(0, 0), Point.of(0, 600));

@@ -14,7 +14,8 @@ import org.oaktag.geometry.Point;
  *
  * @param type its type, which says what it means
  * @param path where it runs
- * @param edge the identifier of the edge that it draws, whose length is then written beside it; empty for any other line
+ * @param edge the identifier of the edge that it draws, whose length is then written beside it; empty for any other
+ *     line
  */
 public record Stroke(LineType type, Path path, Optional<String> edge) implements Ink {
 

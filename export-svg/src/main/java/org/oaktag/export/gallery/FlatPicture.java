@@ -27,8 +27,8 @@ record FlatPicture(SvgSheet sheet, String described, double width) {
     }
 
     /**
-     * Returns how wide it is to be shown, in percent of the widest: between its true share and all of it, so that a small
-     * garment looks smaller and is still seen.
+     * Returns how wide it is to be shown, in percent of the widest: between its true share and all of it, so that a
+     * small garment looks smaller and is still seen.
      */
     double share(double widest) {
         return 100 * Math.sqrt(width / widest);

@@ -12,8 +12,8 @@ import org.oaktag.export.drawing.FreeText;
 import org.oaktag.export.xml.XmlWriter;
 
 /**
- * A gallery as one page for a browser, for a desk, a telephone and paper, in light and dark. It refers to nothing outside
- * itself and carries no script. Immutable.
+ * A gallery as one page for a browser, for a desk, a telephone and paper, in light and dark. It refers to nothing
+ * outside itself and carries no script. Immutable.
  *
  * <pre>{@code
  * GalleryPage.of("Winter", "Warm things.", List.of(GalleryStyle.of(style, juno, "For the cold.")))

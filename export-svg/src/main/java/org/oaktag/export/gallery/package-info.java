@@ -1,6 +1,6 @@
 /**
- * A gallery of styles as one page for a browser: each style laid flat in its cloths, its sizes with their finished measures,
- * and its steps.
+ * A gallery of styles as one page for a browser: each style laid flat in its cloths, its sizes with their finished
+ * measures, and its steps.
  *
  * <pre>{@code
  * GalleryPage.of("Winter", "Warm things.", List.of(GalleryStyle.of(style, juno, "For the cold.")))

@@ -41,7 +41,10 @@ public record Polyline(List<Point> points) {
         return new Polyline(points);
     }
 
-    /** A chord of 1/n of the parameter lies within max|r''| / (8 n²) of the curve, and |r''| within 6 times the polygon's bend. */
+    /**
+     * A chord of 1/n of the parameter lies within max|r''| / (8 n²) of the curve, and |r''| within 6 times the
+     * polygon's bend.
+     */
     private static int parts(Cubic cubic) {
         double bend = Math.max(
                 bend(cubic.start(), cubic.control1(), cubic.control2()),

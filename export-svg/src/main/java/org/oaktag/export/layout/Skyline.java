@@ -14,9 +14,9 @@ import org.oaktag.geometry.Bounds;
  * List<Bounds> packed = Skyline.pack(pieces, 900, 20);   // on paper 900 mm wide, 20 mm apart
  * }</pre>
  *
- * <p>The line below what is packed so far is a flight of steps, the skyline; a box rests against the lowest stretch that
- * is wide enough. No box is turned, so that grainlines stay upright. The result depends on nothing but the sizes and
- * their order.
+ * <p>The line below what is packed so far is a flight of steps, the skyline; a box rests against the lowest stretch
+ * that is wide enough. No box is turned, so that grainlines stay upright. The result depends on nothing but the sizes
+ * and their order.
  */
 public final class Skyline {
 

@@ -60,7 +60,10 @@ final class BothUnits {
                 .replaceAll(found -> found.group().replace('.', ' ').replace('-', ' '));
     }
 
-    /** Writes a sentence of ours, in which lengths stand in mm, areas in cm², a minus between blanks, and edges by their piece. */
+    /**
+     * Writes a sentence of ours, in which lengths stand in mm, areas in cm², a minus between blanks, and edges by their
+     * piece.
+     */
     static void sentence(XmlWriter xml, String sentence) {
         String text = spoken(sentence).replace(" - ", " − ");
         Matcher matcher = MEASURED.matcher(text);

@@ -25,8 +25,8 @@ import org.oaktag.garment.Name;
  * @param title what is learnt, as a phrase in the imperative; free text
  * @param text what is said about it, a paragraph each; lengths are to be written in mm, {@code "12.0 mm"}
  * @param slider what the learner moves
- * @param trials what is tried at an amount of the slider, in mm, degrees or percent; may throw a {@link PatternException},
- *     which is then shown
+ * @param trials what is tried at an amount of the slider, in mm, degrees or percent; may throw a {@link
+ *     PatternException}, which is then shown
  * @param views the pieces that are shown, in this order; none for those that the step redraws, whole
  * @param formulas the formulas that are filled in
  */

@@ -11,7 +11,9 @@ import org.oaktag.garment.Change;
 import org.oaktag.garment.Moved;
 import org.oaktag.measure.Length;
 
-/** The quantities that a step moves, before and after it: the same ones at every position, so that they can be watched. */
+/**
+ * The quantities that a step moves, before and after it: the same ones at every position, so that they can be watched.
+ */
 final class NumbersTable {
 
     private static final int MOST_ROWS = 10;

@@ -192,7 +192,9 @@ record StagedPiece(
         }
     }
 
-    /** Where the middle of a text lies: on a long line, beside a short one or by so many lines off, and inside the room. */
+    /**
+     * Where the middle of a text lies: on a long line, beside a short one or by so many lines off, and inside the room.
+     */
     private Point middle(Dimension dimension, double share, int lines, double width) {
         double off = (isRoomy(dimension, TEXT) ? DIMENSION : BESIDE) + lines * LINE;
         Point wanted = dimension

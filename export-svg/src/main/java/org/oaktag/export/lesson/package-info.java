@@ -11,8 +11,8 @@
  * }</pre>
  *
  * <p>The library plays every position of the slider itself and the page holds the results, so what a learner sees was
- * computed by the same code as the pattern, and the page needs no network and computes nothing. A position that the step
- * refuses shows the refusal.
+ * computed by the same code as the pattern, and the page needs no network and computes nothing. A position that the
+ * step refuses shows the refusal.
  *
  * <p>Which lessons there are, and what they say, is for the teacher; examples lie in {@code org.oaktag.examples}.
  */

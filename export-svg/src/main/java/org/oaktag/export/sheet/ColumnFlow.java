@@ -51,7 +51,9 @@ final class ColumnFlow {
         }
     }
 
-    /** Puts a block into the column in which it lies highest, the leftmost of several, of those that have room for it. */
+    /**
+     * Puts a block into the column in which it lies highest, the leftmost of several, of those that have room for it.
+     */
     void add(Figure block) {
         double height = block.bounds().maxY();
         int highest = highest(bottoms, height);
@@ -77,7 +79,9 @@ final class ColumnFlow {
         return true;
     }
 
-    /** Returns the column in which a block of that height lies highest; -1 where none has room. An empty one always has. */
+    /**
+     * Returns the column in which a block of that height lies highest; -1 where none has room. An empty one always has.
+     */
     private int highest(double[] filled, double height) {
         int highest = -1;
         for (int i = 0; i < filled.length; i++) {

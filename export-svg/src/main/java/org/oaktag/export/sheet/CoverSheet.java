@@ -21,8 +21,8 @@ import org.oaktag.geometry.Transform;
 import org.oaktag.measure.Length;
 
 /**
- * The first sheet of a tiled pattern: the square to be measured and the map of the sheets, then how to join them, what to
- * cut, and what the lines mean. What does not fit is written on a sheet after it.
+ * The first sheet of a tiled pattern: the square to be measured and the map of the sheets, then how to join them, what
+ * to cut, and what the lines mean. What does not fit is written on a sheet after it.
  */
 final class CoverSheet {
 

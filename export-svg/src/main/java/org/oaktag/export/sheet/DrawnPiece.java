@@ -114,7 +114,8 @@ record DrawnPiece(
     /**
      * Returns the placement that has the drawing's box in the upper left corner of a seat.
      *
-     * <p>It is moved by whole millimetres, so that moving rounds nothing; to the left and up, so that it stays in its seat.
+     * <p>It is moved by whole millimetres, so that moving rounds nothing; to the left and up, so that it stays in its
+     * seat.
      */
     Placement in(Bounds seat) {
         return Placement.of(

@@ -58,7 +58,9 @@ record JointPlaces(LabelPlacer offAll, LabelPlacer offLettering, double overlap)
         return places;
     }
 
-    /** Returns the place nearest to the middle that is clear of all, else one whose numbers are, else one off lettering. */
+    /**
+     * Returns the place nearest to the middle that is clear of all, else one whose numbers are, else one off lettering.
+     */
     Place best(Point from, Point to, TextBlock number) {
         Vector along = to.minus(from).unit();
         return Stream.<Optional<Place>>of(

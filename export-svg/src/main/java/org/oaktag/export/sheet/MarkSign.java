@@ -12,7 +12,10 @@ import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Vector;
 
-/** The signs of marks inside a piece: a cross, and round it a circle for what is drilled or set, or a bar for a buttonhole. */
+/**
+ * The signs of marks inside a piece: a cross, and round it a circle for what is drilled or set, or a bar for a
+ * buttonhole.
+ */
 final class MarkSign {
 
     private static final double CROSS = 3;

@@ -16,8 +16,8 @@ import org.oaktag.garment.Wearer;
 import org.oaktag.geometry.Transform;
 
 /**
- * One style in several sizes, drawn over each other: every piece once, with a cut line for each size in a line type of its
- * own, as it was drafted, the tops of all sizes level.
+ * One style in several sizes, drawn over each other: every piece once, with a cut line for each size in a line type of
+ * its own, as it was drafted, the tops of all sizes level.
  *
  * <pre>{@code
  * Nest nest = new Nest(List.of(
@@ -52,8 +52,8 @@ public record Nest(List<Size> sizes) {
     /**
      * Copies the list and checks that the sizes belong together.
      *
-     * @throws PatternException if there are fewer than 2 or more than 6 sizes, two have one name, or they are not made of
-     *     pieces of the same names, each cut in the same way
+     * @throws PatternException if there are fewer than 2 or more than 6 sizes, two have one name, or they are not made
+     *     of pieces of the same names, each cut in the same way
      */
     public Nest {
         sizes = List.copyOf(sizes);
@@ -96,8 +96,8 @@ public record Nest(List<Size> sizes) {
     }
 
     /**
-     * Returns every caution in the history of any size, each once. One that does not hold for all of them begins with the
-     * names of those for which it does.
+     * Returns every caution in the history of any size, each once. One that does not hold for all of them begins with
+     * the names of those for which it does.
      */
     public List<String> cautions() {
         return sizes.stream()
@@ -141,7 +141,10 @@ public record Nest(List<Size> sizes) {
         return sizes.stream().map(size -> FreeText.shown(size.name())).toList();
     }
 
-    /** Returns the piece of that name in every size, as it was drafted but for its height on paper: their tops lie level. */
+    /**
+     * Returns the piece of that name in every size, as it was drafted but for its height on paper: their tops lie
+     * level.
+     */
     List<Piece> inEverySize(Name piece) {
         double top = top(sizes.get(0).garment().piece(piece));
         return sizes.stream()

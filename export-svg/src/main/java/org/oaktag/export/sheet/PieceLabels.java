@@ -137,7 +137,9 @@ final class PieceLabels {
         leaveOut("stretch");
     }
 
-    /** Writes the first of the texts for which there is room along a path, on its inner side (its right) or on either. */
+    /**
+     * Writes the first of the texts for which there is room along a path, on its inner side (its right) or on either.
+     */
     private void beside(Path path, List<String> texts, boolean rightOnly) {
         for (String text : texts) {
             TextBlock block = TextBlock.of(text, Font.SMALL);

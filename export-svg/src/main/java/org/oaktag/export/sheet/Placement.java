@@ -21,7 +21,8 @@ import org.oaktag.geometry.Bounds;
  * @param dx how far it is moved to the right, mm
  * @param dy how far it is moved down, mm
  * @param window the part of the sheet outside of which nothing of it is shown; empty where all of it is
- * @param layer the layer that it can be shown or hidden with, such as the name of a size; empty where it is always shown
+ * @param layer the layer that it can be shown or hidden with, such as the name of a size; empty where it is always
+ *     shown
  */
 public record Placement(
         String id,

@@ -51,8 +51,8 @@ public record Printout(
     }
 
     /**
-     * Parts several sizes of a style, drawn over each other, over sheets that are joined on the table. What belongs to one
-     * size can be shown and hidden as a layer of its name.
+     * Parts several sizes of a style, drawn over each other, over sheets that are joined on the table. What belongs to
+     * one size can be shown and hidden as a layer of its name.
      *
      * @param allowances the allowances of every size
      * @throws org.oaktag.PatternException if an allowance does not fit a piece

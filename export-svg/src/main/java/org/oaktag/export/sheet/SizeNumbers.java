@@ -24,8 +24,8 @@ import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Vector;
 
 /**
- * Says whose a notch, a mark or an inner line of nested sizes is, by the number of its size, where nothing else does: where
- * the cut lines of two sizes run on each other, and inside.
+ * Says whose a notch, a mark or an inner line of nested sizes is, by the number of its size, where nothing else does:
+ * where the cut lines of two sizes run on each other, and inside.
  */
 final class SizeNumbers {
 

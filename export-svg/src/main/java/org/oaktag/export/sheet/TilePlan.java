@@ -12,8 +12,8 @@ import org.oaktag.geometry.Point;
 /**
  * Pieces seated on a plane of sheets, and the sheets that carry something.
  *
- * <p>A sheet is carried where anything is drawn in its cell, or where its cell lies inside a piece, so that a piece can be
- * cut out of paper without a hole in it.
+ * <p>A sheet is carried where anything is drawn in its cell, or where its cell lies inside a piece, so that a piece can
+ * be cut out of paper without a hole in it.
  *
  * @param grid the sheets of the plane
  * @param pieces the pieces, each in its place on the plane

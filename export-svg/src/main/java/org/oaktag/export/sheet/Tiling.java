@@ -33,8 +33,8 @@ public record Tiling(Paper paper, Length margin, Length overlap) {
     /**
      * Checks that the parts fit each other.
      *
-     * @throws PatternException if the paper is a roll, a length is negative, the printed part of a sheet is smaller than
-     *     180 mm by 180 mm, or the overlap takes more than half of its shorter side
+     * @throws PatternException if the paper is a roll, a length is negative, the printed part of a sheet is smaller
+     *     than 180 mm by 180 mm, or the overlap takes more than half of its shorter side
      */
     public Tiling {
         Objects.requireNonNull(paper, "paper");

@@ -1,6 +1,6 @@
 /**
- * What a pattern on paper shows, whatever file it is printed from: each piece with its lines and labels, the header, and
- * which cloth is shown how.
+ * What a pattern on paper shows, whatever file it is printed from: each piece with its lines and labels, the header,
+ * and which cloth is shown how.
  *
  * <p>The drawings are made of the values of {@link org.oaktag.export.drawing}. Nothing is computed here that belongs to
  * the pattern, and no file is written.

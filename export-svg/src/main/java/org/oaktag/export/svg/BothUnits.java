@@ -10,7 +10,9 @@ final class BothUnits {
 
     private BothUnits() {}
 
-    /** Returns the text with each length in inches behind it: {@code "drop 25.4 mm"} as {@code "drop 25.4 mm (1 in)"}. */
+    /**
+     * Returns the text with each length in inches behind it: {@code "drop 25.4 mm"} as {@code "drop 25.4 mm (1 in)"}.
+     */
     static String of(String text) {
         return MILLIMETRES
                 .matcher(text)

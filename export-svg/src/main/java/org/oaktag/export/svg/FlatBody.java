@@ -22,8 +22,8 @@ import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Transform;
 
 /**
- * The front or the back of a top laid flat: the half piece and its mirror image, with the pieces that were split off it,
- * and the bands at its hem and its neckline.
+ * The front or the back of a top laid flat: the half piece and its mirror image, with the pieces that were split off
+ * it, and the bands at its hem and its neckline.
  *
  * <p>All in the piece's own millimetres, its centre at x = 0. A piece that was split off lies on paper where it lay in
  * the whole, so that it is known by an edge that is the very line of the edge it is sewn to.

@@ -24,7 +24,9 @@ import org.oaktag.geometry.Vector;
  */
 final class FlatSleeve {
 
-    /** How far above a cuff a gathered sleeve begins to narrow, as a share of what is gathered in, and at the most, mm. */
+    /**
+     * How far above a cuff a gathered sleeve begins to narrow, as a share of what is gathered in, and at the most, mm.
+     */
     private static final double NARROWING = 0.6;
 
     private static final double MOST_NARROWING = 60;

@@ -155,7 +155,10 @@ final class LaySheet {
 
     private record Label(TextBlock block, Box text, Optional<Box> arrow) {}
 
-    /** Returns what tells the pieces of several garments apart: for whom they are, or else what; nothing where there is one. */
+    /**
+     * Returns what tells the pieces of several garments apart: for whom they are, or else what; nothing where there is
+     * one.
+     */
     private String who(CutList.Item item) {
         if (owners.size() == 1) {
             return "";

@@ -16,8 +16,8 @@ import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Vector;
 
 /**
- * The ribs of a knit on a shape: lines along its wales, which run with the grain of the piece, so that it is seen which way
- * it stretches. A pattern that fills a page has one direction; a cuff, the arm it is on, and a lay have their own.
+ * The ribs of a knit on a shape: lines along its wales, which run with the grain of the piece, so that it is seen which
+ * way it stretches. A pattern that fills a page has one direction; a cuff, the arm it is on, and a lay have their own.
  */
 final class Ribs {
 

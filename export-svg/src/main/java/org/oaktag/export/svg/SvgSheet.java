@@ -47,9 +47,9 @@ public record SvgSheet(String text) {
     }
 
     /**
-     * Draws every piece of a style in several sizes over each other, at true scale. What belongs to one size, its cut lines,
-     * notches, inner lines and marks, is one group of the document, {@code size-1} and so on, and each piece in it a group
-     * under the piece's name and the number of the size.
+     * Draws every piece of a style in several sizes over each other, at true scale. What belongs to one size, its cut
+     * lines, notches, inner lines and marks, is one group of the document, {@code size-1} and so on, and each piece in
+     * it a group under the piece's name and the number of the size.
      *
      * @param allowances the allowances of every size
      * @throws org.oaktag.PatternException if an allowance does not fit a piece
@@ -68,8 +68,8 @@ public record SvgSheet(String text) {
     }
 
     /**
-     * Draws the front of a top laid flat, in its cloths, at a tenth of its size, with nothing beside or behind it: for a
-     * page of one's own.
+     * Draws the front of a top laid flat, in its cloths, at a tenth of its size, with nothing beside or behind it: for
+     * a page of one's own.
      *
      * @throws org.oaktag.PatternException if the garment lacks a front or a back with the edges of a top
      */

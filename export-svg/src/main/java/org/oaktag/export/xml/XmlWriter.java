@@ -4,7 +4,8 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 
 /**
- * Writes well-formed XML 1.0, whatever the text: markup is escaped, and a character that XML cannot hold becomes U+FFFD.
+ * Writes well-formed XML 1.0, whatever the text: markup is escaped, and a character that XML cannot hold becomes
+ * U+FFFD.
  *
  * <pre>{@code
  * XmlWriter svg = XmlWriter.xml();

@@ -11,9 +11,9 @@ import org.junit.jupiter.params.provider.EnumSource;
 /**
  * Colours as seen in grey and by colour-blind readers.
  *
- * <p>Lightness is CIELAB L* (CIE 15:2004; sRGB by IEC 61966-2-1). Colour-blind vision is simulated with the matrices for
- * full protanopia, deuteranopia and tritanopia of Machado, Oliveira and Fernandes, "A Physiologically-based Model for
- * Simulation of Color Vision Deficiency" (2009), applied to linear RGB; the figures are from memory.
+ * <p>Lightness is CIELAB L* (CIE 15:2004; sRGB by IEC 61966-2-1). Colour-blind vision is simulated with the matrices
+ * for full protanopia, deuteranopia and tritanopia of Machado, Oliveira and Fernandes, "A Physiologically-based Model
+ * for Simulation of Color Vision Deficiency" (2009), applied to linear RGB; the figures are from memory.
  */
 class ClothPaintTest {
 

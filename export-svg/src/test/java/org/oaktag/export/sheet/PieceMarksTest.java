@@ -125,7 +125,9 @@ class PieceMarksTest {
         assertThat(CutLine.of(front, ALLOWANCES).snips()).extracting(Snip::seam).contains(fold.start(), fold.end());
     }
 
-    /** Of a loop 12 mm wide nothing can be read on the piece itself; whoever prints it is told what to write by hand. */
+    /**
+     * Of a loop 12 mm wide nothing can be read on the piece itself; whoever prints it is told what to write by hand.
+     */
     @Test
     void what_there_is_no_room_for_on_a_tiny_piece_is_named_with_the_piece() {
         Name loop = Name.of("hanger loop");

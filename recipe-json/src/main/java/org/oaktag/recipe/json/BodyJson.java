@@ -58,7 +58,8 @@ public final class BodyJson {
 
     /**
      * Returns the JSON Schema (draft 2020-12) of what {@link #write} writes. Its ranges are those of a child or a grown
-     * body, whichever is wider; {@link #read} knows which it is. It lies beside this class as {@code bodies.schema.json}.
+     * body, whichever is wider; {@link #read} knows which it is. It lies beside this class as {@code
+     * bodies.schema.json}.
      */
     public static String schema() {
         Map<String, Datum> measures = new LinkedHashMap<>();

@@ -70,8 +70,8 @@ public record RecipeJson(BlockCatalogue blocks, StepCatalogue steps) {
     }
 
     /**
-     * Returns what reads and writes every block and step of the library; for your own as well, give catalogues that have
-     * them.
+     * Returns what reads and writes every block and step of the library; for your own as well, give catalogues that
+     * have them.
      */
     public static RecipeJson standard() {
         return new RecipeJson(KnownBlocks.catalogue(), KnownSteps.catalogue());
@@ -108,7 +108,8 @@ public record RecipeJson(BlockCatalogue blocks, StepCatalogue steps) {
      * Reads a style.
      *
      * @throws PatternException if the text is no JSON, of another format or version, a field is unknown, missing or of
-     *     the wrong sort, the block or a step is unknown, or an amount breaks a rule; the message says where, and what would do
+     *     the wrong sort, the block or a step is unknown, or an amount breaks a rule; the message says where, and what
+     * would do
      */
     public Style read(String json) {
         Datum.Fields content = FORMAT.content(JsonData.fields("recipe", Objects.requireNonNull(json, "json")));

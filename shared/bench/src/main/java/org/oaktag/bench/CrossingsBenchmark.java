@@ -18,7 +18,10 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** Where one cubic crosses another. JTS gets each as 256 segments; java.awt has no crossings, but the area that two shapes share. */
+/**
+ * Where one cubic crosses another. JTS gets each as 256 segments; java.awt has no crossings, but the area that two
+ * shapes share.
+ */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)

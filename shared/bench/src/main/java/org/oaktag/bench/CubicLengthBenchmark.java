@@ -13,8 +13,8 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * The length of one cubic: to an accuracy in mm from ourselves and commons-math; from java.awt and JTS, which know none, as it comes and
- * as finely flattened as that accuracy takes; from Batik as it comes.
+ * The length of one cubic: to an accuracy in mm from ourselves and commons-math; from java.awt and JTS, which know
+ * none, as it comes and as finely flattened as that accuracy takes; from Batik as it comes.
  */
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)

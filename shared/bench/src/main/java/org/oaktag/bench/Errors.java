@@ -36,7 +36,9 @@ final class Errors {
         return greatest(sample, i -> Math.abs(length.applyAsDouble(i) - Reference.length(sample.all.get(i), 0, 1)));
     }
 
-    /** The greatest distance along the curve from where the place should be, or in the plane from where Batik puts it. */
+    /**
+     * The greatest distance along the curve from where the place should be, or in the plane from where Batik puts it.
+     */
     static String ofInverse(String who, String cubics, double accuracy) {
         Sample sample = sample(cubics);
         return greatest(sample, i -> {
@@ -134,7 +136,10 @@ final class Errors {
         return wrong + " of " + asked + " wrong at 1e-6 mm";
     }
 
-    /** The error in mm² of the area, by Green's integral over the curves with Simpson's rule on 10,000 stretches of each. */
+    /**
+     * The error in mm² of the area, by Green's integral over the curves with Simpson's rule on 10,000 stretches of
+     * each.
+     */
     static String ofArea(String who) {
         OutlineBenchmark bench = new OutlineBenchmark();
         double area = who.equals("oaktag") ? bench.areaOaktag() : bench.areaJts();

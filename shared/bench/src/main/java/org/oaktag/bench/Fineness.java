@@ -4,7 +4,10 @@ import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 
-/** How finely the peers flatten that cannot be asked for an accuracy: as they come, or so that the lengths of all samples keep one. */
+/**
+ * How finely the peers flatten that cannot be asked for an accuracy: as they come, or so that the lengths of all
+ * samples keep one.
+ */
 @State(Scope.Benchmark)
 public class Fineness {
     static final String AS_IT_COMES = "";
@@ -23,7 +26,10 @@ public class Fineness {
         return mm.isEmpty() ? Peers.SEGMENTS : 32_768;
     }
 
-    /** The flatness for java.awt: the finest that its own limit of subdivisions carries through, or half of what is asked. */
+    /**
+     * The flatness for java.awt: the finest that its own limit of subdivisions carries through, or half of what is
+     * asked.
+     */
     double flatness() {
         return mm.isEmpty() ? 0.01 : 5e-7;
     }

@@ -18,8 +18,8 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * A whole garment on one core: the hooded top of the examples, drafted, adjusted in fourteen steps with their history, and
- * walked. With {@code -prof gc}, what it allocates.
+ * A whole garment on one core: the hooded top of the examples, drafted, adjusted in fourteen steps with their history,
+ * and walked. With {@code -prof gc}, what it allocates.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)

@@ -33,8 +33,8 @@ import org.openjdk.jmh.annotations.Warmup;
 /**
  * What questions cost of one and the same ring with waves, drawn by more and more cubics.
  *
- * <p>Where the index is part of the cost (self-crossings, crossings) a copy that nobody has asked yet is asked each time; a place is asked
- * of an outline that has been asked before.
+ * <p>Where the index is part of the cost (self-crossings, crossings) a copy that nobody has asked yet is asked each
+ * time; a place is asked of an outline that has been asked before.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)

@@ -8,7 +8,10 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.openjdk.jmh.results.RunResult;
 
-/** How the cost of a question grows with the edges of an outline: as multiples of the cost of the fewest, beside those of n log n. */
+/**
+ * How the cost of a question grows with the edges of an outline: as multiples of the cost of the fewest, beside those
+ * of n log n.
+ */
 final class GrowthTable {
     private static final String EDGES = "edges";
 

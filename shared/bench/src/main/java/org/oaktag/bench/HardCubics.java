@@ -7,7 +7,10 @@ import org.oaktag.geometry.Cubic;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Transform;
 
-/** The shapes that trip a length: of each kind as many as of every other, turned, scaled to a garment's size and strewn about. */
+/**
+ * The shapes that trip a length: of each kind as many as of every other, turned, scaled to a garment's size and strewn
+ * about.
+ */
 final class HardCubics {
     static final int COUNT = 512;
 

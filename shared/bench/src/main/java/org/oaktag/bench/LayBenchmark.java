@@ -28,8 +28,9 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * The lay of the shell of one to eight hooded tops on cloth 150 cm wide, by the number of tries. Its {@link #main} prints
- * how much of the cloth each lay uses beside the lower bound, area over width, and beside boxes packed on shelves.
+ * The lay of the shell of one to eight hooded tops on cloth 150 cm wide, by the number of tries. Its {@link #main}
+ * prints how much of the cloth each lay uses beside the lower bound, area over width, and beside boxes packed on
+ * shelves.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)

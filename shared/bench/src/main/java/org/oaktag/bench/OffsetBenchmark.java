@@ -20,7 +20,9 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** The parallel of one well-formed cubic at 10 mm, to a tolerance in mm. JTS gets as many segments as it needs for that. */
+/**
+ * The parallel of one well-formed cubic at 10 mm, to a tolerance in mm. JTS gets as many segments as it needs for that.
+ */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)

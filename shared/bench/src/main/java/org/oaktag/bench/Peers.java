@@ -97,7 +97,9 @@ final class Peers {
         }
     }
 
-    /** The parameter at a distance by commons-math's Brent solver over its integrator; not a number where it gives up. */
+    /**
+     * The parameter at a distance by commons-math's Brent solver over its integrator; not a number where it gives up.
+     */
     static double solvedParameter(Cubic cubic, double distance, double accuracy) {
         try {
             return new BrentSolver(1e-14, 1e-14, accuracy)

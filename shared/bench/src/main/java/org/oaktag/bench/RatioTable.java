@@ -12,7 +12,10 @@ import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 import org.openjdk.jmh.runner.options.VerboseMode;
 
-/** Runs the benchmarks beside their peers and prints one table: measured error, time, allocation, and the ratio to our time. */
+/**
+ * Runs the benchmarks beside their peers and prints one table: measured error, time, allocation, and the ratio to our
+ * time.
+ */
 public final class RatioTable {
 
     private static final String OURS = "oaktag";

@@ -5,8 +5,8 @@ import org.oaktag.geometry.Cubic;
 import org.oaktag.geometry.Point;
 
 /**
- * Lengths to measure errors by, of which none of those that are compared has a part: 20 nodes of commons-math on a stretch
- * and on its halves, halved again until they agree to 1e-13 of the curve's size.
+ * Lengths to measure errors by, of which none of those that are compared has a part: 20 nodes of commons-math on a
+ * stretch and on its halves, halved again until they agree to 1e-13 of the curve's size.
  */
 final class Reference {
     private static final GaussIntegratorFactory RULES = new GaussIntegratorFactory();

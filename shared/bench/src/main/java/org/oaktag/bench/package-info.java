@@ -1,5 +1,6 @@
 /**
- * Benchmarks: time, error and allocation of what the library does, in one run with the libraries one would otherwise use.
+ * Benchmarks: time, error and allocation of what the library does, in one run with the libraries one would otherwise
+ * use.
  *
  * <p>Nothing here is asserted: a noisy machine would fail an honest build. Correctness is checked by the tests.
  */

@@ -18,12 +18,14 @@ import org.oaktag.measure.Length;
 import org.oaktag.measure.Percent;
 
 /**
- * The contracts of {@code docs/contracts.md} about exceptions, asked of the methods of an instance of every public type of
- * which one can be had.
+ * The contracts of {@code docs/contracts.md} about exceptions, asked of the methods of an instance of every public type
+ * of which one can be had.
  */
 class InstanceContractsTest {
 
-    /** What may be thrown, as the page says; a fault in the direction of a vector and the like is the geometry's alone. */
+    /**
+     * What may be thrown, as the page says; a fault in the direction of a vector and the like is the geometry's alone.
+     */
     private static final Set<Class<? extends RuntimeException>> DOCUMENTED =
             Set.of(PatternException.class, IllegalArgumentException.class, IndexOutOfBoundsException.class);
 

@@ -33,8 +33,8 @@ import org.oaktag.garment.EdgeNames;
 import org.oaktag.geometry.Path;
 
 /**
- * An instance of as many public types as can be had: from the {@link Samples}, then from the constants, the makers and the questions of
- * the types that are known already, in rounds until no more are found.
+ * An instance of as many public types as can be had: from the {@link Samples}, then from the constants, the makers and
+ * the questions of the types that are known already, in rounds until no more are found.
  */
 final class Instances {
 
@@ -82,7 +82,10 @@ final class Instances {
                                 .findFirst());
     }
 
-    /** Returns a value for each parameter; empty if one cannot be had. A list or a set holds one of what it is a list of. */
+    /**
+     * Returns a value for each parameter; empty if one cannot be had. A list or a set holds one of what it is a list
+     * of.
+     */
     Optional<Object[]> arguments(Executable called) {
         List<Object> arguments = new ArrayList<>();
         for (Type type : called.getGenericParameterTypes()) {
@@ -178,7 +181,10 @@ final class Instances {
         return constants.stream();
     }
 
-    /** Returns a call of every method with a parameter; not of {@code equals}, which takes null, nor of what writes a file. */
+    /**
+     * Returns a call of every method with a parameter; not of {@code equals}, which takes null, nor of what writes a
+     * file.
+     */
     List<Call> calls(List<Class<?>> types) {
         return types.stream()
                 .flatMap(type -> of(type).stream().flatMap(on -> calls(type, on)))

@@ -10,8 +10,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
- * The contract of {@code docs/contracts.md} about null: every constructor, every static method and every method of an instance of the
- * public types is called with null in place of each argument in turn.
+ * The contract of {@code docs/contracts.md} about null: every constructor, every static method and every method of an
+ * instance of the public types is called with null in place of each argument in turn.
  */
 class NullContractsTest {
 

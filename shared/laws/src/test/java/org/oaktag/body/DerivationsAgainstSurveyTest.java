@@ -24,8 +24,8 @@ import org.oaktag.testkit.bodies.SurveyTable;
  * The rules that derive measures, against regressions worked out anew from the published tables of the 2012 US Army
  * survey (Gordon et al., NATICK/TR-15/007).
  *
- * <p>A rule is read off the library from outside: its factors are the differences that one millimetre more of a predictor
- * makes, so the check holds whatever the library's own numbers are.
+ * <p>A rule is read off the library from outside: its factors are the differences that one millimetre more of a
+ * predictor makes, so the check holds whatever the library's own numbers are.
  */
 class DerivationsAgainstSurveyTest {
 
@@ -112,9 +112,10 @@ class DerivationsAgainstSurveyTest {
     }
 
     /**
-     * The height of the tenth rib in the 2012 survey, 1056.3 and 1120.7 mm, of the navel's waist 980.1 and 1056.5 mm, and of
-     * the seat 833.7 and 887.9 mm (NATICK/TR-15/007); the natural waist of 1988 is 12 mm above the tenth rib in women and
-     * 6 mm in men (differences of the means in NATICK/TR-89/044). The two surveys need not agree, only within the spread.
+     * The height of the tenth rib in the 2012 survey, 1056.3 and 1120.7 mm, of the navel's waist 980.1 and 1056.5 mm,
+     * and of the seat 833.7 and 887.9 mm (NATICK/TR-15/007); the natural waist of 1988 is 12 mm above the tenth rib in
+     * women and 6 mm in men (differences of the means in NATICK/TR-89/044). The two surveys need not agree, only within
+     * the spread.
      */
     @ParameterizedTest
     @CsvSource({"WOMAN, 1056.3, 12, 833.7", "MAN, 1120.7, 6, 887.9"})
@@ -126,8 +127,8 @@ class DerivationsAgainstSurveyTest {
     }
 
     /**
-     * Natural waists beside bust girths: of the 1988 survey's means (NATICK/TR-89/044), of ASTM D5585-11's misses size 8
-     * (36 1/4 and 28 in), of EN 13402-3's women's sizes 84 and 92 (from memory), and of the survey's men.
+     * Natural waists beside bust girths: of the 1988 survey's means (NATICK/TR-89/044), of ASTM D5585-11's misses size
+     * 8 (36 1/4 and 28 in), of EN 13402-3's women's sizes 84 and 92 (from memory), and of the survey's men.
      */
     @ParameterizedTest
     @CsvSource({"WOMAN, 907.1, 725.5", "WOMAN, 920.8, 711.2", "WOMAN, 840, 680", "WOMAN, 920, 760", "MAN, 991.4, 839.9"

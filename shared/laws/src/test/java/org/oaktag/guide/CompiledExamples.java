@@ -24,11 +24,11 @@ import javax.tools.ToolProvider;
 /**
  * Examples compiled in memory, each as the body of a method of a {@link Scenario}.
  *
- * <p>An example sees the fields of the scenario, every public type of the library, {@code List}, {@code Map}, {@code Set} and
- * {@code Optional}, and without a class before them the units, the names of edges and pieces, and the phrases of the adjustments.
- * Of several types of one name it sees that of its own package first, then the one that is {@link #preferred}. Where files are
- * written, one is put into a folder of its own that goes with the test. A statement that is followed by {@code // = text} is what the
- * text says.
+ * <p>An example sees the fields of the scenario, every public type of the library, {@code List}, {@code Map}, {@code
+ * Set} and {@code Optional}, and without a class before them the units, the names of edges and pieces, and the phrases
+ * of the adjustments. Of several types of one name it sees that of its own package first, then the one that is {@link
+ * #preferred}. Where files are written, one is put into a folder of its own that goes with the test. A statement that
+ * is followed by {@code // = text} is what the text says.
  */
 final class CompiledExamples {
 

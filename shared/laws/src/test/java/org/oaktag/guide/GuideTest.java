@@ -15,8 +15,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Code in a guide that is preceded by {@code <!-- from: some/File.java -->} stands in that file, line for line, and every
- * file to which a guide links exists.
+ * Code in a guide that is preceded by {@code <!-- from: some/File.java -->} stands in that file, line for line, and
+ * every file to which a guide links exists.
  */
 class GuideTest {
     private static final Path ROOT = Path.of("../..");

@@ -6,7 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** The examples in the API's documentation compile, run, and give what they say; and every public type has one; a nested type is shown by that of the type around it. */
+/**
+ * The examples in the API's documentation compile, run, and give what they say; and every public type has one; a nested
+ * type is shown by that of the type around it.
+ */
 class JavadocExamplesTest {
 
     private static final List<JavadocExample.Source> LIBRARY = JavadocExample.sources();

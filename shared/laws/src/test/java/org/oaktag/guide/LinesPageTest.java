@@ -12,15 +12,18 @@ import org.oaktag.testkit.lines.LineTable;
 
 /**
  * The page about the lines of the block gives the figures that the block has. {@code LineTable.main} prints the rows of
- * its table over 1,000 adults of each sex; here the first hundred of each are drafted, and the middle of each figure must
- * be that of the page within a twentieth of the page's spread from 1 to 99 %.
+ * its table over 1,000 adults of each sex; here the first hundred of each are drafted, and the middle of each figure
+ * must be that of the page within a twentieth of the page's spread from 1 to 99 %.
  */
 class LinesPageTest {
 
     private static final Path PAGE = Path.of("../../docs/lines.md");
     private static final int OF_EACH = 100;
 
-    /** A row that {@link LineTable} prints has three figures after its name; one of the page has three older ones between. */
+    /**
+     * A row that {@link LineTable} prints has three figures after its name; one of the page has three older ones
+     * between.
+     */
     private record Row(String name, double one, double half, double ninetyNine, double lastDigit) {
 
         static Row of(String line) {

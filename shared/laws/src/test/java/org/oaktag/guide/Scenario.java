@@ -30,8 +30,8 @@ import org.oaktag.garment.Garment;
 import org.oaktag.garment.Piece;
 
 /**
- * What every example of the API's documentation may take for granted: an observatory's night crew, the cloths on its shelf, the block of
- * one of them and what is made from it.
+ * What every example of the API's documentation may take for granted: an observatory's night crew, the cloths on its
+ * shelf, the block of one of them and what is made from it.
  */
 public abstract class Scenario {
 
@@ -89,7 +89,9 @@ public abstract class Scenario {
         return file;
     }
 
-    /** Compares what an example says that an expression is with what it is; a number with as many decimals as are said. */
+    /**
+     * Compares what an example says that an expression is with what it is; a number with as many decimals as are said.
+     */
     protected static <T> T said(String where, String said, T actual) {
         String shown = String.valueOf(actual);
         if (actual instanceof Double number && said.matches("-?[0-9]+(\\.[0-9]+)?(e-?[0-9]+)?")) {

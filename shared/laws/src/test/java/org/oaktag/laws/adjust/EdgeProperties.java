@@ -109,7 +109,10 @@ class EdgeProperties {
         distancesAre(0, Pieces.extendEdge(edge, mm(-by)).extend(extended).path(ONE), old, ends);
     }
 
-    /** Points of a path that lie square off another one lie at this distance from it; what lies beyond its ends does not count. */
+    /**
+     * Points of a path that lie square off another one lie at this distance from it; what lies beyond its ends does not
+     * count.
+     */
     private static void distancesAre(double expected, Path path, Path from, int leftOut) {
         int counted = 0;
         for (int i = leftOut; i <= 20 - leftOut; i++) {

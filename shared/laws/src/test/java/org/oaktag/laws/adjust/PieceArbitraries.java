@@ -25,7 +25,10 @@ import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Vector;
 
-/** Pieces of four or five edges, straight and curved, round the middle of a sheet, and places on two edges that do not touch. */
+/**
+ * Pieces of four or five edges, straight and curved, round the middle of a sheet, and places on two edges that do not
+ * touch.
+ */
 public final class PieceArbitraries extends DomainContextBase {
 
     static final Cloth CLOTH = Cloth.knit("any cloth", percent(20));

@@ -118,7 +118,10 @@ class SplitProperties {
         }
     }
 
-    /** Whether somebody with pins would take the two for partners: as long, and as many cuts at the same places, to 2 mm. */
+    /**
+     * Whether somebody with pins would take the two for partners: as long, and as many cuts at the same places, to 2
+     * mm.
+     */
     private static boolean fits(Garment garment, EdgeRef one, EdgeRef other, boolean opposed) {
         double length = garment.edge(one).path().length();
         List<Double> marks = marks(garment, one, false);

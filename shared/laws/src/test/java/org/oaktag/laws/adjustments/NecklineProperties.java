@@ -136,7 +136,9 @@ class NecklineProperties {
         Sound.assertSound(garment);
     }
 
-    /** A neckline drawn from the centre to the right and up turns against the clock all the way, by steps and joints. */
+    /**
+     * A neckline drawn from the centre to the right and up turns against the clock all the way, by steps and joints.
+     */
     private static void assertBendsOneWay(Path neckline, String after) {
         Vector before = neckline.startDirection();
         for (Curve curve : neckline.curves()) {

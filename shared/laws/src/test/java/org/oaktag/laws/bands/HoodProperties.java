@@ -94,8 +94,8 @@ class HoodProperties {
     }
 
     /**
-     * Common practice: a hood is as high as half the tape from side neck point over the crown to the other and 1 to 10 cm.
-     * The tape is 1.15 of the head girth here, also common practice.
+     * Common practice: a hood is as high as half the tape from side neck point over the crown to the other and 1 to 10
+     * cm. The tape is 1.15 of the head girth here, also common practice.
      */
     @Property(tries = 200)
     void a_tape_from_the_shoulder_over_the_middle_of_the_crown_has_1_to_10_cm_of_ease(@ForAll BodyMeasurements body) {

@@ -178,7 +178,10 @@ class CutLineProperties {
         return new GeometryFactory().toGeometry(new Envelope(from, to, -4000, 4000));
     }
 
-    /** A panel 100 mm wide beside x = 0, its side there 900 mm long, upper and lower edge leaning at the given angles to it. */
+    /**
+     * A panel 100 mm wide beside x = 0, its side there 900 mm long, upper and lower edge leaning at the given angles to
+     * it.
+     */
     private static Piece leaning(String name, int side, double angleAtTop, double angleAtBottom) {
         Point top = Point.of(0, 0);
         Point bottom = Point.of(0, 900);

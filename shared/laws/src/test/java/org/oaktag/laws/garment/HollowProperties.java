@@ -30,8 +30,8 @@ import org.oaktag.geometry.Point;
 import org.oaktag.measure.Percent;
 
 /**
- * Hollows of all shapes, smooth at the bottom, that an allowance may close. The JTS Topology Suite says how far from the edge the
- * cut line stays.
+ * Hollows of all shapes, smooth at the bottom, that an allowance may close. The JTS Topology Suite says how far from
+ * the edge the cut line stays.
  */
 class HollowProperties {
     private static final Pattern QUOTED = Pattern.compile("use at most ([0-9.]+) mm, and the other .* same share");

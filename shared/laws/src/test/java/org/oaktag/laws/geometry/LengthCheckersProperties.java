@@ -37,7 +37,10 @@ class LengthCheckersProperties {
         assertThat(cubic.length(1e-9)).isCloseTo(theirs, within(2e-9));
     }
 
-    /** java.awt cuts the curve to chords that lie within a flatness of it, so its sum is less, and comes near as that shrinks. */
+    /**
+     * java.awt cuts the curve to chords that lie within a flatness of it, so its sum is less, and comes near as that
+     * shrinks.
+     */
     @Property(tries = 300)
     void is_a_little_longer_than_the_chords_of_java_awt(@ForAll("general") Cubic cubic) {
         double chords = chords(cubic, 1e-5);

@@ -29,7 +29,10 @@ import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Transform;
 import org.oaktag.testkit.curves.Curves;
 
-/** A refused offset quotes a distance: that one works, and one a tenth of a millimetre (of a small one, a digit) greater does not. */
+/**
+ * A refused offset quotes a distance: that one works, and one a tenth of a millimetre (of a small one, a digit) greater
+ * does not.
+ */
 @Domain(Curves.class)
 @Domain(DomainContext.Global.class)
 class OffsetRefusalProperties {

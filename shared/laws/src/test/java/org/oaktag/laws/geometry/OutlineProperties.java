@@ -22,7 +22,10 @@ import org.oaktag.geometry.Outline;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 
-/** Outlines that cross themselves, or nearly: their points lie on a coarse grid, so that many touch and run along each other. */
+/**
+ * Outlines that cross themselves, or nearly: their points lie on a coarse grid, so that many touch and run along each
+ * other.
+ */
 class OutlineProperties {
 
     private static final GeometryFactory JTS = new GeometryFactory();

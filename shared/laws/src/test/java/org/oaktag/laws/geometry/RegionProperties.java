@@ -99,7 +99,9 @@ class RegionProperties {
         }
     }
 
-    /** Where JTS takes both polygons as they are; chords err by up to a few hundredths of a square millimetre in all. */
+    /**
+     * Where JTS takes both polygons as they are; chords err by up to a few hundredths of a square millimetre in all.
+     */
     @Property(tries = 400)
     void areas_are_those_of_fine_polygons_in_jts(@ForAll("pairs") Scribbles.Pair pair) {
         Assume.that(!pair.first().meetsItself() && !pair.second().meetsItself());

@@ -17,8 +17,8 @@ import org.oaktag.geometry.Transform;
 import org.oaktag.testkit.curves.Curves;
 
 /**
- * Mirrors: in the upright line through the origin, which only flips the sign of every x, to the last bit; in any line, to the accuracy and
- * the rounding of the controls.
+ * Mirrors: in the upright line through the origin, which only flips the sign of every x, to the last bit; in any line,
+ * to the accuracy and the rounding of the controls.
  */
 @Domain(Curves.class)
 @Domain(DomainContext.Global.class)

@@ -211,7 +211,10 @@ class LayProperties {
         }
     }
 
-    /** A proof that nothing is shorter is wrong where a lay is: {@link ColumnBound} has to allow each one that was found. */
+    /**
+     * A proof that nothing is shorter is wrong where a lay is: {@link ColumnBound} has to allow each one that was
+     * found.
+     */
     @Property(tries = 6)
     void no_lay_is_shorter_than_its_columns_allow(
             @ForAll BodyMeasurements body,

@@ -89,7 +89,10 @@ class LayUseTest {
                 .isGreaterThan(lay(1, true).use().percent());
     }
 
-    /** Of three rectangles, 600 wide on cloth 1000 wide, every two share upright lines, so that they lie one above the other. */
+    /**
+     * Of three rectangles, 600 wide on cloth 1000 wide, every two share upright lines, so that they lie one above the
+     * other.
+     */
     @ParameterizedTest
     @CsvSource({"1500, true", "1498, false"})
     void the_proof_knows_the_length_of_rectangles_that_must_lie_above_each_other(double length, boolean allowed) {

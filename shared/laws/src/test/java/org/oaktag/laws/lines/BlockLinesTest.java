@@ -28,8 +28,8 @@ import org.oaktag.testkit.lines.LineFigure;
 import org.oaktag.testkit.lines.LineTable;
 
 /**
- * The lines of the block over 1,000 women and 1,000 men drawn from the tables of a body survey, at every category of ease.
- * The figures are common practice of the trade where no source stands beside them.
+ * The lines of the block over 1,000 women and 1,000 men drawn from the tables of a body survey, at every category of
+ * ease. The figures are common practice of the trade where no source stands beside them.
  */
 class BlockLinesTest {
 
@@ -53,8 +53,8 @@ class BlockLinesTest {
     }
 
     /**
-     * The back neck rises 3/4 in (Baldt, Clothing for Women, 1916) to 1 in (Rosenfeld, The Practical Designer, 1911), more
-     * with the neck.
+     * The back neck rises 3/4 in (Baldt, Clothing for Women, 1916) to 1 in (Rosenfeld, The Practical Designer, 1911),
+     * more with the neck.
      */
     @ParameterizedTest
     @EnumSource
@@ -188,7 +188,10 @@ class BlockLinesTest {
         });
     }
 
-    /** A knit shoulder is commonly drawn 5 to 20 mm beyond the bone; a broad back takes more, and the draft says how much. */
+    /**
+     * A knit shoulder is commonly drawn 5 to 20 mm beyond the bone; a broad back takes more, and the draft says how
+     * much.
+     */
     @ParameterizedTest
     @EnumSource
     void a_shoulder_that_is_not_the_bodys_is_told(EaseCategory category) {

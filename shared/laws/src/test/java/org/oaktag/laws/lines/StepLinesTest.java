@@ -30,8 +30,8 @@ import org.oaktag.garment.Piece;
 import org.oaktag.testkit.lines.LineTable;
 
 /**
- * What a step of a neckline, a shoulder or an armhole does to the lines, over all amounts that it takes, on adults of all
- * sizes: they stay fair, or a caution names the line and says from what amount on it is not.
+ * What a step of a neckline, a shoulder or an armhole does to the lines, over all amounts that it takes, on adults of
+ * all sizes: they stay fair, or a caution names the line and says from what amount on it is not.
  */
 class StepLinesTest {
 

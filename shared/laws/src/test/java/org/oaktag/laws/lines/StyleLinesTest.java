@@ -40,8 +40,9 @@ class StyleLinesTest {
     }
 
     /**
-     * No allowance lies flat round a neckline of less than 12 mm, none round an armhole of less than 14 (common practice). Under
-     * two in a hundred of the adults of the survey fail any check of the fit with the styles that are shown.
+     * No allowance lies flat round a neckline of less than 12 mm, none round an armhole of less than 14 (common
+     * practice). Under two in a hundred of the adults of the survey fail any check of the fit with the styles that are
+     * shown.
      */
     @ParameterizedTest
     @MethodSource("styles")

@@ -16,8 +16,9 @@ import org.oaktag.testkit.bodies.SurveyMeasure;
 /**
  * The block beside drafts that were published and beside the means of two body surveys.
  *
- * <p>Bodies and not drafts are what a very close block is held to, as it adds nothing to them. The across back of the men
- * of 1988 is no check here: the rule from the survey of 2012 makes it 29 mm broader on a man of their chest and height.
+ * <p>Bodies and not drafts are what a very close block is held to, as it adds nothing to them. The across back of the
+ * men of 1988 is no check here: the rule from the survey of 2012 makes it 29 mm broader on a man of their chest and
+ * height.
  */
 class BlockBesidePublishedDraftsTest {
 
@@ -48,9 +49,9 @@ class BlockBesidePublishedDraftsTest {
     }
 
     /**
-     * Over 1,000 men's suit blocks (Gupta and Zakaria, Anthropometry, Apparel Sizing and Design, 2014): of the ease at the
-     * bust the back has 17 to 42 %, the armhole 14 to 60 %. Usual teaching (common practice): back 25 to 30, front 15 to 25,
-     * armhole 45 to 60 %.
+     * Over 1,000 men's suit blocks (Gupta and Zakaria, Anthropometry, Apparel Sizing and Design, 2014): of the ease at
+     * the bust the back has 17 to 42 %, the armhole 14 to 60 %. Usual teaching (common practice): back 25 to 30, front
+     * 15 to 25, armhole 45 to 60 %.
      */
     @ParameterizedTest
     @MethodSource("org.oaktag.laws.published.Survey1988#both")
@@ -64,9 +65,9 @@ class BlockBesidePublishedDraftsTest {
     }
 
     /**
-     * The back is broader than the front by 1 cm on each side in a British block (34.4 and 32.4 cm at a bust of 88) and by
-     * 1.2 cm in the Japanese one of 2000 (B/8 + 7.4 and B/8 + 6.2 cm), both from memory. The latter has 12 cm of ease, as a
-     * loose knit.
+     * The back is broader than the front by 1 cm on each side in a British block (34.4 and 32.4 cm at a bust of 88) and
+     * by 1.2 cm in the Japanese one of 2000 (B/8 + 7.4 and B/8 + 6.2 cm), both from memory. The latter has 12 cm of
+     * ease, as a loose knit.
      */
     @ParameterizedTest
     @MethodSource("org.oaktag.laws.published.Survey1988#both")
@@ -76,9 +77,9 @@ class BlockBesidePublishedDraftsTest {
     }
 
     /**
-     * An armhole is as wide as the arm that goes through it, its upper arm girth over pi; the Japanese block of 2000 makes it
-     * B/4 - 7.6 cm, from memory, which is known to be wide. That has 12 cm of ease, as a loose knit. Gordon et al., NATICK/TR-15/007: upper arm girth of women 305.6, of
-     * men 358.1 mm.
+     * An armhole is as wide as the arm that goes through it, its upper arm girth over pi; the Japanese block of 2000
+     * makes it B/4 - 7.6 cm, from memory, which is known to be wide. That has 12 cm of ease, as a loose knit. Gordon et
+     * al., NATICK/TR-15/007: upper arm girth of women 305.6, of men 358.1 mm.
      */
     @ParameterizedTest
     @MethodSource("org.oaktag.laws.published.Surveyed2012#both")
@@ -89,7 +90,9 @@ class BlockBesidePublishedDraftsTest {
                 .isBetween(arm, wide);
     }
 
-    /** A sleeve of a woven is at least 2 in wider than the upper arm (the magazine Threads); a loose knit's is as well. */
+    /**
+     * A sleeve of a woven is at least 2 in wider than the upper arm (the magazine Threads); a loose knit's is as well.
+     */
     @ParameterizedTest
     @MethodSource("org.oaktag.laws.published.Surveyed2012#both")
     void a_loose_sleeve_is_two_inches_wider_than_the_arm(Surveyed2012 survey) {

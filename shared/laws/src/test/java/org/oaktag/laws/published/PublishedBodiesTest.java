@@ -38,7 +38,9 @@ class PublishedBodiesTest {
                         within(1.25 * survey.interscyeII().sd()));
     }
 
-    /** ASTM D5585-11, misses' size 8: bust 36 1/4 in, neck base 14 5/8 in, head 21 3/4 in; the height is a common one. */
+    /**
+     * ASTM D5585-11, misses' size 8: bust 36 1/4 in, neck base 14 5/8 in, head 21 3/4 in; the height is a common one.
+     */
     @Test
     void what_is_derived_from_the_bust_of_astm_size_8_is_near_its_table() {
         BodyMeasurements derived = BodyMeasurements.builder()
@@ -95,8 +97,8 @@ class PublishedBodiesTest {
 
     /**
      * Percentiles 1, 50 and 99 of what one measure has to do with another, computed on the single people of the 2012
-     * survey (Gordon et al., NATICK/TR-15/007). The people drawn are normal, the real ones lean to the large side: hence
-     * the tolerances.
+     * survey (Gordon et al., NATICK/TR-15/007). The people drawn are normal, the real ones lean to the large side:
+     * hence the tolerances.
      */
     @ParameterizedTest
     @CsvSource({

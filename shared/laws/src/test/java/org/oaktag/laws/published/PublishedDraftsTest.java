@@ -24,8 +24,8 @@ class PublishedDraftsTest {
     private static final double TAPE = 0.09;
 
     /**
-     * Gordon et al., NATICK/TR-89/044: scye girth of women 371.3 (23.0), of men 445.5 (27.1) mm. The tape lies on the body,
-     * as a very close top does.
+     * Gordon et al., NATICK/TR-89/044: scye girth of women 371.3 (23.0), of men 445.5 (27.1) mm. The tape lies on the
+     * body, as a very close top does.
      */
     @ParameterizedTest
     @MethodSource("org.oaktag.laws.published.Survey1988#both")
@@ -80,8 +80,8 @@ class PublishedDraftsTest {
     }
 
     /**
-     * Baldt (1916): front neck depth N/6 = 2 1/2 in for a neck of 15. Burton, School Sewing (1916): N/4 - 1 in = 2 3/4 in.
-     * Common practice today: back neck half-width + 10 mm.
+     * Baldt (1916): front neck depth N/6 = 2 1/2 in for a neck of 15. Burton, School Sewing (1916): N/4 - 1 in = 2 3/4
+     * in. Common practice today: back neck half-width + 10 mm.
      */
     @Test
     void the_front_neck_is_deeper_than_the_old_books_and_no_deeper_than_todays_practice() {
@@ -105,8 +105,9 @@ class PublishedDraftsTest {
     }
 
     /**
-     * Baldt (1916): a shirt sleeve's cap is a quarter of the armhole high, 4 1/2 in for 18. A fitted sleeve's is a third
-     * (common practice); one set in into a knit is higher than the shirt's and nearer to it than to the fitted one's.
+     * Baldt (1916): a shirt sleeve's cap is a quarter of the armhole high, 4 1/2 in for 18. A fitted sleeve's is a
+     * third (common practice); one set in into a knit is higher than the shirt's and nearer to it than to the fitted
+     * one's.
      */
     @ParameterizedTest
     @MethodSource("org.oaktag.laws.published.Survey1988#both")
@@ -164,10 +165,10 @@ class PublishedDraftsTest {
     }
 
     /**
-     * Every size drafts true. In the smallest, whose back is broad beside their chest, the chest sets the pitch points, which
-     * lean the farther in below a shoulder of the same length the smaller the chest; from there on the armhole grows from
-     * size to size. It gets no less deep by more than 1/16 in, what is let pass on paper (common practice): the depth is
-     * also what brings the cap into its band.
+     * Every size drafts true. In the smallest, whose back is broad beside their chest, the chest sets the pitch points,
+     * which lean the farther in below a shoulder of the same length the smaller the chest; from there on the armhole
+     * grows from size to size. It gets no less deep by more than 1/16 in, what is let pass on paper (common practice):
+     * the depth is also what brings the cap into its band.
      */
     private static void assertGrows(List<BodyMeasurements> sizes, EaseCategory category, int atLeast) {
         List<Drafted> tops =

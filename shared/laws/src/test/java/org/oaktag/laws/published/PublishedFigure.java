@@ -12,15 +12,15 @@ import org.oaktag.body.StandardSize;
 import org.oaktag.measure.Length;
 
 /**
- * A figure that somebody published, the measure of the block that stands beside it, and the band in which that must lie.
- * A band is as wide as two sources differ, as the source rounds, or as the measure spreads among the people of a survey;
- * each says which. All in millimetres but where said.
+ * A figure that somebody published, the measure of the block that stands beside it, and the band in which that must
+ * lie. A band is as wide as two sources differ, as the source rounds, or as the measure spreads among the people of a
+ * survey; each says which. All in millimetres but where said.
  */
 enum PublishedFigure {
 
     /**
-     * Rosenfeld, The Practical Designer (1911), chest 36 in: half the back is 7 1/4 to 7 1/2 in broad. Beside the women of
-     * 1988, whose mean chest that nearly is.
+     * Rosenfeld, The Practical Designer (1911), chest 36 in: half the back is 7 1/4 to 7 1/2 in broad. Beside the women
+     * of 1988, whose mean chest that nearly is.
      */
     ROSENFELDS_HALF_BACK(
             Drafted::halfBack,
@@ -43,8 +43,8 @@ enum PublishedFigure {
             Band.around(inches(1), inches(0.125).mm())),
 
     /**
-     * Rosenfeld (1911), chest 36 in: 15 1/2 in from nape to waist. The natural waist of the women of 1988 is higher, 367.3
-     * mm down the back (Gordon et al., NATICK/TR-89/044): the block's lies between.
+     * Rosenfeld (1911), chest 36 in: 15 1/2 in from nape to waist. The natural waist of the women of 1988 is higher,
+     * 367.3 mm down the back (Gordon et al., NATICK/TR-89/044): the block's lies between.
      */
     ROSENFELDS_NAPE_TO_WAIST(
             Drafted::napeToWaist, chestOf(inches(36)), EaseCategory.STANDARD, Band.between(mm(367.3), inches(15.5))),
@@ -57,8 +57,8 @@ enum PublishedFigure {
             Band.around(inches(15 / 6.0 + 0.375), inches(0.125).mm())),
 
     /**
-     * Baldt (1916): front neck depth N/6. Burton, School Sewing (1916): N/4 - 1 in. Both go round the neck without ease, as
-     * a very close neckline does.
+     * Baldt (1916): front neck depth N/6. Burton, School Sewing (1916): N/4 - 1 in. Both go round the neck without
+     * ease, as a very close neckline does.
      */
     BALDTS_AND_BURTONS_FRONT_NECK_DEPTH(
             Drafted::frontNeckDepth,
@@ -71,8 +71,8 @@ enum PublishedFigure {
             Drafted::backNeckRise, neckOf(inches(15)), EaseCategory.STANDARD, Band.between(inches(0.75), inches(1))),
 
     /**
-     * The Japanese block of 2000, from memory: back neck half-width B/24 + 3.6 cm. The band is how far that spreads from a
-     * fifth of the neck over the women of NATICK/TR-15/007: 3.1 mm.
+     * The Japanese block of 2000, from memory: back neck half-width B/24 + 3.6 cm. The band is how far that spreads
+     * from a fifth of the neck over the women of NATICK/TR-15/007: 3.1 mm.
      */
     JAPANESE_BACK_NECK_WIDTH(
             Drafted::backNeckHalfWidth, bustOf83(), EaseCategory.STANDARD, Band.around(cm(83 / 24.0 + 3.6), 3.1)),
@@ -81,8 +81,8 @@ enum PublishedFigure {
     JAPANESE_SHOULDER_SLOPES(Drafted::shoulderSlope, bustOf83(), EaseCategory.STANDARD, new Band(18, 22)),
 
     /**
-     * The scye lies B/12 + 13.7 cm below the nape on one block, B/6 + 7.5 cm on another: Peng, "Research on the Three Famous
-     * Pattern Blocks in China", AEBMR 21 (2017), as quoted elsewhere.
+     * The scye lies B/12 + 13.7 cm below the nape on one block, B/6 + 7.5 cm on another: Peng, "Research on the Three
+     * Famous Pattern Blocks in China", AEBMR 21 (2017), as quoted elsewhere.
      */
     SCYE_DEPTHS_OF_BLOCKS_IN_USE(
             Drafted::scyeDepth,
@@ -103,7 +103,9 @@ enum PublishedFigure {
             EaseCategory.VERY_CLOSE,
             Survey1988.WOMEN.interscyeII().band()),
 
-    /** The scye girth of the women of 1988, with everything but chest and height derived: within its standard deviation. */
+    /**
+     * The scye girth of the women of 1988, with everything but chest and height derived: within its standard deviation.
+     */
     SCYE_GIRTH_DERIVED(
             Drafted::armhole,
             Survey1988.WOMEN.chestAndHeight(),
@@ -138,8 +140,8 @@ enum PublishedFigure {
     CASUAL_CAP_SHARE_OF_MEN(Drafted::capShare, Survey1988.MEN.body(), EaseCategory.STANDARD, new Band(0.6, 0.7)),
 
     /**
-     * How far the back armhole stays off the corner below its pitch: 2.25 to 2.5 cm in the middle sizes of a British block,
-     * from memory.
+     * How far the back armhole stays off the corner below its pitch: 2.25 to 2.5 cm in the middle sizes of a British
+     * block, from memory.
      */
     BRITISH_ARMHOLE_HOLLOW(
             Drafted::backHollow, Survey1988.WOMEN.body(), EaseCategory.STANDARD, Band.between(cm(2.25), cm(2.5))),

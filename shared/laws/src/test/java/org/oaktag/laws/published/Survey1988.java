@@ -6,8 +6,8 @@ import org.oaktag.body.Figure;
 import org.oaktag.measure.Length;
 
 /**
- * Figures of the 1988 Anthropometric Survey of U.S. Army Personnel (Gordon et al., NATICK/TR-89/044): means and standard
- * deviations in mm. A survey apart from that of 2012, on which the library's rules rest.
+ * Figures of the 1988 Anthropometric Survey of U.S. Army Personnel (Gordon et al., NATICK/TR-89/044): means and
+ * standard deviations in mm. A survey apart from that of 2012, on which the library's rules rest.
  *
  * @param scyeDepth from the nape down the back
  */

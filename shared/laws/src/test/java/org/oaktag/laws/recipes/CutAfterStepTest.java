@@ -15,8 +15,8 @@ import org.oaktag.garment.Garment;
 import org.oaktag.garment.Piece;
 
 /**
- * What any step makes of a block can be cut with the usual allowances, but for two things that leave no room for them: the
- * legs of a dart that is narrower than both, and the hollow under an arm that is rounder.
+ * What any step makes of a block can be cut with the usual allowances, but for two things that leave no room for them:
+ * the legs of a dart that is narrower than both, and the hollow under an arm that is rounder.
  */
 class CutAfterStepTest {
 

@@ -32,7 +32,10 @@ import org.oaktag.measure.Length;
 /** What is drawn on a piece lies inside it, after a step of any kind and after many, however large their amounts. */
 class InsideThePieceTest {
 
-    /** Amounts by so many times what is usual, refused ones left out: a crop is a body lengthened by much less than nothing. */
+    /**
+     * Amounts by so many times what is usual, refused ones left out: a crop is a body lengthened by much less than
+     * nothing.
+     */
     private static final double[] TIMES = {1, -20, -12, -5, 0.3, 5, 12};
 
     private static final int BODIES = 4;

@@ -22,8 +22,8 @@ import org.oaktag.testkit.bodies.SurveyedBody;
 
 /**
  * As many random recipes as one asks for: {@code -Doaktag.recipes=100000}, or the part of them from
- * {@code -Doaktag.recipes.from=50000} on. It prints how many steps were done, and how often each kind was refused and why;
- * what breaks the law is told at once and counted at the end.
+ * {@code -Doaktag.recipes.from=50000} on. It prints how many steps were done, and how often each kind was refused and
+ * why; what breaks the law is told at once and counted at the end.
  */
 class LongRunTest {
 

@@ -254,8 +254,9 @@ final class NotchLaw {
     }
 
     /**
-     * Every notch that a seam has gained lies where its like is sewn to it: as far along both sides where they are sewn flat,
-     * as far from one end where they lap, at the same share of the part between two notches that were there where there is fullness.
+     * Every notch that a seam has gained lies where its like is sewn to it: as far along both sides where they are sewn
+     * flat, as far from one end where they lap, at the same share of the part between two notches that were there where
+     * there is fullness.
      */
     private void checkTogether(Seam seam) {
         Set<Name> gained = new HashSet<>();
@@ -296,8 +297,8 @@ final class NotchLaw {
     }
 
     /**
-     * One cut is front, two are back (common practice); what joins front to back is never marked as a back. An interfacing
-     * has the notches of what it is laid on.
+     * One cut is front, two are back (common practice); what joins front to back is never marked as a back. An
+     * interfacing has the notches of what it is laid on.
      */
     private void checkCounts() {
         for (Piece piece : after.pieces()) {

@@ -21,11 +21,11 @@ import org.oaktag.measure.Angle;
 import org.oaktag.measure.Length;
 
 /**
- * A refusal says what works, and what it says works: an amount that is far too much or far too little is refused, the end
- * of the range that the refusal quotes is tried as it is written, and it is done.
+ * A refusal says what works, and what it says works: an amount that is far too much or far too little is refused, the
+ * end of the range that the refusal quotes is tried as it is written, and it is done.
  *
- * <p>A refusal may be of something that only depends on the amount, as the place at which a slash ends does on its share of
- * the edge; its range is then not that of the amount and is left out.
+ * <p>A refusal may be of something that only depends on the amount, as the place at which a slash ends does on its
+ * share of the edge; its range is then not that of the amount and is left out.
  */
 class QuotedRangeTest {
 

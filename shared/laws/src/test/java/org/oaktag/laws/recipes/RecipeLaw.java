@@ -8,8 +8,8 @@ import org.oaktag.testkit.laws.StepLaws;
 
 /**
  * What holds of a garment after every step of any recipe: each seam is true or named with what mends it, no outline
- * crosses itself, and the history is what a measurement of before and after finds. A step that cannot be done is refused
- * with its reason and leaves everything as it was.
+ * crosses itself, and the history is what a measurement of before and after finds. A step that cannot be done is
+ * refused with its reason and leaves everything as it was.
  */
 final class RecipeLaw {
 

@@ -22,8 +22,9 @@ import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Transform;
 
 /**
- * Every kind of step against a change of scale: a scaled garment adjusted by scaled lengths is the adjusted garment scaled,
- * outlines, notches, marks and inner lines alike, unless a rule of the step has a length of its own or of the body.
+ * Every kind of step against a change of scale: a scaled garment adjusted by scaled lengths is the adjusted garment
+ * scaled, outlines, notches, marks and inner lines alike, unless a rule of the step has a length of its own or of the
+ * body.
  */
 class ScaleTest {
 
@@ -51,8 +52,8 @@ class ScaleTest {
             "fit hood", "the head of the body");
 
     /**
-     * It leaves a notch out that lies within a length of its own of where it cuts, so that now and then one of the two has a
-     * notch more; what they both have is the same.
+     * It leaves a notch out that lies within a length of its own of where it cuts, so that now and then one of the two
+     * has a notch more; what they both have is the same.
      */
     private static final String MAY_LEAVE_A_NOTCH_OUT = "line hood";
 
@@ -147,7 +148,9 @@ class ScaleTest {
                 : seam;
     }
 
-    /** Returns the greatest distance between what is drawn on the one and on the other; infinite if one has more points. */
+    /**
+     * Returns the greatest distance between what is drawn on the one and on the other; infinite if one has more points.
+     */
     private static double apart(Garment a, Garment b) {
         double apart = 0;
         assertThat(a.pieces()).hasSameSizeAs(b.pieces());

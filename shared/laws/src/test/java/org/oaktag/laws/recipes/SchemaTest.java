@@ -38,8 +38,8 @@ import org.oaktag.recipe.json.BodyJson;
 import org.oaktag.recipe.json.RecipeJson;
 
 /**
- * What the library writes as JSON against the schemas that it ships, in the judgement of an independent validator of JSON
- * Schema, draft 2020-12. {@code -Doaktag.schemas=write} writes the shipped schemas anew.
+ * What the library writes as JSON against the schemas that it ships, in the judgement of an independent validator of
+ * JSON Schema, draft 2020-12. {@code -Doaktag.schemas=write} writes the shipped schemas anew.
  */
 class SchemaTest {
 

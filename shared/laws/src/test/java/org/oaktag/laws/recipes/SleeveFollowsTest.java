@@ -23,7 +23,10 @@ import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
 
-/** Every step that changes the length of an armhole has the sleeve follow where that is asked for, or leaves it and says so. */
+/**
+ * Every step that changes the length of an armhole has the sleeve follow where that is asked for, or leaves it and says
+ * so.
+ */
 class SleeveFollowsTest {
 
     private static final int DRAWS = 12;

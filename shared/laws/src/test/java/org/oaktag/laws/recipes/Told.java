@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.regex.Pattern;
 import org.oaktag.PatternException;
 
-/** Says of a text for makers that it is one: a line of words and figures, with nothing of the program showing through. */
+/**
+ * Says of a text for makers that it is one: a line of words and figures, with nothing of the program showing through.
+ */
 final class Told {
 
     private static final int LONGEST = 400;

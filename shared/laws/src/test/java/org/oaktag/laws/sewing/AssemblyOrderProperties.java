@@ -33,7 +33,9 @@ import org.oaktag.sewing.SeamClass;
 import org.oaktag.sewing.Stitch;
 import org.oaktag.testkit.bodies.Adults;
 
-/** The order in which the hooded top, and the plain block, are sewn. What makers do in this order is common practice. */
+/**
+ * The order in which the hooded top, and the plain block, are sewn. What makers do in this order is common practice.
+ */
 @Domain(Adults.class)
 @Domain(DomainContext.Global.class)
 class AssemblyOrderProperties {
@@ -129,7 +131,9 @@ class AssemblyOrderProperties {
         assertThat(place(order, BandNames.FRONT_FOLD_SEAM)).isLessThan(place(order, BandNames.FRONT_HEM_SEAM));
     }
 
-    /** A pouch is turned back at its openings, laid on while the front is flat, and caught in the seam of the hem band. */
+    /**
+     * A pouch is turned back at its openings, laid on while the front is flat, and caught in the seam of the hem band.
+     */
     @Property(tries = 10)
     void the_pouch_is_laid_on_before_the_seams_and_its_openings_before_that(@ForAll BodyMeasurements body) {
         List<Operation> operations = AssemblyOrder.of(top(body)).operations();

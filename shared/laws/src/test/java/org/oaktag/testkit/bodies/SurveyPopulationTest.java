@@ -19,8 +19,8 @@ import org.oaktag.body.Figure;
  *
  * <p>The tolerances are five standard errors at the number drawn, plus what throwing away the draws beyond the surveyed
  * extremes does by itself: among a million draws it moved no mean by more than 0.024 standard deviations, narrowed none
- * of these by more than 0.029 of itself and moved no correlation by more than 0.018. At 20,000 the standard error of a mean is sd / 141, of a standard deviation sd / 200,
- * of a correlation (1 - r<sup>2</sup>) / 141.
+ * of these by more than 0.029 of itself and moved no correlation by more than 0.018. At 20,000 the standard error of a
+ * mean is sd / 141, of a standard deviation sd / 200, of a correlation (1 - r<sup>2</sup>) / 141.
  */
 class SurveyPopulationTest {
 

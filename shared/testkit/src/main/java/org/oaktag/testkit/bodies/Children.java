@@ -13,8 +13,8 @@ import org.oaktag.measure.Length;
  * Invented children of 2 to 13 years for property tests: {@code @Domain(Children.class)} and
  * {@code @ForAll BodyMeasurements}.
  *
- * <p>Unlike {@link Adults} they rest on no survey: every number here is made up, so that the proportions look like those
- * of children and grow with the age. Good for what must hold for any child, worthless as statistics.
+ * <p>Unlike {@link Adults} they rest on no survey: every number here is made up, so that the proportions look like
+ * those of children and grow with the age. Good for what must hold for any child, worthless as statistics.
  */
 public final class Children extends DomainContextBase {
 

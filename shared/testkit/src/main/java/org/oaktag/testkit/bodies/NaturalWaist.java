@@ -45,16 +45,17 @@ public record NaturalWaist(
     }
 
     /**
-     * Returns how much shorter the back is to the natural waist than to the navel, in mm: to the latter the survey of 2012
-     * has it 425.4 and 477.6 mm in bodies of its mean chest, 946.9 and 1058.7 mm, and 0.1160 and 0.1235 mm more for each
-     * mm of chest; in bodies of the mean chest of 1988 that is 420.8 and 469.3 mm.
+     * Returns how much shorter the back is to the natural waist than to the navel, in mm: to the latter the survey of
+     * 2012 has it 425.4 and 477.6 mm in bodies of its mean chest, 946.9 and 1058.7 mm, and 0.1160 and 0.1235 mm more
+     * for each mm of chest; in bodies of the mean chest of 1988 that is 420.8 and 469.3 mm.
      */
     public double shorterBack() {
         return (this.equals(WOMEN) ? 420.8 : 469.3) - backLength;
     }
 
     /**
-     * Returns how far it lies above the navel, in mm: the navel of the survey of 2012 is 146.4 and 168.6 mm above the seat.
+     * Returns how far it lies above the navel, in mm: the navel of the survey of 2012 is 146.4 and 168.6 mm above the
+     * seat.
      */
     public double aboveNavel() {
         return aboveSeat - (this.equals(WOMEN) ? 146.4 : 168.6);

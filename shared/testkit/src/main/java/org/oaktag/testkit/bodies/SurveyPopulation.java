@@ -16,11 +16,11 @@ import org.oaktag.body.Figure;
  * Grown women or men as a survey met them, drawn from the multivariate normal distribution that has its means, standard
  * deviations and correlations (2012 US Army survey, Gordon et al., NATICK/TR-15/007).
  *
- * <p>With R = L L<sup>T</sup> the correlations and z independent standard normals, a body is mean + sd (L z), measure by
- * measure. A draw with any measure beyond the least or the greatest that the survey met is thrown away, which takes
- * sixteen draws of a thousand among the women and eight among the men and narrows the standard deviations by up to three
- * hundredths. Real girths lean to the large side a little;
- * the normal does not. Immutable; the same seed draws the same bodies anywhere.
+ * <p>With R = L L<sup>T</sup> the correlations and z independent standard normals, a body is mean + sd (L z), measure
+ * by measure. A draw with any measure beyond the least or the greatest that the survey met is thrown away, which takes
+ * sixteen draws of a thousand among the women and eight among the men and narrows the standard deviations by up to
+ * three hundredths. Real girths lean to the large side a little; the normal does not. Immutable; the same seed draws
+ * the same bodies anywhere.
  */
 public final class SurveyPopulation {
 
@@ -77,8 +77,8 @@ public final class SurveyPopulation {
     }
 
     /**
-     * Returns the bodies at the edges: for each measure one with the least and one with the greatest value that the survey
-     * met, and all its other measures as that one leads to expect.
+     * Returns the bodies at the edges: for each measure one with the least and one with the greatest value that the
+     * survey met, and all its other measures as that one leads to expect.
      */
     public List<SurveyedBody> extremes() {
         List<SurveyedBody> bodies = new ArrayList<>();

@@ -20,7 +20,8 @@ import org.oaktag.geometry.Transform;
 import org.oaktag.geometry.Vector;
 
 /**
- * Points, curves, paths, outlines and rigid maps for property tests: {@code @Domain(Curves.class)} and {@code @ForAll Cubic}.
+ * Points, curves, paths, outlines and rigid maps for property tests: {@code @Domain(Curves.class)} and {@code @ForAll
+ * Cubic}.
  *
  * <p>Half of all cubics are {@link CubicShape#GENERAL}, the rest one of the hard shapes.
  */
@@ -86,8 +87,8 @@ public final class Curves extends DomainContextBase {
     }
 
     /**
-     * Outlines that do not cross themselves, clockwise: 3 to 9 corners at rising angles round a centre, their edges straight or
-     * bulging inside the wedge of the two corners.
+     * Outlines that do not cross themselves, clockwise: 3 to 9 corners at rising angles round a centre, their edges
+     * straight or bulging inside the wedge of the two corners.
      */
     @Provide
     public static Arbitrary<Outline> outlines() {
@@ -163,7 +164,10 @@ public final class Curves extends DomainContextBase {
         return Outline.of(outline.build());
     }
 
-    /** A point of the chord moved along its ray from the centre by up to a third: the control polygon stays in the wedge. */
+    /**
+     * A point of the chord moved along its ray from the centre by up to a third: the control polygon stays in the
+     * wedge.
+     */
     private static Point bulged(Point center, Point from, Point to, double share, int bulge) {
         Point on = from.lerp(to, share);
         return center.plus(on.minus(center).times(1 + bulge / 30.0));

@@ -14,7 +14,10 @@ import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Transform;
 import org.oaktag.geometry.Vector;
 
-/** Pairs of closed outlines to lay over each other, drawn by a random hand: stars of curves, scribbles that cross themselves, boxes. */
+/**
+ * Pairs of closed outlines to lay over each other, drawn by a random hand: stars of curves, scribbles that cross
+ * themselves, boxes.
+ */
 public final class Scribbles {
     private Scribbles() {}
 
@@ -26,7 +29,10 @@ public final class Scribbles {
      */
     public record Pair(Outline first, Outline second) {}
 
-    /** Stars and scribbles anywhere, shifted copies, copies with one edge redrawn, and boxes on one grid; they are not shrunk. */
+    /**
+     * Stars and scribbles anywhere, shifted copies, copies with one edge redrawn, and boxes on one grid; they are not
+     * shrunk.
+     */
     public static Arbitrary<Pair> pairs() {
         return Arbitraries.randomValue(Scribbles::pair);
     }

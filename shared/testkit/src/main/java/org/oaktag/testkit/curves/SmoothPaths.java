@@ -13,8 +13,8 @@ import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Vector;
 
 /**
- * Paths of 2 to 11 curves without a corner: gentle, winding, straight or turning one way, of curves a hundredth of a millimetre to a
- * hundred millimetres long, as a hand or a program draws them.
+ * Paths of 2 to 11 curves without a corner: gentle, winding, straight or turning one way, of curves a hundredth of a
+ * millimetre to a hundred millimetres long, as a hand or a program draws them.
  */
 public final class SmoothPaths {
     private static final double SHORTEST = 0.01;

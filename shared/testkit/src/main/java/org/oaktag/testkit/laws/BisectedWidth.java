@@ -13,8 +13,8 @@ import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Vector;
 
 /**
- * Finds where outlines pass a level by halving the stretches of their curves on which the side of the level changes, and
- * what lies inside by counting the passages: another way than the library's own.
+ * Finds where outlines pass a level by halving the stretches of their curves on which the side of the level changes,
+ * and what lies inside by counting the passages: another way than the library's own.
  */
 final class BisectedWidth {
 

@@ -15,8 +15,8 @@ import org.oaktag.geometry.Line;
 import org.oaktag.geometry.Path;
 
 /**
- * Measures a garment anew by Simpson's rule on the derivative of its curves: another way than the library's own, and from
- * nothing that it keeps. What is measured goes by the words that the history has for it.
+ * Measures a garment anew by Simpson's rule on the derivative of its curves: another way than the library's own, and
+ * from nothing that it keeps. What is measured goes by the words that the history has for it.
  */
 final class Measured {
 

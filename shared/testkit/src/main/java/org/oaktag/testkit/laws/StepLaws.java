@@ -20,8 +20,8 @@ import org.oaktag.garment.SeamWalk;
 import org.oaktag.garment.WalkedSeam;
 
 /**
- * What every step must keep, whoever wrote it: the garment it was given stays as it was, taken twice from there it makes
- * the same, each seam is true or named with what mends it, no outline crosses itself, and the history is what an
+ * What every step must keep, whoever wrote it: the garment it was given stays as it was, taken twice from there it
+ * makes the same, each seam is true or named with what mends it, no outline crosses itself, and the history is what an
  * independent measurement of before and after finds.
  *
  * <pre>{@code

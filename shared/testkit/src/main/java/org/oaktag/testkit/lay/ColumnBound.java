@@ -9,14 +9,15 @@ import org.oaktag.lay.Lay;
 /**
  * Proves that pieces cannot be laid on a length of cloth, however they are laid.
  *
- * <p>Whatever lies on an upright line across the lay has to fit into the length together. Where the pieces may be put along
- * their line at will, even in slices, and only their places across the cloth have to be found, the question is easier than
- * the lay, and small enough to be answered by trying them all: where nothing fits here, no lay does. It is the contiguous
- * one-dimensional relaxation of strip packing, with pieces in the place of boxes: Martello, Monaci and Vigo, "An exact
- * approach to the strip-packing problem", INFORMS Journal on Computing 15 (2003), 310 to 319 (cited from memory).
+ * <p>Whatever lies on an upright line across the lay has to fit into the length together. Where the pieces may be put
+ * along their line at will, even in slices, and only their places across the cloth have to be found, the question is
+ * easier than the lay, and small enough to be answered by trying them all: where nothing fits here, no lay does. It is
+ * the contiguous one-dimensional relaxation of strip packing, with pieces in the place of boxes: Martello, Monaci and
+ * Vigo, "An exact approach to the strip-packing problem", INFORMS Journal on Computing 15 (2003), 310 to 319 (cited
+ * from memory).
  *
- * <p>Places across are tried a pitch apart, each for all that lie before the next one, so that the answer holds for every
- * place. A smaller pitch proves more and takes longer.
+ * <p>Places across are tried a pitch apart, each for all that lie before the next one, so that the answer holds for
+ * every place. A smaller pitch proves more and takes longer.
  */
 public final class ColumnBound {
 
@@ -86,7 +87,9 @@ public final class ColumnBound {
         return oneWay ? new int[][] {asItLies} : new int[][] {asItLies, turned};
     }
 
-    /** Returns for each piece the one before it that is just like it, so that the two need not be tried both ways round. */
+    /**
+     * Returns for each piece the one before it that is just like it, so that the two need not be tried both ways round.
+     */
     private static int[] twins(List<LaidPiece> pieces, int[][][] profiles) {
         int[] twin = new int[profiles.length];
         Arrays.fill(twin, NOBODY);

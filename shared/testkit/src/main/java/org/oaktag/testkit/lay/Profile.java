@@ -10,8 +10,8 @@ import org.oaktag.geometry.Outline;
 import org.oaktag.geometry.Point;
 
 /**
- * How much at least of each upright line on the cloth a shape takes, with half the gap all round it, where the lines are a pitch
- * apart and the shape begins somewhere between the first of them and the one before.
+ * How much at least of each upright line on the cloth a shape takes, with half the gap all round it, where the lines
+ * are a pitch apart and the shape begins somewhere between the first of them and the one before.
  */
 final class Profile {
 

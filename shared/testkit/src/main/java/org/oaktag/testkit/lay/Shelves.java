@@ -6,9 +6,9 @@ import org.oaktag.lay.LaidPiece;
 import org.oaktag.lay.Lay;
 
 /**
- * Packs boxes on shelves, the tallest first, each on the last shelf or on a new one: "next fit decreasing height" of Coffman,
- * Garey, Johnson and Tarjan, "Performance bounds for level-oriented two-dimensional packing algorithms", SIAM Journal on
- * Computing 9 (1980), 808 to 826. Written apart from the shelves of the library, to judge it by.
+ * Packs boxes on shelves, the tallest first, each on the last shelf or on a new one: "next fit decreasing height" of
+ * Coffman, Garey, Johnson and Tarjan, "Performance bounds for level-oriented two-dimensional packing algorithms", SIAM
+ * Journal on Computing 9 (1980), 808 to 826. Written apart from the shelves of the library, to judge it by.
  */
 public final class Shelves {
 

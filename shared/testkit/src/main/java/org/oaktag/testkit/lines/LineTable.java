@@ -14,8 +14,8 @@ import org.oaktag.measure.Percent;
 import org.oaktag.testkit.bodies.SurveyPopulation;
 
 /**
- * How the figures of the lines are distributed over generated adults of both sexes at every category of ease: the values
- * that one in a hundred, half and ninety-nine in a hundred do not pass.
+ * How the figures of the lines are distributed over generated adults of both sexes at every category of ease: the
+ * values that one in a hundred, half and ninety-nine in a hundred do not pass.
  *
  * <p>{@code LineTable.main} prints the rows of the table in {@code docs/lines.md}.
  */

@@ -26,7 +26,9 @@ public record Limits(int bytes, int steps, Duration time, int atWork, int waitin
         }
     }
 
-    /** Returns limits for a small machine: 64 KiB, 100 steps, 5 s, as many at work as there are processors, 64 waiting. */
+    /**
+     * Returns limits for a small machine: 64 KiB, 100 steps, 5 s, as many at work as there are processors, 64 waiting.
+     */
     public static Limits modest() {
         return new Limits(
                 64 * 1024, 100, Duration.ofSeconds(5), Runtime.getRuntime().availableProcessors(), 64);

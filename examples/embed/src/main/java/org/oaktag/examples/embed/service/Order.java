@@ -18,7 +18,8 @@ import org.oaktag.recipe.json.RecipeJson;
 /**
  * What a sender wants made: a style, and the body it is for.
  *
- * <pre>{@code {"body": {...one body, as BodyJson writes it...}, "recipe": {...a style, as RecipeJson writes it...}}}</pre>
+ * <pre>{@code {"body": {...one body, as BodyJson writes it...}, "recipe": {...a style, as RecipeJson writes
+ * it...}}}</pre>
  *
  * @param body the body
  * @param style the style

@@ -13,9 +13,9 @@ import org.eclipse.jetty.util.thread.QueuedThreadPool;
 /**
  * Makes patterns over HTTP: a body and a recipe come in as JSON, a sheet or the walk of the seams goes out.
  *
- * <p>Garments are values, so requests share nothing and need no locks. What has to be looked after is how much may be asked
- * at once; {@link Limits} says that. It listens on the loopback address alone: put it behind a server that knows who may
- * ask.
+ * <p>Garments are values, so requests share nothing and need no locks. What has to be looked after is how much may be
+ * asked at once; {@link Limits} says that. It listens on the loopback address alone: put it behind a server that knows
+ * who may ask.
  */
 public final class PatternService implements AutoCloseable {
 

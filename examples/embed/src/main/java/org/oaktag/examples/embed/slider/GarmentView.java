@@ -17,8 +17,8 @@ import org.oaktag.garment.WalkedSeam;
 /**
  * One picture of a garment: its pieces side by side, the seams walked beneath them.
  *
- * <p>The scale is that of a sheet 1150 mm wide and stays as it is while the slider is dragged, so that a piece grows on the
- * screen when it grows in the cloth.
+ * <p>The scale is that of a sheet 1150 mm wide and stays as it is while the slider is dragged, so that a piece grows on
+ * the screen when it grows in the cloth.
  */
 final class GarmentView {
 
