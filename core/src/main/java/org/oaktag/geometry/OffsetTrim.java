@@ -20,6 +20,10 @@ final class OffsetTrim {
     private final List<Fragment> fragments;
     private final double slack;
     private final boolean closed;
+
+    /** Whether of a thin loop only the curve that led back is given up, and the others are tried again. */
+    private final boolean thorough;
+
     private final boolean[] left;
     private final Map<Point, List<Integer>> leaving = new HashMap<>();
     private final List<RawCurve> twins = new ArrayList<>();
@@ -32,7 +36,8 @@ final class OffsetTrim {
      */
     record Open(List<List<RawCurve>> runs, List<RawCurve> twins) {}
 
-    private OffsetTrim(List<Fragment> fragments, double slack, boolean closed) {
+    private OffsetTrim(List<Fragment> fragments, double slack, boolean closed, boolean thorough) {
+        this.thorough = thorough;
         this.fragments = fragments;
         this.slack = slack;
         this.closed = closed;
@@ -63,12 +68,13 @@ final class OffsetTrim {
     /** Returns the loops that are left of a closed run, each a run of curves that ends where it starts; see {@link OffsetFragments#ofClosed}. */
     static List<List<RawCurve>> loops(List<RawCurve> raw, Clearance clearance, boolean bridged) {
         List<Fragment> fragments = OffsetFragments.ofClosed(raw, clearance, bridged);
-        return new OffsetTrim(fragments, clearance.slack(), true).chained();
+        return new OffsetTrim(fragments, clearance.slack(), true, bridged).chained();
     }
 
     /** Returns the open runs that are left of an open run. */
     static Open runs(List<RawCurve> raw, OffsetCutters cutters, Clearance clearance) {
-        OffsetTrim trim = new OffsetTrim(OffsetFragments.ofOpen(raw, cutters, clearance), clearance.slack(), false);
+        OffsetTrim trim =
+                new OffsetTrim(OffsetFragments.ofOpen(raw, cutters, clearance), clearance.slack(), false, false);
         List<List<RawCurve>> runs = trim.chained();
         List<List<RawCurve>> whole = runs.stream()
                 .filter(run ->
@@ -103,6 +109,9 @@ final class OffsetTrim {
                 List<Integer> loop = chain.subList(passed.getOrDefault(end, chain.size()), chain.size());
                 if ((closed || isAlone(loop, chain, onRuns)) && isThick(loop)) {
                     chains.add(curves(loop));
+                }
+                if (thorough && !loop.isEmpty() && !isThick(loop)) {
+                    loop.subList(0, loop.size() - 1).forEach(i -> left[i] = true);
                 }
                 loop.forEach(i -> passed.remove(fragments.get(i).start()));
                 loop.clear();
