@@ -2,7 +2,6 @@ package org.oaktag.blocks;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.garment.Note;
@@ -32,7 +31,7 @@ final class DraftNotes {
         double width = drafted.cap().width();
         notes.add(Note.rule("sleeve width = upper arm girth " + arm.text() + " + ease "
                 + Length.mm(width - arm.mm()).text() + ": solved by a cap height of "
-                + Length.mm(drafted.cap().height()).text() + ", " + share(drafted.share())
+                + Length.mm(drafted.cap().height()).text() + ", " + CapBand.text(drafted.share())
                 + " of the armhole's depth"));
         if (draft.shoulderBeyond() > WORTH_SAYING) {
             notes.add(Note.done("the shoulder is drawn "
@@ -65,13 +64,13 @@ final class DraftNotes {
         if (width > asked + WORTH_SAYING) {
             notes.add(Note.done("the sleeve is " + Length.mm(width - asked).text()
                     + " wider than asked: a cap of more than "
-                    + share(band.most())
+                    + CapBand.text(band.most())
                     + " of the armhole's depth would bind"));
         }
         if (width < asked - WORTH_SAYING) {
             notes.add(Note.caution("the sleeve is " + Length.mm(asked - width).text()
                     + " narrower than asked: a cap of less than "
-                    + share(band.least())
+                    + CapBand.text(band.least())
                     + " of the armhole's depth would fold when the arm hangs; give more ease at the bust, or less at the"
                     + " upper arm"));
         }
@@ -84,9 +83,5 @@ final class DraftNotes {
                             + " narrower across than the body on each side: so little ease at the bust leaves no more room for an"
                             + " armhole"));
         }
-    }
-
-    private static String share(double of) {
-        return String.format(Locale.ROOT, "%.2f", of);
     }
 }

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.oaktag.garment.Grainline;
-import org.oaktag.geometry.Crossing;
 import org.oaktag.geometry.Crossings;
+import org.oaktag.geometry.Curve;
 import org.oaktag.geometry.Outline;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Vector;
@@ -31,6 +31,9 @@ final class PartGrain {
 
     /** Where the part is looked for beside its middle, in shares of the way from there to its farthest. */
     private static final double[] ASIDE = {0, -0.25, 0.25, -0.5, 0.5, -0.75, 0.75};
+
+    /** So near to a joint of the outline, in millimetres, a line meets it there. */
+    private static final double JOINT = 1e-3;
 
     private PartGrain() {}
 
@@ -103,10 +106,7 @@ final class PartGrain {
     }
 
     private static Span longest(Outline part, Point through, Vector direction) {
-        List<Double> hits = new ArrayList<>();
-        for (Crossing crossing : Crossings.ofLine(part.path(), through, direction)) {
-            hits.add(crossing.second());
-        }
+        List<Double> hits = hits(part, through, direction);
         hits.sort(Double::compare);
         Span best = new Span(0, 0);
         for (int i = 1; i < hits.size(); i++) {
@@ -117,5 +117,26 @@ final class PartGrain {
             }
         }
         return best;
+    }
+
+    /** How far along a line it meets an outline. Two meetings off all joints are plain; else an edge may lie along the line. */
+    private static List<Double> hits(Outline part, Point through, Vector direction) {
+        List<Double> hits = new ArrayList<>();
+        List<Point> points = Crossings.pointsOnLine(part.path(), through, direction);
+        if (points.size() == 2 && !isJoint(part, points.get(0)) && !isJoint(part, points.get(1))) {
+            points.forEach(point -> hits.add(point.minus(through).dot(direction)));
+        } else {
+            Crossings.ofLine(part.path(), through, direction).forEach(crossing -> hits.add(crossing.second()));
+        }
+        return hits;
+    }
+
+    private static boolean isJoint(Outline part, Point point) {
+        for (Curve curve : part.path().curves()) {
+            if (curve.start().isCloseTo(point, JOINT)) {
+                return true;
+            }
+        }
+        return false;
     }
 }
