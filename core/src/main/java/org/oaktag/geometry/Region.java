@@ -3,6 +3,7 @@ package org.oaktag.geometry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A part of the plane within curved outlines, with holes, perhaps in several pieces, perhaps empty; and what two of them have together,
@@ -54,25 +55,55 @@ public record Region(List<Loop> loops) {
         }
     }
 
-    /**
-     * A closed run of edges.
-     *
-     * @param edges in order, the region on the right of each
-     */
-    public record Loop(List<Edge> edges) {
-        /** Copies the list. */
-        public Loop {
-            edges = List.copyOf(edges);
+    /** A closed run of edges. */
+    public static final class Loop {
+        private final List<Edge> edges;
+
+        /** Joined on first use. Two threads may both do it; they come to the same outline, and either may be kept. */
+        private volatile @Nullable Outline outline;
+
+        /**
+         * Copies the list.
+         *
+         * @param edges in order, the region on the right of each
+         */
+        public Loop(List<Edge> edges) {
+            this.edges = List.copyOf(edges);
+        }
+
+        /** Returns the edges in order, the region on the right of each. */
+        public List<Edge> edges() {
+            return edges;
         }
 
         /** Returns the closed path of the edges. */
         public Outline outline() {
-            return Outline.of(Path.of(edges.stream().map(Edge::curve).toList()));
+            Outline joined = outline;
+            if (joined == null) {
+                joined = Outline.of(Path.of(edges.stream().map(Edge::curve).toList()));
+                outline = joined;
+            }
+            return joined;
         }
 
         /** Tells whether the region lies around this loop and not in it. */
         public boolean isHole() {
             return outline().signedArea() < 0;
+        }
+
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return this == other || (other instanceof Loop loop && edges.equals(loop.edges));
+        }
+
+        @Override
+        public int hashCode() {
+            return edges.hashCode();
+        }
+
+        @Override
+        public String toString() {
+            return "Loop" + edges;
         }
     }
 
