@@ -171,20 +171,25 @@ final class OutlineTask {
 
     /** Returns the loops that are left: one if the offset works. */
     private List<List<RawCurve>> kept(double[] distances) {
+        return found(distances).orElseThrow(this::unkept);
+    }
+
+    /** Returns the loops that are left, or empty if there are some and they come too near whichever way they are sought. */
+    private Optional<List<List<RawCurve>>> found(double[] distances) {
         List<List<RawCurve>> loops = loops(distances, corners, false);
         if (keepTheirDistance(loops, distances, corners)) {
-            return loops;
+            return Optional.of(loops);
         }
         OffsetCorners carried = corners.withAllCarried();
         List<List<RawCurve>> carriedLoops = loops(distances, carried, false);
         if (keepTheirDistance(carriedLoops, distances, carried)) {
-            return carriedLoops;
+            return Optional.of(carriedLoops);
         }
         List<List<RawCurve>> bridged = loops(distances, corners, true);
         if (keepTheirDistance(bridged, distances, corners)) {
-            return bridged;
+            return Optional.of(bridged);
         }
-        return loops.isEmpty() ? carriedLoops : loops;
+        return loops.isEmpty() && carriedLoops.isEmpty() ? Optional.of(loops) : Optional.empty();
     }
 
     private List<List<RawCurve>> trimmed(double[] distances, OffsetCorners joins, boolean bridged) {
@@ -243,8 +248,20 @@ final class OutlineTask {
                 GreatestDistance.remedy(greatest, less -> {
                     double[] scaled =
                             Arrays.stream(left).map(d -> d * (less / greatest)).toArray();
-                    return kept(scaled).size() == 1;
+                    return found(scaled).filter(found -> found.size() == 1).isPresent();
                 }));
+    }
+
+    private PatternException unkept() {
+        if (flaw.isPresent()) {
+            return crossed(flaw.orElseThrow());
+        }
+        double greatest = Arrays.stream(left).max().orElseThrow();
+        return PatternException.of(
+                inward ? "inward offset" : "outward offset",
+                "must keep its distance all along",
+                GreatestDistance.told(greatest) + ", at which no run was found that does",
+                "take another distance, or draw the outline without what is much smaller than the distance");
     }
 
     /** Returns the edges, by their index in the outline, beside which none of the loops runs. */
