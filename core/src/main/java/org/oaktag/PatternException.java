@@ -16,7 +16,8 @@ import java.util.regex.Pattern;
  *
  * <p>The message always names the thing, the rule it must obey, the value that was given, and what would work instead:
  *
- * <pre>sleeve cap: a cap 90.0 mm high spans 402.1 to 455.0 mm; got 461.3 mm to reach; raise the cap to at least 96.2 mm</pre>
+ * <pre>sleeve cap: a cap 90.0 mm high spans 402.1 to 455.0 mm; got 461.3 mm to reach; raise the cap to at least 96.2
+ * mm</pre>
  *
  * <p>The four parts can be read one by one, so that a program can show them in its own way. Immutable.
  */
@@ -50,8 +51,8 @@ public final class PatternException extends RuntimeException {
     }
 
     /**
-     * Makes the exception from its four parts. Each is kept to one line of 400 characters: of a longer one the beginning is
-     * kept, and a control character becomes a space.
+     * Makes the exception from its four parts. Each is kept to one line of 400 characters: of a longer one the
+     * beginning is kept, and a control character becomes a space.
      *
      * @param thing what was refused, such as {@code "notch 'front armhole'"}
      * @param rule the rule that it breaks, such as {@code "must lie on its edge (0 to 231.4 mm)"}

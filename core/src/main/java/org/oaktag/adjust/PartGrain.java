@@ -119,7 +119,10 @@ final class PartGrain {
         return best;
     }
 
-    /** How far along a line it meets an outline. Two meetings off all joints are plain; else an edge may lie along the line. */
+    /**
+     * How far along a line it meets an outline. Two meetings off all joints are plain; else an edge may lie along the
+     * line.
+     */
     private static List<Double> hits(Outline part, Point through, Vector direction) {
         List<Double> hits = new ArrayList<>();
         List<Point> points = Crossings.pointsOnLine(part.path(), through, direction);

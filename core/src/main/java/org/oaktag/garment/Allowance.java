@@ -19,30 +19,36 @@ public record Allowance(Length width, Ends ends) {
 
     private static final Length MOST = Length.mm(100);
 
-    /** How an allowance is cut where its edge meets the next. At an inner corner the cut lines meet, whatever is asked for. */
+    /**
+     * How an allowance is cut where its edge meets the next. At an inner corner the cut lines meet, whatever is asked
+     * for.
+     */
     public enum Ends {
-        /** The cut lines of both edges run on until they meet; a tip beyond three times the allowance is cut off square. */
+        /**
+         * The cut lines of both edges run on until they meet; a tip beyond three times the allowance is cut off square.
+         */
         MITRED,
         /**
          * Square to this edge, where its seam line, prolonged, leaves the neighbour's allowance. Sewn first and pressed
-         * open or to one side, the allowance then ends flush with the neighbour's cut edge. Where both edges of a corner
-         * ask for it, the corner is square to the one that comes first, clockwise.
+         * open or to one side, the allowance then ends flush with the neighbour's cut edge. Where both edges of a
+         * corner ask for it, the corner is square to the one that comes first, clockwise.
          */
         SQUARED,
         /**
-         * Under the neighbour's cut line, which runs straight on over it: pressed away from its own piece, it lies flat on
-         * the piece to which the edge is sewn and ends where that piece is cut, if the outline runs on smoothly across the
-         * seam. Only a tip beyond twenty times the allowance is cut off.
+         * Under the neighbour's cut line, which runs straight on over it: pressed away from its own piece, it lies flat
+         * on the piece to which the edge is sewn and ends where that piece is cut, if the outline runs on smoothly
+         * across the seam. Only a tip beyond twenty times the allowance is cut off.
          */
         LAPPED,
         /**
-         * The mirror image, through this edge, of the piece beside it: what is folded up along the edge then lies on the
-         * piece, side upon side, however the sides taper. Beside a curved edge the mirror is its tangent at the corner.
+         * The mirror image, through this edge, of the piece beside it: what is folded up along the edge then lies on
+         * the piece, side upon side, however the sides taper. Beside a curved edge the mirror is its tangent at the
+         * corner.
          */
         FOLDED_BACK,
         /**
-         * Folded back as well, but square to this edge, as {@link #SQUARED} is. At a wide corner in which no seam ends, such as
-         * that of the opening of a pouch, the mirror image would flare and add nothing but bulk.
+         * Folded back as well, but square to this edge, as {@link #SQUARED} is. At a wide corner in which no seam ends,
+         * such as that of the opening of a pouch, the mirror image would flare and add nothing but bulk.
          */
         FOLDED_SQUARE
     }

@@ -64,10 +64,10 @@ public record Allowances(
 
     /**
      * Returns the allowances that makers of knits leave on this garment (common practice): 10 mm on seams; 6 mm on a
-     * neckline, on whatever is sewn to it and on what is sewn to that; 25 mm on a hem that is turned up, its ends folded
-     * back, and on the opening of a pouch or a pocket, its ends square. What runs on from a neckline or a hem, as the other half
-     * of a piece unfolded or the extension of a vent does, has the same. A hem that is sewn to a band is a seam. The slash of
-     * a gusset is cut open, and interfacing fused, and so they have no allowance.
+     * neckline, on whatever is sewn to it and on what is sewn to that; 25 mm on a hem that is turned up, its ends
+     * folded back, and on the opening of a pouch or a pocket, its ends square. What runs on from a neckline or a hem,
+     * as the other half of a piece unfolded or the extension of a vent does, has the same. A hem that is sewn to a band
+     * is a seam. The slash of a gusset is cut open, and interfacing fused, and so they have no allowance.
      */
     public static Allowances industryKnit(Garment garment) {
         List<Set<EdgeRef>> seams =
@@ -167,9 +167,9 @@ public record Allowances(
     }
 
     /**
-     * Returns the allowances with those of a seam cut for the way in which they are pressed once it is sewn: what is folded
-     * back on to its own piece mirrors that piece, and what is pressed flat on to the other ends where the other is cut. It
-     * matters where another seam crosses this one later, as a neckline crosses a shoulder seam.
+     * Returns the allowances with those of a seam cut for the way in which they are pressed once it is sewn: what is
+     * folded back on to its own piece mirrors that piece, and what is pressed flat on to the other ends where the other
+     * is cut. It matters where another seam crosses this one later, as a neckline crosses a shoulder seam.
      *
      * @throws PatternException if it is not 0 to 100 mm wide
      */

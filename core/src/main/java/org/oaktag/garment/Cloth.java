@@ -46,8 +46,8 @@ public record Cloth(Name use, String description, Percent stretch, Optional<Weig
         }
 
         /**
-         * Returns how many times its finished length a cloth of this weight is gathered at the most before it lies in folds:
-         * 1.5 heavy, 2 medium, 3 light (common practice).
+         * Returns how many times its finished length a cloth of this weight is gathered at the most before it lies in
+         * folds: 1.5 heavy, 2 medium, 3 light (common practice).
          */
         public double mostGathers() {
             return mostGathers;

@@ -19,8 +19,8 @@ import org.oaktag.geometry.Vector;
 import org.oaktag.measure.Length;
 
 /**
- * What a cut line runs beside: the edges of the seam line, each at its allowance; in the place of an edge that is folded
- * back, its turning.
+ * What a cut line runs beside: the edges of the seam line, each at its allowance; in the place of an edge that is
+ * folded back, its turning.
  *
  * @param stretches in order, closed
  */
@@ -185,7 +185,9 @@ record CutBorder(List<Stretch> stretches) {
         }
     }
 
-    /** Returns the first edge with an allowance beside which the cut line does not run, all along or where it is hollow. */
+    /**
+     * Returns the first edge with an allowance beside which the cut line does not run, all along or where it is hollow.
+     */
     Optional<Uncut> uncut(List<OffsetPart> parts) {
         boolean[] seen = new boolean[stretches.size()];
         for (OffsetPart part : parts) {
@@ -207,7 +209,10 @@ record CutBorder(List<Stretch> stretches) {
                                 hollow.to())));
     }
 
-    /** Tells whether a part lies square off some place of its stretch at the stretch's own width, and does not merely prolong what does. */
+    /**
+     * Tells whether a part lies square off some place of its stretch at the stretch's own width, and does not merely
+     * prolong what does.
+     */
     private boolean isBeside(OffsetPart part) {
         Stretch stretch = stretches.get(part.edge());
         if (part.corner() || !stretch.isCutBeside()) {

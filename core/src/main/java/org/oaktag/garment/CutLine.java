@@ -11,8 +11,8 @@ import org.oaktag.geometry.Path;
 import org.oaktag.measure.Length;
 
 /**
- * Where a piece is cut: the seam line moved outwards by the allowance of each edge. Nowhere is it nearer to an edge than
- * that edge's allowance, less 0.01 mm; only at the ends of an edge that is folded back may it come as near as the
+ * Where a piece is cut: the seam line moved outwards by the allowance of each edge. Nowhere is it nearer to an edge
+ * than that edge's allowance, less 0.01 mm; only at the ends of an edge that is folded back may it come as near as the
  * neighbour's allowance. Immutable.
  *
  * <pre>{@code
@@ -39,8 +39,8 @@ public record CutLine(Outline outline, List<Path> runs, List<Snip> snips) {
     /**
      * Returns the cut line of a piece.
      *
-     * @throws PatternException if the outline encloses no area, an allowance is so wide that an edge, or a hollow of one,
-     *     is closed before anything is cut beside it, or an edge cannot be folded back
+     * @throws PatternException if the outline encloses no area, an allowance is so wide that an edge, or a hollow of
+     *     one, is closed before anything is cut beside it, or an edge cannot be folded back
      */
     public static CutLine of(Piece piece, Allowances allowances) {
         Outline seamLine = piece.outline();

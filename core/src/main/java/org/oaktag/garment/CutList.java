@@ -6,7 +6,8 @@ import java.util.Objects;
 import org.oaktag.PatternException;
 
 /**
- * What has to be cut for a garment, or for several together: every piece once, numbered in the order of its garment. Immutable.
+ * What has to be cut for a garment, or for several together: every piece once, numbered in the order of its garment.
+ * Immutable.
  *
  * <pre>{@code
  * for (CutList.Item item : CutList.of(hooded).from(rib)) {
@@ -15,8 +16,8 @@ import org.oaktag.PatternException;
  * }
  * }</pre>
  *
- * <p>Several garments in one list, {@code CutList.of(List.of(hers, his))}, are cut from one lay; each piece keeps its number
- * and says whose it is.
+ * <p>Several garments in one list, {@code CutList.of(List.of(hers, his))}, are cut from one lay; each piece keeps its
+ * number and says whose it is.
  *
  * <p><b>Parity.</b> A piece that is sewn to one that comes in left and right has to come in left and right as well: a
  * sleeve of which two are cut as drawn, and none mirrored, would give two left sleeves. A piece on the fold is both

@@ -12,8 +12,8 @@ import org.oaktag.geometry.Path;
 import org.oaktag.measure.Angle;
 
 /**
- * How fair an edge is: the figures by which a cutter judges a line that a curve ruler was laid to. It says what the line
- * does, not what it should do: a cap bends both ways, an armhole must not. Immutable.
+ * How fair an edge is: the figures by which a cutter judges a line that a curve ruler was laid to. It says what the
+ * line does, not what it should do: a cap bends both ways, an armhole must not. Immutable.
  *
  * <pre>{@code
  * Fairness armhole = Fairness.of(block.piece(FRONT), ARMHOLE);

@@ -43,7 +43,9 @@ public record Fit(Name check, Verdict verdict, String text) {
         return List.copyOf(all);
     }
 
-    /** Answers the checks of a garment that was made from an earlier one; an answer that stands is not asked for again. */
+    /**
+     * Answers the checks of a garment that was made from an earlier one; an answer that stands is not asked for again.
+     */
     static List<Fit> since(Garment earlier, Garment garment) {
         List<Fit> before = earlier.fit();
         List<Fit> all = new ArrayList<>(garment.checks().size());

@@ -4,8 +4,8 @@ import java.util.Optional;
 
 /**
  * A question that a garment asks of itself at every step: whether the body gets into it and has room in it. A value, so
- * that two garments with the same checks are equal. It says what the numbers say and no more: seams, thread and comfort are
- * not counted.
+ * that two garments with the same checks are equal. It says what the numbers say and no more: seams, thread and comfort
+ * are not counted.
  *
  * <pre>{@code
  * for (Fit fit : block.fit()) {
@@ -22,8 +22,8 @@ public interface FitCheck {
     Optional<Fit> of(Garment garment);
 
     /**
-     * Tells whether the answer that an earlier garment gave holds for one that was made from it, because nothing on which it
-     * rests is another. A check that cannot tell at little cost says false, and is asked anew.
+     * Tells whether the answer that an earlier garment gave holds for one that was made from it, because nothing on
+     * which it rests is another. A check that cannot tell at little cost says false, and is asked anew.
      */
     default boolean standsSince(Garment earlier, Garment garment) {
         return false;

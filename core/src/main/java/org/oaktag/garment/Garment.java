@@ -56,8 +56,8 @@ public final class Garment {
      * @param measures the finished measures that are watched
      * @param checks what is asked of the fit at every step
      * @param history what made it, oldest first
-     * @throws PatternException if two pieces, seams, measures or checks have one name, or a seam names an edge that does not
-     *     exist
+     * @throws PatternException if two pieces, seams, measures or checks have one name, or a seam names an edge that
+     *     does not exist
      */
     public Garment(
             String title,
@@ -81,7 +81,10 @@ public final class Garment {
         checkSewn();
     }
 
-    /** The same garment but for its pieces, seams, measures and checks; only what is another list than before is checked. */
+    /**
+     * The same garment but for its pieces, seams, measures and checks; only what is another list than before is
+     * checked.
+     */
     private Garment(
             Garment same, List<Piece> pieces, List<Seam> seams, List<FinishedMeasure> measures, List<FitCheck> checks) {
         this.title = same.title;
@@ -222,7 +225,10 @@ public final class Garment {
                         seams.stream().map(Seam::name).toList()));
     }
 
-    /** Returns the edges that are turned back and stitched down: the hems, and the openings of pouches and pockets, that no seam takes in. */
+    /**
+     * Returns the edges that are turned back and stitched down: the hems, and the openings of pouches and pockets, that
+     * no seam takes in.
+     */
     public List<EdgeRef> turnedBack() {
         return pieces.stream()
                 .flatMap(piece -> Stream.of(EdgeNames.HEM, EdgeNames.SLEEVE_HEM, EdgeNames.OPENING)
@@ -363,7 +369,9 @@ public final class Garment {
         return Stream.concat(ofSteps, ofFit).distinct().toList();
     }
 
-    /** Returns what is left of an earlier garment, which is asked of one after the other for measures, seams and fit. */
+    /**
+     * Returns what is left of an earlier garment, which is asked of one after the other for measures, seams and fit.
+     */
     Kept keptOf(Garment earlier) {
         Kept left = kept;
         if (left == null || !left.isOf(earlier)) {
@@ -453,7 +461,10 @@ public final class Garment {
         return all;
     }
 
-    /** Returns the place of a piece among the others, -1 where there is none; asked so often that an iterator would tell. */
+    /**
+     * Returns the place of a piece among the others, -1 where there is none; asked so often that an iterator would
+     * tell.
+     */
     int placeOf(Name name) {
         for (int i = 0; i < pieces.size(); i++) {
             if (pieces.get(i).name().equals(name)) {

@@ -39,7 +39,9 @@ final class Give {
         }
     }
 
-    /** Takes what is sewn to the edges, and what is sewn to that; across gathers and a stretched edge each gives alone. */
+    /**
+     * Takes what is sewn to the edges, and what is sewn to that; across gathers and a stretched edge each gives alone.
+     */
     private void takeSewn() {
         List<Seam> seams = garment.seams();
         boolean[] taken = new boolean[seams.size()];

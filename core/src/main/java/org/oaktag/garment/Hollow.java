@@ -12,16 +12,16 @@ import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 
 /**
- * A stretch of an edge that no cut line runs beside, because the allowances on its two sides meet before they reach its bottom:
- * cloth would be left standing that no allowance asks for.
+ * A stretch of an edge that no cut line runs beside, because the allowances on its two sides meet before they reach its
+ * bottom: cloth would be left standing that no allowance asks for.
  *
- * <p>A place on an edge is <em>reached</em> if the cut line lies within twice its allowance of it (the edge's own, or the greater
- * one that the cut line keeps there). So a dent no deeper than the allowance is reached, and an inner corner of 60 degrees or more.
- * A sharper one, {@code a} degrees wide, holds the cut line back by the allowance over {@code sin(a/2)}: within that of it
- * nothing is amiss as long as some of both its sides is cut.
+ * <p>A place on an edge is <em>reached</em> if the cut line lies within twice its allowance of it (the edge's own, or
+ * the greater one that the cut line keeps there). So a dent no deeper than the allowance is reached, and an inner
+ * corner of 60 degrees or more. A sharper one, {@code a} degrees wide, holds the cut line back by the allowance over
+ * {@code sin(a/2)}: within that of it nothing is amiss as long as some of both its sides is cut.
  *
- * <p>How near a place is to the cut line changes by no more than one steps along the edge, so a place tells of all others
- * within what it has to spare.
+ * <p>How near a place is to the cut line changes by no more than one steps along the edge, so a place tells of all
+ * others within what it has to spare.
  *
  * @param edge the edge
  * @param from where the stretch begins, mm from the start of the edge
@@ -60,7 +60,10 @@ record Hollow(Name edge, double from, double to) {
         return Optional.empty();
     }
 
-    /** A curve of the cut line, some points of it, the index of the stretch that it runs beside, and the greatest width that it keeps. */
+    /**
+     * A curve of the cut line, some points of it, the index of the stretch that it runs beside, and the greatest width
+     * that it keeps.
+     */
     private record Scissors(Curve curve, Bounds box, List<Point> points, int beside, double width) {
 
         static Scissors of(Curve curve, int beside, double width) {
@@ -136,7 +139,10 @@ record Hollow(Name edge, double from, double to) {
             return before.isPresent() ? before : in(i, middle, to);
         }
 
-        /** Returns how much further off the cut line might be; only up to what is enough, which some point beside it mostly tells. */
+        /**
+         * Returns how much further off the cut line might be; only up to what is enough, which some point beside it
+         * mostly tells.
+         */
         private double spare(int i, Point place, double enough) {
             double best = Double.NEGATIVE_INFINITY;
             for (Scissors cut : cuts) {

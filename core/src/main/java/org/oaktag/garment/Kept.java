@@ -44,7 +44,10 @@ final class Kept {
             return areSame || before.edges().equals(now.edges());
         }
 
-        /** Tells whether the edge is there with its notches, and between the same neighbours, to which it is at an angle. */
+        /**
+         * Tells whether the edge is there with its notches, and between the same neighbours, to which it is at an
+         * angle.
+         */
         boolean keepSewing(Name edge) {
             if (areSame) {
                 return true;
@@ -96,7 +99,9 @@ final class Kept {
         return before == other.pieces();
     }
 
-    /** Returns what was known under a name: most of it stands where it stood, so that is where it is looked for first. */
+    /**
+     * Returns what was known under a name: most of it stands where it stood, so that is where it is looked for first.
+     */
     static <T> Optional<T> find(List<T> known, Function<T, Name> name, Name wanted, int place) {
         if (place < known.size() && name.apply(known.get(place)).equals(wanted)) {
             return Optional.of(known.get(place));

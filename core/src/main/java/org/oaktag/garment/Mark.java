@@ -18,8 +18,8 @@ import org.oaktag.measure.Length;
  */
 public record Mark(Name name, Use use, Point point) {
     /**
-     * How far inside its corner a hole is drilled, so that what is laid on covers it: an eighth of an inch and the drill
-     * (common practice).
+     * How far inside its corner a hole is drilled, so that what is laid on covers it: an eighth of an inch and the
+     * drill (common practice).
      */
     public static final Length INSIDE_CORNER = Length.mm(4);
 

@@ -24,7 +24,10 @@ public final class Name implements Comparable<Name> {
 
     private final String value;
 
-    /** Names are compared more often than anything else, and nearly always with another one: the hash tells that at once. */
+    /**
+     * Names are compared more often than anything else, and nearly always with another one: the hash tells that at
+     * once.
+     */
     private final int hash;
 
     private Name(String value) {

@@ -20,10 +20,10 @@ import org.oaktag.measure.Length;
  * @param edge the edge on which it lies
  * @param from the end of the edge from which its distance counts
  * @param distance the distance from that end along the seam line, in millimetres; not negative
- * @param count how many cuts are made side by side, 1 to 3. The rule (common practice): one says front, two say back, on body,
- *     facing, lining, band and half of the cap alike. Both sides of a seam have the same, so that what joins a front to a back,
- *     such as a side or a shoulder, has one; two there would make a back of the front. What is neither, such as a cuff or a
- *     hood, may have any. Three say neither and tell apart what one or two do not
+ * @param count how many cuts are made side by side, 1 to 3. The rule (common practice): one says front, two say back,
+ *     on body, facing, lining, band and half of the cap alike. Both sides of a seam have the same, so that what joins a
+ *     front to a back, such as a side or a shoulder, has one; two there would make a back of the front. What is
+ *     neither, such as a cuff or a hood, may have any. Three say neither and tell apart what one or two do not
  */
 public record Notch(Name name, Name edge, End from, double distance, int count) {
 

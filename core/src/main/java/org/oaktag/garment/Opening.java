@@ -7,9 +7,9 @@ import org.oaktag.PatternException;
 import org.oaktag.measure.Length;
 
 /**
- * Where a part of the body goes through the garment, or is in it as long as it is worn. It is as wide as the narrowest of
- * its rings, each stretched as far as its cloth gives: a neckband and the neckline to which it is sewn, a cuff and the
- * hem that is gathered on to it. Immutable.
+ * Where a part of the body goes through the garment, or is in it as long as it is worn. It is as wide as the narrowest
+ * of its rings, each stretched as far as its cloth gives: a neckband and the neckline to which it is sewn, a cuff and
+ * the hem that is gathered on to it. Immutable.
  *
  * <pre>{@code
  * Opening cuff = Opening.passing(Name.of("cuff"), Name.of("hand girth"), "hand", Name.of("cuff girth"));
@@ -99,8 +99,8 @@ public record Opening(Name name, Way way, Name body, String part, List<Name> rin
     }
 
     /**
-     * Returns the numbers for a girth of the body that was not taken there but is known, such as one between two levels;
-     * empty where the garment lacks all of its rings.
+     * Returns the numbers for a girth of the body that was not taken there but is known, such as one between two
+     * levels; empty where the garment lacks all of its rings.
      */
     public Optional<Passage> around(Garment garment, Length mustPass) {
         Objects.requireNonNull(mustPass, "mustPass");

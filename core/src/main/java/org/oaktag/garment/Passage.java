@@ -57,9 +57,9 @@ public record Passage(String ring, Length girth, String part, Length mustPass, P
     }
 
     /**
-     * Returns whether the body goes through. For a moment: freely with three quarters of the stretch, and with a caution up
-     * to all of it. All day: freely where no stretch is needed or a rib is worn stretched, with a caution up to a third of
-     * the stretch.
+     * Returns whether the body goes through. For a moment: freely with three quarters of the stretch, and with a
+     * caution up to all of it. All day: freely where no stretch is needed or a rib is worn stretched, with a caution up
+     * to a third of the stretch.
      */
     public Fit.Verdict verdict() {
         double needed = neededStretch().percent();
@@ -75,7 +75,9 @@ public record Passage(String ring, Length girth, String part, Length mustPass, P
         return (way == Way.PASSED ? FOR_A_MOMENT : ALL_DAY) * clothStretch.fraction();
     }
 
-    /** Returns the least girth at rest that fits: with the stretch that may be used for a moment, or all day with none. */
+    /**
+     * Returns the least girth at rest that fits: with the stretch that may be used for a moment, or all day with none.
+     */
     public Length leastGirth() {
         boolean free = way == Way.PASSED || clothStretch.percent() >= WORN_STRETCHED;
         return free ? mustPass.times(1 / (1 + usable())) : mustPass;

@@ -27,8 +27,8 @@ public sealed interface Quantity {
     double of(Garment garment);
 
     /**
-     * Measures it, in millimetres; empty where a garment with all its pieces and edges has nothing to measure there, as a
-     * cropped top has no waist.
+     * Measures it, in millimetres; empty where a garment with all its pieces and edges has nothing to measure there, as
+     * a cropped top has no waist.
      *
      * @throws PatternException if the garment lacks a piece or an edge
      */
@@ -157,7 +157,9 @@ public sealed interface Quantity {
         }
     }
 
-    /** The distance of a corner from the straight line through two others, where no single edge runs along that line. */
+    /**
+     * The distance of a corner from the straight line through two others, where no single edge runs along that line.
+     */
     record FromLine(Corner corner, Corner from, Corner to) implements Quantity {
         /** Refuses null. */
         public FromLine {
@@ -254,9 +256,9 @@ public sealed interface Quantity {
     }
 
     /**
-     * How wide a garment is along a level: from a centre, square to it, to the first of some edges that the level meets,
-     * less what is cut out between, such as a dart. The crossings are those with the curves themselves. There is nothing
-     * to measure where the level does not meet both the centre and one of the edges.
+     * How wide a garment is along a level: from a centre, square to it, to the first of some edges that the level
+     * meets, less what is cut out between, such as a dart. The crossings are those with the curves themselves. There is
+     * nothing to measure where the level does not meet both the centre and one of the edges.
      *
      * @param from one end of the centre
      * @param to its other end

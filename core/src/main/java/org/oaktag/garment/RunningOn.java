@@ -7,8 +7,8 @@ import java.util.TreeSet;
 import org.oaktag.geometry.Vector;
 
 /**
- * The edges of a piece that go on where another ends and are sewn to nothing: the other half of a hem that was unfolded, the
- * hem of the extension of a vent.
+ * The edges of a piece that go on where another ends and are sewn to nothing: the other half of a hem that was
+ * unfolded, the hem of the extension of a vent.
  */
 final class RunningOn {
 
@@ -23,7 +23,9 @@ final class RunningOn {
         this.sewn = sewn;
     }
 
-    /** Returns the edges beside an edge of this name that run on from it, or none where it is not there or sewn itself. */
+    /**
+     * Returns the edges beside an edge of this name that run on from it, or none where it is not there or sewn itself.
+     */
     Set<EdgeRef> from(Name edge) {
         Set<EdgeRef> found = new TreeSet<>();
         if (piece.hasEdge(edge) && !sewn.contains(EdgeRef.of(piece.name(), edge))) {

@@ -29,7 +29,10 @@ public sealed interface SeamRule {
      */
     double expectedDifference(double lengthA, double difference);
 
-    /** Returns one word for a table: {@code flat}, {@code eased}, {@code gathered}, {@code stretched on}, {@code lapped}. */
+    /**
+     * Returns one word for a table: {@code flat}, {@code eased}, {@code gathered}, {@code stretched on}, {@code
+     * lapped}.
+     */
     String word();
 
     /** Returns the rule with its amounts, as a maker reads it. */

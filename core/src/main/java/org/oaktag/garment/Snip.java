@@ -11,8 +11,8 @@ import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Vector;
 
 /**
- * One cut of a notch, carried from the seam line to the cut line: square to the seam line, or along the fold of the cloth
- * where it marks the centre. Immutable.
+ * One cut of a notch, carried from the seam line to the cut line: square to the seam line, or along the fold of the
+ * cloth where it marks the centre. Immutable.
  *
  * <pre>{@code
  * for (Snip snip : CutLine.of(front, allowances).snips()) {
@@ -32,7 +32,9 @@ public record Snip(Point seam, Point cut, Path path) {
     /** The length of a notch on an edge without an allowance, mm. */
     private static final double INSIDE = 5;
 
-    /** How deep a notch is cut at the most, mm, and in shares of the allowance: common practice, so that the seam holds. */
+    /**
+     * How deep a notch is cut at the most, mm, and in shares of the allowance: common practice, so that the seam holds.
+     */
     private static final double DEEPEST = 5;
 
     private static final double SHARE = 0.5;
@@ -53,7 +55,9 @@ public record Snip(Point seam, Point cut, Path path) {
         Objects.requireNonNull(path, "path");
     }
 
-    /** Returns every cut of every notch of a piece, in their order, then those of the ends of a fold: the centre points. */
+    /**
+     * Returns every cut of every notch of a piece, in their order, then those of the ends of a fold: the centre points.
+     */
     static List<Snip> of(Piece piece, Allowances allowances, CutLine cutLine) {
         Path border = cutLine.outline().path();
         List<Snip> snips = new ArrayList<>();

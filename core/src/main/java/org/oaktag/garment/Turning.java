@@ -18,9 +18,9 @@ import org.oaktag.geometry.Transform;
 import org.oaktag.geometry.Vector;
 
 /**
- * What is folded up along an edge: at either end the side of the piece mirrored through the edge, or through its tangent
- * there, and between them the parallel of the edge. A side on the fold of the cloth runs straight on instead, for it must
- * stay on the fold.
+ * What is folded up along an edge: at either end the side of the piece mirrored through the edge, or through its
+ * tangent there, and between them the parallel of the edge. A side on the fold of the cloth runs straight on instead,
+ * for it must stay on the fold.
  *
  * <p>The sides reach beyond the parallel, so that the cut line beside them can be drawn first and cut off along it.
  *
@@ -39,7 +39,9 @@ record Turning(Path first, Path beyond, Path last, Path parallel) {
      */
     record Side(Path path, boolean onFold) {}
 
-    /** How far parallels are prolonged to meet a side that leans outwards, in depths: enough for a corner of 4 degrees. */
+    /**
+     * How far parallels are prolonged to meet a side that leans outwards, in depths: enough for a corner of 4 degrees.
+     */
     private static final double BEYOND = 20;
 
     static Turning of(EdgeRef hem, Path edge, double depth, double beside, Side before, Side after) {
@@ -103,7 +105,9 @@ record Turning(Path first, Path beyond, Path last, Path parallel) {
                 Path.polyline(path.end(), path.end().plus(path.endDirection().times(by))));
     }
 
-    /** Returns a path with these very ends; mirror images and crossings agree only up to rounding, an outline exactly. */
+    /**
+     * Returns a path with these very ends; mirror images and crossings agree only up to rounding, an outline exactly.
+     */
     static Path between(Path path, Point start, Point end) {
         List<Curve> curves = new ArrayList<>(path.curves());
         int last = curves.size() - 1;

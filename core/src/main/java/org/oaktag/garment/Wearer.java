@@ -22,8 +22,8 @@ import org.oaktag.measure.Length;
  * wearer.child();   // = false
  * }</pre>
  *
- * <p>Which measures there are is for the drafts to say; this is only where the garment remembers them, and which of them
- * nobody took. Immutable.
+ * <p>Which measures there are is for the drafts to say; this is only where the garment remembers them, and which of
+ * them nobody took. Immutable.
  *
  * @param name who it is; free text
  * @param child whether the rules for children's garments apply

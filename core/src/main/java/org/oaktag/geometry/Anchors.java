@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Points at which curves are cut, each made one with the first that was as near as it, so that all that meets there meets exactly. They
- * are found in a grid, so that many cost no more each than few.
+ * Points at which curves are cut, each made one with the first that was as near as it, so that all that meets there
+ * meets exactly. They are found in a grid, so that many cost no more each than few.
  */
 final class Anchors {
     /** Cuts nearer than this, mm, are at one point. */

@@ -3,23 +3,27 @@ package org.oaktag.geometry;
 /**
  * The arc length of a cubic, to an accuracy, without allocation.
  *
- * <p><b>Formula.</b> Written as a complex number the derivative of a cubic is a quadratic, {@code h(t) = a + b t + c t²}, and the
- * length is the integral of |h|. Each stretch is integrated by Gauss-Legendre quadrature of the lowest order that will do.
+ * <p><b>Formula.</b> Written as a complex number the derivative of a cubic is a quadratic, {@code h(t) = a + b t + c
+ * t²}, and the length is the integral of |h|. Each stretch is integrated by Gauss-Legendre quadrature of the lowest
+ * order that will do.
  *
- * <p><b>Error.</b> What limits the quadrature is where |h| stops being analytic: the two complex roots z of h and their mirror images.
- * On a stretch that is mapped to -1 to 1, with {@code r = |z + sqrt(z² - 1)|} the size of the ellipse with foci -1 and 1 through z
- * (Bernstein), n nodes leave an error that falls like {@code r^-(2n+1)} (Trefethen, Approximation Theory and Approximation Practice,
- * ch. 19; from memory). The factor before it follows from the branch cut that leaves z: with {@code S² = |z² - 1|}, N = 2n + 1 and
- * {@code g² = |h'(z)| |h(conj z) / (2 Im z)|} it is {@code g (sqrt(8 pi |Im z| S³) N^-3/2 + 4 S² N^-2)}; the second term stands for
- * the bend of |h| at the real part of z and is left out where that lies outside the stretch. Both are taken at the lowest N, which
- * errs on the safe side. The factor is derived here; that every accuracy is kept is tested on closed forms, on commons-math3's integrator and
- * on curves by the thousand, hard ones among them.
+ * <p><b>Error.</b> What limits the quadrature is where |h| stops being analytic: the two complex roots z of h and their
+ * mirror images. On a stretch that is mapped to -1 to 1, with {@code r = |z + sqrt(z² - 1)|} the size of the ellipse
+ * with foci -1 and 1 through z (Bernstein), n nodes leave an error that falls like {@code r^-(2n+1)} (Trefethen,
+ * Approximation Theory and Approximation Practice, ch. 19; from memory). The factor before it follows from the branch
+ * cut that leaves z: with {@code S² = |z² - 1|}, N = 2n + 1 and {@code g² = |h'(z)| |h(conj z) / (2 Im z)|} it is
+ * {@code g (sqrt(8 pi |Im z| S³) N^-3/2 + 4 S² N^-2)}; the second term stands for the bend of |h| at the real part of z
+ * and is left out where that lies outside the stretch. Both are taken at the lowest N, which errs on the safe side. The
+ * factor is derived here; that every accuracy is kept is tested on closed forms, on commons-math3's integrator and on
+ * curves by the thousand, hard ones among them.
  *
- * <p>So the order is known before the first node. A Pythagorean hodograph has a double root, h'(z) = 0, and takes the lowest. If the
- * highest does not do, the stretch is cut beside the root that is in the way: at its real part, so that a cusp falls between two
- * stretches and harms neither; or, if that lies near an end, between the two at the geometric mean.
+ * <p>So the order is known before the first node. A Pythagorean hodograph has a double root, h'(z) = 0, and takes the
+ * lowest. If the highest does not do, the stretch is cut beside the root that is in the way: at its real part, so that
+ * a cusp falls between two stretches and harms neither; or, if that lies near an end, between the two at the geometric
+ * mean.
  *
- * <p><b>Limits.</b> A curve that stands still throughout has no roots, and length 0. Rounding leaves about 1e-15 of the length of the control polygon.
+ * <p><b>Limits.</b> A curve that stands still throughout has no roots, and length 0. Rounding leaves about 1e-15 of the
+ * length of the control polygon.
  */
 final class ArcLength {
     private static final int MAX_CUTS = 500;
@@ -141,8 +145,8 @@ final class ArcLength {
     }
 
     /**
-     * Returns the length from t0 to t1 for a stretch that is likely to be short: it lies between its chord and its control polygon, whose mean
-     * is returned if they differ by no more than twice the accuracy.
+     * Returns the length from t0 to t1 for a stretch that is likely to be short: it lies between its chord and its
+     * control polygon, whose mean is returned if they differ by no more than twice the accuracy.
      */
     static double ofShort(Cubic cubic, double t0, double t1, double accuracy) {
         double s0 = 1 - t0;
@@ -165,14 +169,19 @@ final class ArcLength {
         return polygon - chord <= 2 * accuracy ? 0.5 * (polygon + chord) : between(cubic, t0, t1, accuracy);
     }
 
-    /** Returns 1 / |z + sqrt(z² - 1)| from the sum of the distances of z from -1 and 1; 0 for a root that there is not. */
+    /**
+     * Returns 1 / |z + sqrt(z² - 1)| from the sum of the distances of z from -1 and 1; 0 for a root that there is not.
+     */
     static double shrink(double sum) {
         double mean = 0.5 * sum;
         double shrink = 1 / (mean + Math.sqrt(Math.max(mean * mean - 1, 0)));
         return shrink > 0 ? shrink : 0;
     }
 
-    /** Returns the factor before r^-N for g = 1. The mean of the distances stands for S where that is not worth a square root. */
+    /**
+     * Returns the factor before r^-N for g = 1. The mean of the distances stands for S where that is not worth a square
+     * root.
+     */
     private static double factor(double x, double y, double near, double far) {
         double square = near * far;
         double branch = BRANCH * Math.sqrt(y * square * 0.5 * (near + far));

@@ -12,10 +12,11 @@ import java.util.List;
  * quarter.length();   // = 157.08
  * }</pre>
  *
- * <p><b>Error.</b> The handle {@code 4/3 tan(angle/4) radius} puts the middle of a cubic on the circle; its greatest radial error is
- * 2.7253e-4 of the radius for a quarter and falls with the sixth power of the angle. So many cubics are taken, evenly, none of them
- * more than a quarter, that the error is within the tolerance; the cubic lies outside the circle, never inside by more than rounding. An
- * ellipse is the image of a circle, and its error at most that of a circle of the greater radius.
+ * <p><b>Error.</b> The handle {@code 4/3 tan(angle/4) radius} puts the middle of a cubic on the circle; its greatest
+ * radial error is 2.7253e-4 of the radius for a quarter and falls with the sixth power of the angle. So many cubics are
+ * taken, evenly, none of them more than a quarter, that the error is within the tolerance; the cubic lies outside the
+ * circle, never inside by more than rounding. An ellipse is the image of a circle, and its error at most that of a
+ * circle of the greater radius.
  */
 public final class Arcs {
     private static final double QUARTER_ERROR = 2.7254e-4;
@@ -28,8 +29,8 @@ public final class Arcs {
      *
      * @param angle radians, clockwise positive; more than a turn goes round again
      * @param tolerance greatest distance from the circle, mm
-     * @throws IllegalArgumentException if the point is the centre, the angle zero or not finite, the tolerance not positive and finite, or
-     *     if it would take more than a hundred thousand cubics
+     * @throws IllegalArgumentException if the point is the centre, the angle zero or not finite, the tolerance not
+     *     positive and finite, or if it would take more than a hundred thousand cubics
      */
     public static Path circular(Point center, Point from, double angle, double tolerance) {
         checked(angle, from.distanceTo(center), tolerance);
@@ -43,11 +44,12 @@ public final class Arcs {
      * @param radiusX the radius along the axis that is turned by {@code tilt} from x, mm
      * @param radiusY the radius across that, mm
      * @param tilt radians, clockwise positive
-     * @param start the angle at which it starts, of the circle that the ellipse is the image of, radians from the first axis
+     * @param start the angle at which it starts, of the circle that the ellipse is the image of, radians from the first
+     *     axis
      * @param angle through which it runs there, clockwise positive
      * @param tolerance greatest distance from the ellipse, mm
-     * @throws IllegalArgumentException if a radius or the tolerance is not positive and finite, an angle not finite or {@code angle} zero, or
-     *     if it would take more than a hundred thousand cubics
+     * @throws IllegalArgumentException if a radius or the tolerance is not positive and finite, an angle not finite or
+     *     {@code angle} zero, or if it would take more than a hundred thousand cubics
      */
     public static Path elliptical(
             Point center, double radiusX, double radiusY, double tilt, double start, double angle, double tolerance) {
@@ -98,7 +100,10 @@ public final class Arcs {
         return Math.max(1, Math.ceil(Math.max(needed, quarters - 1e-9)));
     }
 
-    /** Returns the arc about a centre that turns by the angle (clockwise positive) from one point to another, as near as the tolerance. */
+    /**
+     * Returns the arc about a centre that turns by the angle (clockwise positive) from one point to another, as near as
+     * the tolerance.
+     */
     static List<Curve> of(Point center, Point from, Point to, double angle, double tolerance) {
         Vector arm = from.minus(center);
         double attainable = Math.ulp(Math.abs(center.x()) + Math.abs(center.y()) + arm.length());

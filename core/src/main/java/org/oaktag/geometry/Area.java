@@ -4,8 +4,9 @@ package org.oaktag.geometry;
  * Area and centroid of a closed path by Green's theorem: {@code A = 1/2 integral (x dy - y dx)},
  * {@code A cx = 1/2 integral x² dy} and {@code A cy = -1/2 integral y² dx}.
  *
- * <p>For a cubic the integrands of the last two are polynomials of degree 8, which Gauss-Legendre with 5 nodes integrates exactly.
- * Everything is taken relative to the start of the path, so that a piece far from the origin loses no digits.
+ * <p>For a cubic the integrands of the last two are polynomials of degree 8, which Gauss-Legendre with 5 nodes
+ * integrates exactly. Everything is taken relative to the start of the path, so that a piece far from the origin loses
+ * no digits.
  */
 final class Area {
     private static final double[] NODES = {

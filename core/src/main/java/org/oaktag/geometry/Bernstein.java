@@ -6,7 +6,8 @@ import java.util.Arrays;
  * Sums and products of polynomials given by their Bernstein coefficients on 0 to 1.
  *
  * <p>{@code p(t) = sum b[i] C(n, i) t^i (1-t)^(n-i)}; the product of degrees m and n has the coefficients
- * {@code c[k] = sum C(m, i) a[i] C(n, k-i) b[k-i] / C(m+n, k)}. The least and the greatest coefficient bound the polynomial.
+ * {@code c[k] = sum C(m, i) a[i] C(n, k-i) b[k-i] / C(m+n, k)}. The least and the greatest coefficient bound the
+ * polynomial.
  */
 final class Bernstein {
     private static final double[][] CHOOSE = pascal(13);

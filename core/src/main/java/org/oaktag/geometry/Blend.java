@@ -3,10 +3,10 @@ package org.oaktag.geometry;
 /**
  * The cubic that joins two paths with their directions and, where that can be done, their curvatures.
  *
- * <p><b>Formula.</b> With handles p and q the curvatures at the ends of a cubic are {@code 2/3 (T0 x D - q T0 x T1) / p²} and
- * {@code 2/3 (D x T1 - p T0 x T1) / q²}, D from start to end. Set to k0 and k1 these are two quadratics, solved by Newton's method from the
- * handle of a circular arc, {@code chord / (3 cos²(turn/4))}. They may have no solution, or one with handles that would loop or bulge: then
- * the arc's handles are taken and the curvatures are what they become.
+ * <p><b>Formula.</b> With handles p and q the curvatures at the ends of a cubic are {@code 2/3 (T0 x D - q T0 x T1) /
+ * p²} and {@code 2/3 (D x T1 - p T0 x T1) / q²}, D from start to end. Set to k0 and k1 these are two quadratics, solved
+ * by Newton's method from the handle of a circular arc, {@code chord / (3 cos²(turn/4))}. They may have no solution, or
+ * one with handles that would loop or bulge: then the arc's handles are taken and the curvatures are what they become.
  */
 final class Blend {
     private static final int NEWTON_STEPS = 30;
@@ -47,7 +47,10 @@ final class Blend {
         return Cubic.hermite(a, t0.times(arc), b, t1.times(arc));
     }
 
-    /** The handle of a circular arc with this chord and turn, {@code 4/3 tan(turn/4) radius}; of a straight one, a third. */
+    /**
+     * The handle of a circular arc with this chord and turn, {@code 4/3 tan(turn/4) radius}; of a straight one, a
+     * third.
+     */
     private static double arcHandle(double chord, double turn) {
         double cos = Math.cos(turn / 4);
         return chord / (3 * cos * cos);

@@ -6,11 +6,11 @@ import java.util.List;
 /**
  * The cubic spline over the chord lengths with given unit tangents at its ends.
  *
- * <p><b>Formula.</b> With h[i] the chords, s[i] their slopes (unit vectors) and m[i] the derivatives with respect to the chord length, the
- * second derivative is continuous at point i if
- * {@code h[i] m[i-1] + 2 (h[i-1] + h[i]) m[i] + h[i-1] m[i+1] = 3 (h[i] s[i-1] + h[i-1] s[i])}; m at the ends is given. The system is
- * tridiagonal and diagonally dominant, so elimination without pivots is stable and takes O(n) (de Boor, A Practical Guide to Splines,
- * ch. 4; from memory, and tested by the continuity itself). A stretch is the cubic with handles m h/3.
+ * <p><b>Formula.</b> With h[i] the chords, s[i] their slopes (unit vectors) and m[i] the derivatives with respect to
+ * the chord length, the second derivative is continuous at point i if {@code h[i] m[i-1] + 2 (h[i-1] + h[i]) m[i] +
+ * h[i-1] m[i+1] = 3 (h[i] s[i-1] + h[i-1] s[i])}; m at the ends is given. The system is tridiagonal and diagonally
+ * dominant, so elimination without pivots is stable and takes O(n) (de Boor, A Practical Guide to Splines, ch. 4; from
+ * memory, and tested by the continuity itself). A stretch is the cubic with handles m h/3.
  */
 final class ClampedSpline {
     private ClampedSpline() {}
@@ -45,7 +45,10 @@ final class ClampedSpline {
         return direction.unit();
     }
 
-    /** Solves h[i] m[i-1] + 2 (h[i-1] + h[i]) m[i] + h[i-1] m[i+1] = 3 (h[i] s[i-1] + h[i-1] s[i]), s the chords' slopes. */
+    /**
+     * Solves h[i] m[i-1] + 2 (h[i-1] + h[i]) m[i] + h[i-1] m[i+1] = 3 (h[i] s[i-1] + h[i-1] s[i]), s the chords'
+     * slopes.
+     */
     private static Vector[] tangents(List<Point> points, double[] h, Vector first, Vector last) {
         int n = h.length;
         Vector[] m = new Vector[n + 1];

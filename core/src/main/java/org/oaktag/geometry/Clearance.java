@@ -6,10 +6,10 @@ import java.util.List;
 /**
  * Whether a point keeps its distance from every edge of a run, and lies on the left of it if it is closed.
  *
- * <p>Beside an edge, on its left, its own distance counts. Where an end of the edge is the nearest point it is the lesser of the
- * distances of the two edges that meet there, for the parallels step from one to the other there; where the greater is carried round
- * the corner, that one. The straight prolongation of an edge at distance 0 is where its neighbours end, and keeps no distance from
- * them.
+ * <p>Beside an edge, on its left, its own distance counts. Where an end of the edge is the nearest point it is the
+ * lesser of the distances of the two edges that meet there, for the parallels step from one to the other there; where
+ * the greater is carried round the corner, that one. The straight prolongation of an edge at distance 0 is where its
+ * neighbours end, and keeps no distance from them.
  */
 final class Clearance {
     private final List<Path> edges;
@@ -109,7 +109,10 @@ final class Clearance {
         return apart == 1 || apart == edges.size() - 1;
     }
 
-    /** Tells whether the point lies square off the inside of the curve to the right: an edge keeps its distance on its own side only. */
+    /**
+     * Tells whether the point lies square off the inside of the curve to the right: an edge keeps its distance on its
+     * own side only.
+     */
     private boolean isBehind(Curve curve, Nearest on, Point point) {
         return closed && on.t() > 0 && on.t() < 1 && curve.directionAt(on.t()).cross(point.minus(on.point())) > 0;
     }

@@ -5,13 +5,14 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Turns contacts of curves into crossings of their paths: joins what meets at the joins of curves, and tells crosses from touches.
+ * Turns contacts of curves into crossings of their paths: joins what meets at the joins of curves, and tells crosses
+ * from touches.
  *
- * <p>Contacts within 1e-6 mm of each other along both paths are one, round the end of a closed path as well; an overlap that passes it is
- * told as two, and so is one at whose middle one of the paths turns back. A point is a cross if, in the
- * order of the angles at which they are seen from it, exactly one branch of the second path lies between the two of the first. They are
- * looked at up to 0.1 mm away, nearer where another meeting or an end is near, further off where the paths have not parted there yet. At an end of an open path, or on one of no length, it
- * is a touch.
+ * <p>Contacts within 1e-6 mm of each other along both paths are one, round the end of a closed path as well; an overlap
+ * that passes it is told as two, and so is one at whose middle one of the paths turns back. A point is a cross if, in
+ * the order of the angles at which they are seen from it, exactly one branch of the second path lies between the two of
+ * the first. They are looked at up to 0.1 mm away, nearer where another meeting or an end is near, further off where
+ * the paths have not parted there yet. At an end of an open path, or on one of no length, it is a touch.
  */
 final class CrossingCollector {
     private static final double SAME = 1e-6;
@@ -71,7 +72,10 @@ final class CrossingCollector {
         return List.copyOf(all);
     }
 
-    /** Returns those of the points, which come in order along the first path, that lie this near to a place on it, the short way round. */
+    /**
+     * Returns those of the points, which come in order along the first path, that lie this near to a place on it, the
+     * short way round.
+     */
     private List<Crossing> near(List<Crossing> points, double distance, double reach) {
         double room = 2 * reach;
         int low = firstFrom(points, distance - room);
@@ -120,8 +124,8 @@ final class CrossingCollector {
     }
 
     /**
-     * Tells whether one overlap goes on with the other: the same way along the second path, and not round the end of a closed one, so that
-     * along an overlap the distances only rise or only fall.
+     * Tells whether one overlap goes on with the other: the same way along the second path, and not round the end of a
+     * closed one, so that along an overlap the distances only rise or only fall.
      */
     private static boolean isNext(Crossing overlap, Crossing next) {
         double onFirst = Math.abs(overlap.to().first() - next.first());
@@ -156,8 +160,8 @@ final class CrossingCollector {
     }
 
     /**
-     * The second path crosses the first if exactly one of its branches leaves between the two branches of the first. Where two of them are
-     * not apart yet it is looked further off, as long as nothing else is near.
+     * The second path crosses the first if exactly one of its branches leaves between the two branches of the first.
+     * Where two of them are not apart yet it is looked further off, as long as nothing else is near.
      */
     private Crossing.Kind kind(Crossing point, List<Crossing> all) {
         if (isEnd(first, point.first()) || isEnd(second, point.second())) {
@@ -194,7 +198,10 @@ final class CrossingCollector {
                 turn(ahead, branch(second, point.second() - look, point.point())));
     }
 
-    /** The angles from the branch of the first path ahead, clockwise, to that behind and to both of the second, radians, up to a turn. */
+    /**
+     * The angles from the branch of the first path ahead, clockwise, to that behind and to both of the second, radians,
+     * up to a turn.
+     */
     private record Branches(double behind, double leaving, double arriving) {
 
         boolean isCross() {

@@ -4,9 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Where paths meet. Each meeting is reported once, ends included, in order along the first path; a shared stretch is reported as one
- * overlap and not as points. Along an overlap the distances on the second path only rise or only fall: where a path turns back, inside a cubic
- * that lies on a line as well, and at the start of a closed one, the next overlap begins.
+ * Where paths meet. Each meeting is reported once, ends included, in order along the first path; a shared stretch is
+ * reported as one overlap and not as points. Along an overlap the distances on the second path only rise or only fall:
+ * where a path turns back, inside a cubic that lies on a line as well, and at the start of a closed one, the next
+ * overlap begins.
  *
  * <pre>{@code
  * Path a = Path.polyline(Point.of(0, 0), Point.of(100, 100));
@@ -16,17 +17,18 @@ import java.util.List;
  * middle.first();   // = 70.711
  * }</pre>
  *
- * <p>Curves that come within 1e-9 mm of each other meet (more where the coordinates are so large that a {@code double} is coarser).
- * Two meetings within 1e-6 mm of each other along both paths are one, and so are two between which the curves do not part. Whether paths
- * cross or touch is judged by the order in which the four branches leave the point, at most a tenth of a millimetre away. A path that
- * is a single point touches what it lies on.
+ * <p>Curves that come within 1e-9 mm of each other meet (more where the coordinates are so large that a {@code double}
+ * is coarser). Two meetings within 1e-6 mm of each other along both paths are one, and so are two between which the
+ * curves do not part. Whether paths cross or touch is judged by the order in which the four branches leave the point,
+ * at most a tenth of a millimetre away. A path that is a single point touches what it lies on.
  *
- * <p><b>Method.</b> Nothing is flattened. A segment meets a cubic at the roots of its distance from the line; two cubics are halved until
- * a pair of pieces provably stays apart or meets at most once, and then Newton's method finds the place. Different cubics meet nine
- * times at most (Bézout), which is how a shared stretch is told from near misses.
+ * <p><b>Method.</b> Nothing is flattened. A segment meets a cubic at the roots of its distance from the line; two
+ * cubics are halved until a pair of pieces provably stays apart or meets at most once, and then Newton's method finds
+ * the place. Different cubics meet nine times at most (Bézout), which is how a shared stretch is told from near misses.
  *
- * <p><b>Cost.</b> Pairs of curves whose boxes come near each other are found in the paths' trees and looked at one by one: for n curves in
- * all, k of whose pairs are near, O(k + n log n) where long runs of the paths lie apart, and each path's tree once.
+ * <p><b>Cost.</b> Pairs of curves whose boxes come near each other are found in the paths' trees and looked at one by
+ * one: for n curves in all, k of whose pairs are near, O(k + n log n) where long runs of the paths lie apart, and each
+ * path's tree once.
  */
 public final class Crossings {
     private Crossings() {}
@@ -51,8 +53,8 @@ public final class Crossings {
     }
 
     /**
-     * Returns where a path meets the endless line through a point; {@link Crossing#second()} is the signed distance in mm from that
-     * point, in the direction of the vector.
+     * Returns where a path meets the endless line through a point; {@link Crossing#second()} is the signed distance in
+     * mm from that point, in the direction of the vector.
      *
      * @throws IllegalArgumentException if the direction is the zero vector
      */
@@ -75,9 +77,9 @@ public final class Crossings {
     }
 
     /**
-     * Returns the points at which a path meets the endless line through a point, in order along the path, and does not say how: some ten
-     * times as fast as {@link #ofLine}. A point where two curves join may come twice; of a stretch that runs along the line come the
-     * ends.
+     * Returns the points at which a path meets the endless line through a point, in order along the path, and does not
+     * say how: some ten times as fast as {@link #ofLine}. A point where two curves join may come twice; of a stretch
+     * that runs along the line come the ends.
      *
      * @throws IllegalArgumentException if the direction is the zero vector
      */

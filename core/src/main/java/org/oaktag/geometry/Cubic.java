@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * A cubic Bézier, {@code r(t) = (1-t)³ start + 3 (1-t)² t control1 + 3 (1-t) t² control2 + t³ end}. Controls may coincide, the curve
- * may be straight, turn back on itself, loop, have a cusp or be a single point. All that is said of a {@link Curve} holds.
- * Immutable and thread-safe.
+ * A cubic Bézier, {@code r(t) = (1-t)³ start + 3 (1-t)² t control1 + 3 (1-t) t² control2 + t³ end}. Controls may
+ * coincide, the curve may be straight, turn back on itself, loop, have a cusp or be a single point. All that is said of
+ * a {@link Curve} holds. Immutable and thread-safe.
  *
  * <pre>{@code
  * // A Pythagorean hodograph: its speed is 45 + 45 t², so its length is 60.
@@ -19,14 +19,16 @@ import java.util.Objects;
  * <table>
  * <caption>How each is found, and how exactly</caption>
  * <tr><th>what</th><th>method</th><th>error</th></tr>
- * <tr><td>length</td><td>Gauss-Legendre quadrature of |r'|, its order and its cuts told by the roots of the hodograph</td>
+ * <tr><td>length</td><td>Gauss-Legendre quadrature of |r'|, its order and its cuts told by the roots of the
+ * hodograph</td>
  *     <td>the accuracy</td></tr>
  * <tr><td>parameter at a distance</td><td>Halley's steps in a bracket, stopped on the residual in mm</td>
  *     <td>the accuracy, along the curve</td></tr>
  * <tr><td>box</td><td>the roots of two quadratics</td><td>rounding</td></tr>
  * <tr><td>sweep</td><td>Green's integral, a polynomial of the controls</td><td>rounding</td></tr>
  * <tr><td>turning</td><td>the hodograph halved until its controls lie within a right angle</td><td>rounding</td></tr>
- * <tr><td>nearest point</td><td>every root of the quintic {@code (r - p) . r'}, isolated between those of its derivatives</td>
+ * <tr><td>nearest point</td><td>every root of the quintic {@code (r - p) . r'}, isolated between those of its
+ * derivatives</td>
  *     <td>rounding of the distance</td></tr>
  * </table>
  *
@@ -64,22 +66,25 @@ public record Cubic(Point start, Point control1, Point control2, Point end) impl
         return curve instanceof Cubic cubic ? cubic : from((Line) curve);
     }
 
-    /** Returns the quadratic Bézier with this one control point as a cubic: the same curve, raised in degree, exact to rounding. */
+    /**
+     * Returns the quadratic Bézier with this one control point as a cubic: the same curve, raised in degree, exact to
+     * rounding.
+     */
     public static Cubic ofQuadratic(Point start, Point control, Point end) {
         return new Cubic(start, start.lerp(control, 2.0 / 3), end.lerp(control, 2.0 / 3), end);
     }
 
     /**
-     * Returns the cubic that leaves {@code a} along the handle {@code da} and arrives at {@code b} along {@code db}: both handles
-     * point in the direction of travel, so that control1 = a + da and control2 = b - db.
+     * Returns the cubic that leaves {@code a} along the handle {@code da} and arrives at {@code b} along {@code db}:
+     * both handles point in the direction of travel, so that control1 = a + da and control2 = b - db.
      */
     public static Cubic hermite(Point a, Vector da, Point b, Vector db) {
         return new Cubic(a, a.plus(da), b.plus(db.negated()), b);
     }
 
     /**
-     * Returns the cubic that leaves {@code a} in one direction and arrives at {@code b} in another, its handles a third of the
-     * distance between them.
+     * Returns the cubic that leaves {@code a} in one direction and arrives at {@code b} in another, its handles a third
+     * of the distance between them.
      *
      * @throws IllegalStateException if a direction is the zero vector
      */
@@ -130,7 +135,10 @@ public record Cubic(Point start, Point control1, Point control2, Point end) impl
         return Math.sqrt(x * x + y * y);
     }
 
-    /** Puts x and y of the point and of the unit tangent at t into the first four places, without making a point or a vector. */
+    /**
+     * Puts x and y of the point and of the unit tangent at t into the first four places, without making a point or a
+     * vector.
+     */
     void fillFrame(double t, double[] frame) {
         double s = 1 - t;
         double d0x = control1.x() - start.x();

@@ -6,11 +6,12 @@ import java.util.List;
 /**
  * Points that two cubics have in common, found by subdivision with a proof at every leaf.
  *
- * <p>A pair of pieces is dropped when the boxes of their control points, or their strips along either chord, lie apart: each piece
- * lies within its own. When every control vector of one hodograph turns the same way to every one of the other, the product
- * {@code a'(t) x b'(u)}, a mean of those turns, never vanishes and the pieces meet in one point at most; Newton's method then finds
- * it, and if it ends outside the pieces they are halved again. Pieces that are straight to within the tolerance and still not apart are the
- * leaves: if they touch, the common tangent is solved for; what crosses there at so small an angle that rounding hides it is tried last.
+ * <p>A pair of pieces is dropped when the boxes of their control points, or their strips along either chord, lie apart:
+ * each piece lies within its own. When every control vector of one hodograph turns the same way to every one of the
+ * other, the product {@code a'(t) x b'(u)}, a mean of those turns, never vanishes and the pieces meet in one point at
+ * most; Newton's method then finds it, and if it ends outside the pieces they are halved again. Pieces that are
+ * straight to within the tolerance and still not apart are the leaves: if they touch, the common tangent is solved for;
+ * what crosses there at so small an angle that rounding hides it is tried last.
  */
 final class CubicContacts {
     private static final int NEWTON_STEPS = 16;
@@ -70,8 +71,8 @@ final class CubicContacts {
     }
 
     /**
-     * Solves a(t) = b(u), or for a touch parallel tangents at the feet of a common normal, from the middle; true if the place lies on both
-     * pieces, each prolonged by a share of itself.
+     * Solves a(t) = b(u), or for a touch parallel tangents at the feet of a common normal, from the middle; true if the
+     * place lies on both pieces, each prolonged by a share of itself.
      */
     private boolean solve(CubicPiece p, CubicPiece q, boolean touch, double share) {
         double t = p.middle();

@@ -1,9 +1,9 @@
 package org.oaktag.geometry;
 
 /**
- * A stretch of a cubic with its own control points, for subdivision. It lies within the hull of these, so shadows of the controls on an
- * axis that lie apart prove that two pieces do; and its tangents lie within the cone of its control polygon's sides, so sides that all
- * turn one way to the other's prove that tangents do.
+ * A stretch of a cubic with its own control points, for subdivision. It lies within the hull of these, so shadows of
+ * the controls on an axis that lie apart prove that two pieces do; and its tangents lie within the cone of its control
+ * polygon's sides, so sides that all turn one way to the other's prove that tangents do.
  *
  * @param cubic the stretch as a curve of its own, halved by de Casteljau's midpoints
  * @param from its parameter on the whole curve
@@ -43,7 +43,10 @@ record CubicPiece(Cubic cubic, double from, double to) {
                 + cubic.control2().distanceTo(cubic.end());
     }
 
-    /** Tells whether no control lies further than this from the chord; if there is hardly one, whether all is as good as a point. */
+    /**
+     * Tells whether no control lies further than this from the chord; if there is hardly one, whether all is as good as
+     * a point.
+     */
     boolean isStraight(double distance) {
         double chord = cubic.start().distanceTo(cubic.end());
         if (chord <= distance) {

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * How a path bends: where most, where its curvature turns from rising to falling, where it changes sign, how its curves meet, and a
- * comb to see it all by. Immutable and thread-safe.
+ * How a path bends: where most, where its curvature turns from rising to falling, where it changes sign, how its curves
+ * meet, and a comb to see it all by. Immutable and thread-safe.
  *
  * <pre>{@code
  * // y = x² from (-1, 1) to (1, 1): its radius at the vertex is a half.
@@ -17,16 +17,17 @@ import java.util.Objects;
  * bends.signChanges(1e-3);         // = 0
  * }</pre>
  *
- * <p>Curvature is signed, in 1/mm, positive where the path turns clockwise on the table; angles are radians, clockwise positive. A
- * segment has curvature 0 and an infinite radius.
+ * <p>Curvature is signed, in 1/mm, positive where the path turns clockwise on the table; angles are radians, clockwise
+ * positive. A segment has curvature 0 and an infinite radius.
  *
- * <p><b>Method.</b> With D the sides of a cubic's control polygon, r' x r'' is a quadratic, whose roots are the inflections, and the
- * derivative of the curvature has the numerator {@code (r' x r'')' r'.r' - 3 (r' x r'') r'.r''}, a quintic, whose roots are the
- * extrema. All roots are isolated, none is found by sampling; they are exact to rounding.
+ * <p><b>Method.</b> With D the sides of a cubic's control polygon, r' x r'' is a quadratic, whose roots are the
+ * inflections, and the derivative of the curvature has the numerator {@code (r' x r'')' r'.r' - 3 (r' x r'') r'.r''}, a
+ * quintic, whose roots are the extrema. All roots are isolated, none is found by sampling; they are exact to rounding.
  *
- * <p><b>Dust and degenerate cubics.</b> A handle shorter than a millionth of the control polygon counts as retracted: the direction is
- * that of the curve beyond it. A curve whose handle is retracted has an infinite curvature at that end, unless it is straight there;
- * so has one that stands still and turns back, at its cusp or fold. A cubic within 1e-9 mm of its chord is straight.
+ * <p><b>Dust and degenerate cubics.</b> A handle shorter than a millionth of the control polygon counts as retracted:
+ * the direction is that of the curve beyond it. A curve whose handle is retracted has an infinite curvature at that
+ * end, unless it is straight there; so has one that stands still and turns back, at its cusp or fold. A cubic within
+ * 1e-9 mm of its chord is straight.
  *
  * @param path whose bends these are; curves of it that are single points are let be
  */
@@ -53,7 +54,9 @@ public record Curvature(Path path) {
             Objects.requireNonNull(point, "point");
         }
 
-        /** Returns the radius of the circle that fits the path here, mm, never negative; infinite where it is straight. */
+        /**
+         * Returns the radius of the circle that fits the path here, mm, never negative; infinite where it is straight.
+         */
         public double radius() {
             return 1 / Math.abs(curvature);
         }
@@ -64,7 +67,8 @@ public record Curvature(Path path) {
      *
      * @param distanceAlong from the start of the path, along it, mm
      * @param point where it is
-     * @param turn the angle from the arriving direction to the leaving one, radians, clockwise positive, within half a turn
+     * @param turn the angle from the arriving direction to the leaving one, radians, clockwise positive, within half a
+     *     turn
      * @param arriving the curvature at the end of the curve before, 1/mm
      * @param leaving the curvature at the start of the curve after, 1/mm
      */
@@ -74,7 +78,10 @@ public record Curvature(Path path) {
             Objects.requireNonNull(point, "point");
         }
 
-        /** Returns by how much the curvature jumps, 1/mm, never negative; 0 if it is infinite, in one sense, on both sides. */
+        /**
+         * Returns by how much the curvature jumps, 1/mm, never negative; 0 if it is infinite, in one sense, on both
+         * sides.
+         */
         public double curvatureGap() {
             return arriving == leaving ? 0 : Math.abs(leaving - arriving);
         }
@@ -122,7 +129,10 @@ public record Curvature(Path path) {
         return new Bend(at, distance, path.pointAt(distance), bent(at.curve()).at(at.t()));
     }
 
-    /** Returns the sharpest bend inside the curves and at their ends, the first of several; corners at joins are {@link #joins}. */
+    /**
+     * Returns the sharpest bend inside the curves and at their ends, the first of several; corners at joins are {@link
+     * #joins}.
+     */
     public Bend leastRadius() {
         return sharpest(0, path.length());
     }
@@ -160,8 +170,8 @@ public record Curvature(Path path) {
     }
 
     /**
-     * Returns the places inside the curves at which the signed curvature stops rising and begins to fall, or the other way round, cusps
-     * included, in order along the path.
+     * Returns the places inside the curves at which the signed curvature stops rising and begins to fall, or the other
+     * way round, cusps included, in order along the path.
      */
     public List<Bend> extrema() {
         List<Bend> found = new ArrayList<>();
@@ -191,9 +201,10 @@ public record Curvature(Path path) {
     }
 
     /**
-     * Returns the stretches that turn one way, then the other, alternately, in order along the path, joins and corners counted as
-     * they turn. A swing back through no more than the tolerance does not end a stretch, and is no stretch; a straight stretch belongs
-     * to none where it lies between two. Where both meet in one place the curvature changes sign there. None for what is straight.
+     * Returns the stretches that turn one way, then the other, alternately, in order along the path, joins and corners
+     * counted as they turn. A swing back through no more than the tolerance does not end a stretch, and is no stretch;
+     * a straight stretch belongs to none where it lies between two. Where both meet in one place the curvature changes
+     * sign there. None for what is straight.
      *
      * @param tolerance the greatest angle of a wiggle that does not count, radians
      * @throws IllegalArgumentException if the tolerance is not positive and finite
@@ -203,7 +214,8 @@ public record Curvature(Path path) {
     }
 
     /**
-     * Returns how often the path goes over from turning one way to turning the other: one less than it has {@link #turns}.
+     * Returns how often the path goes over from turning one way to turning the other: one less than it has {@link
+     * #turns}.
      *
      * @throws IllegalArgumentException if the tolerance is not positive and finite
      */
@@ -217,8 +229,8 @@ public record Curvature(Path path) {
      * @param scale length of a tooth where the curvature is 1/mm, mm²: 1000 draws a radius of 50 mm as 20 mm
      * @param spacing greatest distance of neighbouring teeth along the path, mm
      * @param longest length at which a tooth is cut off, mm
-     * @throws IllegalArgumentException if one of the three is not positive and finite, or if the spacing is so small that the comb would
-     *     have more than a hundred thousand teeth
+     * @throws IllegalArgumentException if one of the three is not positive and finite, or if the spacing is so small
+     *     that the comb would have more than a hundred thousand teeth
      */
     public Comb comb(double scale, double spacing, double longest) {
         Plane.positive("scale", scale);

@@ -10,13 +10,13 @@ package org.oaktag.geometry;
  * neckline.turning();                        // = 1.5708
  * }</pre>
  *
- * <p>All lengths are mm, angles radians, areas mm². Every method that takes a parameter refuses one outside 0 to 1 (or NaN) with an
- * {@link IllegalArgumentException}; every method that takes an accuracy refuses one that is not positive and finite. Results are
- * finite for every curve, a point or a cusp included, but for the curvature of a cusp, which is infinite. A curve that is a single
- * point has length, turning and curvature 0 and no direction.
+ * <p>All lengths are mm, angles radians, areas mm². Every method that takes a parameter refuses one outside 0 to 1 (or
+ * NaN) with an {@link IllegalArgumentException}; every method that takes an accuracy refuses one that is not positive
+ * and finite. Results are finite for every curve, a point or a cusp included, but for the curvature of a cusp, which is
+ * infinite. A curve that is a single point has length, turning and curvature 0 and no direction.
  *
- * <p>An <b>accuracy</b> is the greatest absolute error of a length in mm. Rounding sets a floor, about 1e-15 of the length of the
- * control polygon. Lengths and their inverse allocate nothing.
+ * <p>An <b>accuracy</b> is the greatest absolute error of a length in mm. Rounding sets a floor, about 1e-15 of the
+ * length of the control polygon. Lengths and their inverse allocate nothing.
  */
 public sealed interface Curve permits Line, Cubic {
     /** The accuracy of a length where none is asked for: a millionth of a millimetre. */
@@ -36,22 +36,24 @@ public sealed interface Curve permits Line, Cubic {
     Vector secondDerivativeAt(double t);
 
     /**
-     * Returns the unit tangent in the direction of travel. Where the derivative vanishes (a doubled control point, a cusp) it is the
-     * limit of the direction, taken towards the end of the curve, and at t = 1 from before it.
+     * Returns the unit tangent in the direction of travel. Where the derivative vanishes (a doubled control point, a
+     * cusp) it is the limit of the direction, taken towards the end of the curve, and at t = 1 from before it.
      *
      * @throws IllegalStateException if the curve is a single point
      */
     Vector directionAt(double t);
 
     /**
-     * Returns the signed curvature (r' x r'') / |r'|³ in 1/mm: positive where the curve turns clockwise on the table. At a cusp it is
-     * infinite, with the sign of the turn beside it; where the curve stands still but is straight it is 0.
+     * Returns the signed curvature (r' x r'') / |r'|³ in 1/mm: positive where the curve turns clockwise on the table.
+     * At a cusp it is infinite, with the sign of the turn beside it; where the curve stands still but is straight it is
+     * 0.
      */
     double curvatureAt(double t);
 
     /**
-     * Returns the angle through which the tangent turns from start to end, radians, clockwise positive; the sum of the signed
-     * turns, so a loop counts more than half a turn. At a cusp the tangent reverses by half a turn of either sign.
+     * Returns the angle through which the tangent turns from start to end, radians, clockwise positive; the sum of the
+     * signed turns, so a loop counts more than half a turn. At a cusp the tangent reverses by half a turn of either
+     * sign.
      */
     double turning();
 
@@ -71,8 +73,8 @@ public sealed interface Curve permits Line, Cubic {
     double parameterAt(double distance);
 
     /**
-     * Returns the parameter at which the length from the start is {@code distance}, with an error of at most {@code accuracy} mm
-     * along the curve.
+     * Returns the parameter at which the length from the start is {@code distance}, with an error of at most {@code
+     * accuracy} mm along the curve.
      *
      * @throws IllegalArgumentException if the distance is not within 0 to the length (give or take the accuracy)
      */
@@ -94,8 +96,9 @@ public sealed interface Curve permits Line, Cubic {
     Bounds bounds();
 
     /**
-     * Returns the signed area swept by the ray from the origin as the curve is run, 1/2 integral (x dy - y dx), mm², exact to
-     * rounding: the sum round a closed outline is its area (Green), positive if it is run clockwise on the table.
+     * Returns the signed area swept by the ray from the origin as the curve is run, 1/2 integral (x dy - y dx), mm²,
+     * exact to rounding: the sum round a closed outline is its area (Green), positive if it is run clockwise on the
+     * table.
      */
     double sweep();
 

@@ -8,9 +8,9 @@ import java.util.stream.DoubleStream;
 /**
  * The curvature of one curve: its value, inflections, extrema and cusps, and how fast it turns between them.
  *
- * <p>With D0, D1, D2 the sides of the control polygon {@code r' x r'' / 18} has the Bernstein coefficients D0 x D1, D0 x D2 / 2 and
- * D1 x D2. At a cusp it has a double root, where the curve stands still; the quintic of the extrema has a triple one there, which
- * rounding scatters, and only the cusp itself is told.
+ * <p>With D0, D1, D2 the sides of the control polygon {@code r' x r'' / 18} has the Bernstein coefficients D0 x D1, D0
+ * x D2 / 2 and D1 x D2. At a cusp it has a double root, where the curve stands still; the quintic of the extrema has a
+ * triple one there, which rounding scatters, and only the cusp itself is told.
  */
 final class CurveBends {
     /** A handle shorter than this share of the control polygon is no handle. */
@@ -93,7 +93,10 @@ final class CurveBends {
                 : Polynomials.changesOfSign(bend, Polynomials.quadraticRoots(bend[0], bend[1], bend[2]));
     }
 
-    /** Returns the parameters inside the curve at which the curvature is greater, or less, than on both sides, cusps included. */
+    /**
+     * Returns the parameters inside the curve at which the curvature is greater, or less, than on both sides, cusps
+     * included.
+     */
     double[] extrema() {
         if (straight) {
             return cusps;
@@ -107,7 +110,9 @@ final class CurveBends {
         return DoubleStream.concat(others, Arrays.stream(cusps)).sorted().toArray();
     }
 
-    /** The numerator of the derivative of the curvature, but for a positive factor: N' r'.r' - 3 N r'.r'', N = r' x r''. */
+    /**
+     * The numerator of the derivative of the curvature, but for a positive factor: N' r'.r' - 3 N r'.r'', N = r' x r''.
+     */
     private double[] slope(Cubic cubic) {
         double[] x = {
             cubic.control1().x() - cubic.start().x(),
@@ -159,7 +164,9 @@ final class CurveBends {
         }
     }
 
-    /** Returns the turns of the direction, each one way: {@code t0, t1, angle} one after the other; at a cusp t0 = t1. */
+    /**
+     * Returns the turns of the direction, each one way: {@code t0, t1, angle} one after the other; at a cusp t0 = t1.
+     */
     List<double[]> turns() {
         List<double[]> turns = new ArrayList<>();
         double[] cuts = cusps.length > 0 ? cusps : inflections();

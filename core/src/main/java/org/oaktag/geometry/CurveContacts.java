@@ -9,10 +9,10 @@ import java.util.Set;
 /**
  * Everything that two curves have in common.
  *
- * <p>First the ends that lie on the other curve are found: they are reported exactly, and two of them may bound a shared stretch.
- * Different cubics meet in at most nine points (Bézout), so a stretch whose ends and eight points between lie on the other curve is shared. What is
- * left are points inside both curves, found by {@link LineContacts} or {@link CubicContacts}; those between which the curves do not part
- * are one ({@link FlatContacts}).
+ * <p>First the ends that lie on the other curve are found: they are reported exactly, and two of them may bound a
+ * shared stretch. Different cubics meet in at most nine points (Bézout), so a stretch whose ends and eight points
+ * between lie on the other curve is shared. What is left are points inside both curves, found by {@link LineContacts}
+ * or {@link CubicContacts}; those between which the curves do not part are one ({@link FlatContacts}).
  */
 final class CurveContacts {
     /** Curves nearer than this, mm, meet; it grows with the coordinates where a double is coarser. */
@@ -39,7 +39,10 @@ final class CurveContacts {
         return Math.max(NEAR, 8 * Math.max(ulp(a), ulp(b)));
     }
 
-    /** Returns how near the boxes of two curves must be for the curves to have anything in common, mm; enough for every pair. */
+    /**
+     * Returns how near the boxes of two curves must be for the curves to have anything in common, mm; enough for every
+     * pair.
+     */
     static double near(CurveTree a, CurveTree b) {
         return TOGETHER * Math.max(NEAR, 8 * Math.ulp(Math.max(a.reach(), b.reach())));
     }
@@ -120,8 +123,8 @@ final class CurveContacts {
     }
 
     /**
-     * Where a curve passes the point: of all that is within the tolerance its very ends, both if it is closed, else both branches of a
-     * double point, else the nearest.
+     * Where a curve passes the point: of all that is within the tolerance its very ends, both if it is closed, else
+     * both branches of a double point, else the nearest.
      */
     private static List<Double> places(Curve curve, Point point, double tolerance) {
         if (!hull(curve).expanded(tolerance).contains(point)) {
@@ -176,7 +179,9 @@ final class CurveContacts {
         return isAlong(a.sub(stretch.t0(), stretch.t1()), b.sub(u0, u1), tolerance, stretch.u0() < stretch.u1());
     }
 
-    /** Tells whether either curve keeps to the other, and both run forward or, if so asked, one forward and one back. */
+    /**
+     * Tells whether either curve keeps to the other, and both run forward or, if so asked, one forward and one back.
+     */
     private static boolean isAlong(Curve a, Curve b, double tolerance, boolean forward) {
         double[] onB = new double[SAMPLES];
         for (int i = 1; i < SAMPLES; i++) {

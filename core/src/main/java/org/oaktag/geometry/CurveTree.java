@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The curves of a path in a tree of upright boxes, so that a question looks at the few curves that it concerns. Immutable.
+ * The curves of a path in a tree of upright boxes, so that a question looks at the few curves that it concerns.
+ * Immutable.
  *
- * <p>A node stands for a run of neighbouring curves and has two halves of it below, down to single curves. Curves that follow each other
- * on a path touch, so runs keep together without being sorted. The nodes lie in the order in which a walk from the root meets them:
- * below node i come i + 1 and {@code after(i + 1)}, and a walk that does not look below i goes on with {@code after(i)}. The box of a
- * curve is that of its control points, exact; 2 n - 1 nodes of 44 bytes for n curves, and 8 bytes a curve.
+ * <p>A node stands for a run of neighbouring curves and has two halves of it below, down to single curves. Curves that
+ * follow each other on a path touch, so runs keep together without being sorted. The nodes lie in the order in which a
+ * walk from the root meets them: below node i come i + 1 and {@code after(i + 1)}, and a walk that does not look below
+ * i goes on with {@code after(i)}. The box of a curve is that of its control points, exact; 2 n - 1 nodes of 44 bytes
+ * for n curves, and 8 bytes a curve.
  */
 final class CurveTree {
     private static final int SIDES = 4;
@@ -134,7 +136,10 @@ final class CurveTree {
         return Math.sqrt(x * x + y * y);
     }
 
-    /** Returns the pairs of one curve each whose boxes come this near to each other, in order of the first curve, then of the second. */
+    /**
+     * Returns the pairs of one curve each whose boxes come this near to each other, in order of the first curve, then
+     * of the second.
+     */
     List<CurvePair> pairsWith(CurveTree other, double near) {
         List<CurvePair> pairs = new ArrayList<>();
         collect(0, other, 0, near, pairs);
@@ -142,7 +147,10 @@ final class CurveTree {
         return pairs;
     }
 
-    /** Returns the pairs of different curves of this path whose boxes come this near to each other, the earlier curve first, in order. */
+    /**
+     * Returns the pairs of different curves of this path whose boxes come this near to each other, the earlier curve
+     * first, in order.
+     */
     List<CurvePair> pairsWithin(double near) {
         List<CurvePair> pairs = new ArrayList<>();
         for (int node = 0; node < after.length; node++) {

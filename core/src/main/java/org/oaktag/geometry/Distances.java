@@ -12,11 +12,12 @@ import java.util.Objects;
  * Distances.hausdorff(seam, drawn, 1e-6).distance();   // = 5.0
  * }</pre>
  *
- * <p><b>Error.</b> Every distance is one that two places of the paths have, so the least is never too small and the others never too
- * great; and none of them misses the true one by more than the tolerance. A tolerance below 1e-12 of the greatest coordinate is taken as that.
+ * <p><b>Error.</b> Every distance is one that two places of the paths have, so the least is never too small and the
+ * others never too great; and none of them misses the true one by more than the tolerance. A tolerance below 1e-12 of
+ * the greatest coordinate is taken as that.
  *
- * <p><b>Method.</b> Branch and bound on halves of the curves, with bounds from their control points that close in with the square of a
- * piece's length. Nothing is sampled.
+ * <p><b>Method.</b> Branch and bound on halves of the curves, with bounds from their control points that close in with
+ * the square of a piece's length. Nothing is sampled.
  */
 public final class Distances {
     private Distances() {}
@@ -69,7 +70,8 @@ public final class Distances {
     }
 
     /**
-     * Returns how far the first path strays from the second: the greatest distance of its places from that path, each to the nearest place.
+     * Returns how far the first path strays from the second: the greatest distance of its places from that path, each
+     * to the nearest place.
      *
      * @param tolerance by how much it may be too small, mm
      * @throws IllegalArgumentException if the tolerance is not positive and finite

@@ -1,11 +1,12 @@
 package org.oaktag.geometry;
 
 /**
- * Control points so near to an end of their cubic that the handle between them tells no direction: dust that tracing and rounding leave.
+ * Control points so near to an end of their cubic that the handle between them tells no direction: dust that tracing
+ * and rounding leave.
  *
- * <p>A handle h mm long turns the tangent within about h / size of the parameter and moves the curve by 4/9 h at most. Its parallel would
- * swing about the end by any angle for the sake of that. So a control this near to an end is moved onto it, where the direction is
- * that towards the next control.
+ * <p>A handle h mm long turns the tangent within about h / size of the parameter and moves the curve by 4/9 h at most.
+ * Its parallel would swing about the end by any angle for the sake of that. So a control this near to an end is moved
+ * onto it, where the direction is that towards the next control.
  */
 final class Dust {
     /** The longest handle that is dust, in sizes of the curve. */

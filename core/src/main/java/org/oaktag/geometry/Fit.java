@@ -12,7 +12,8 @@ import java.util.List;
  * drawn.curves().size();   // = 3
  * }</pre>
  *
- * <p>"Smooth" is a common tangent at every join (G1); where the curvature agrees as well it is said. Each method says how exact it is.
+ * <p>"Smooth" is a common tangent at every join (G1); where the curvature agrees as well it is said. Each method says
+ * how exact it is.
  */
 public final class Fit {
     /** Neighbouring curves whose directions differ by more than this, radians, meet in a corner and not smoothly. */
@@ -21,26 +22,28 @@ public final class Fit {
     private Fit() {}
 
     /**
-     * Returns the smooth curve through the points, one cubic from each to the next, that leaves and arrives in the given directions.
+     * Returns the smooth curve through the points, one cubic from each to the next, that leaves and arrives in the
+     * given directions.
      *
-     * <p>It is the clamped cubic spline over the chord lengths: the second derivative with respect to the chord length is continuous,
-     * and so are direction and curvature at every point. The tangents solve a tridiagonal system (de Boor, A Practical Guide to
-     * Splines, ch. 4).
+     * <p>It is the clamped cubic spline over the chord lengths: the second derivative with respect to the chord length
+     * is continuous, and so are direction and curvature at every point. The tangents solve a tridiagonal system (de
+     * Boor, A Practical Guide to Splines, ch. 4).
      *
-     * @throws IllegalArgumentException if there are fewer than two points, if neighbours coincide, or if a direction is the zero vector
+     * @throws IllegalArgumentException if there are fewer than two points, if neighbours coincide, or if a direction is
+     *     the zero vector
      */
     public static Path through(List<Point> points, Vector startDirection, Vector endDirection) {
         return ClampedSpline.through(List.copyOf(points), startDirection, endDirection);
     }
 
     /**
-     * Returns a path within the tolerance of the given one, with the same ends, corners and end directions, of fewer cubics if that can be
-     * done; else the path itself.
+     * Returns a path within the tolerance of the given one, with the same ends, corners and end directions, of fewer
+     * cubics if that can be done; else the path itself.
      *
-     * <p>Between corners (directions that differ by more than a thousandth of a radian) the path is fitted anew by as few cubics as
-     * the tolerance allows, straight runs by one segment. The distance is measured both ways, at eight places on every curve that is
-     * replaced and at sixteen on every new one; end directions are kept to a billionth of a radian and new joins are as smooth. A run
-     * of which no such fit is found is left as it is.
+     * <p>Between corners (directions that differ by more than a thousandth of a radian) the path is fitted anew by as
+     * few cubics as the tolerance allows, straight runs by one segment. The distance is measured both ways, at eight
+     * places on every curve that is replaced and at sixteen on every new one; end directions are kept to a billionth of
+     * a radian and new joins are as smooth. A run of which no such fit is found is left as it is.
      *
      * @param tolerance greatest distance from the path, mm
      * @throws IllegalArgumentException if the tolerance is not positive and finite
@@ -71,9 +74,10 @@ public final class Fit {
     /**
      * Returns the cubic that joins the end of one path to the start of another smoothly.
      *
-     * <p>Its directions are those of the paths. Its handles a and b are those with which its curvatures are theirs too (G2),
-     * {@code 3/2 k0 a² = T0 x D - b T0 x T1} and {@code 3/2 k1 b² = D x T1 - a T0 x T1} with D from end to start, if Newton's method
-     * finds such handles from a third to three times those of a circular arc; else the arc's own (G1).
+     * <p>Its directions are those of the paths. Its handles a and b are those with which its curvatures are theirs too
+     * (G2), {@code 3/2 k0 a² = T0 x D - b T0 x T1} and {@code 3/2 k1 b² = D x T1 - a T0 x T1} with D from end to start,
+     * if Newton's method finds such handles from a third to three times those of a circular arc; else the arc's own
+     * (G1).
      *
      * @throws IllegalArgumentException if the gap is zero
      * @throws IllegalStateException if a path is a single point

@@ -4,11 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Makes one meeting of the points at which two curves were found to meet and between which they do not part. Where curves touch with the
- * same curvature they are within the tolerance of each other for a stretch, a millimetre and more on large curves, and a search finds one
- * place of it or twenty.
+ * Makes one meeting of the points at which two curves were found to meet and between which they do not part. Where
+ * curves touch with the same curvature they are within the tolerance of each other for a stretch, a millimetre and more
+ * on large curves, and a search finds one place of it or twenty.
  *
- * <p>An end of a curve among them is the meeting, as it is what neighbours on a path share; else it is the middle of the stretch.
+ * <p>An end of a curve among them is the meeting, as it is what neighbours on a path share; else it is the middle of
+ * the stretch.
  */
 final class FlatContacts {
     /** Eighths of the way between two points, the one first at which curves are most likely to part. */
@@ -20,7 +21,10 @@ final class FlatContacts {
     private final Curve b;
     private final double apart;
 
-    /** Curves that come no further from each other than twice the tolerance do not part: the points may be a tolerance off each. */
+    /**
+     * Curves that come no further from each other than twice the tolerance do not part: the points may be a tolerance
+     * off each.
+     */
     FlatContacts(Curve a, Curve b, double tolerance) {
         this.a = a;
         this.b = b;

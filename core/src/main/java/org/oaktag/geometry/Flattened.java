@@ -5,7 +5,8 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * A path as chords that keep within a distance of it, each corner with the place on the path that it is. Immutable and thread-safe.
+ * A path as chords that keep within a distance of it, each corner with the place on the path that it is. Immutable and
+ * thread-safe.
  *
  * <pre>{@code
  * Path neck = Path.from(Point.of(0, 0)).curveTo(Point.of(0, 40), Point.of(30, 75), Point.of(70, 75)).build();
@@ -14,9 +15,9 @@ import java.util.Objects;
  * chords.path().chord();         // = 102.59
  * }</pre>
  *
- * <p><b>Error.</b> A cubic is cut at equal steps of the parameter, so many that the bound {@code |r''| / (8 n²)} on the distance of a chord
- * from its arc holds everywhere: no place of a chord is further from the path, and no place of the path further from the chords, than
- * was asked. A segment stays as it is.
+ * <p><b>Error.</b> A cubic is cut at equal steps of the parameter, so many that the bound {@code |r''| / (8 n²)} on the
+ * distance of a chord from its arc holds everywhere: no place of a chord is further from the path, and no place of the
+ * path further from the chords, than was asked. A segment stays as it is.
  *
  * @param corners in order, the first at the start of the path and the last at its end
  */
@@ -46,7 +47,8 @@ public record Flattened(List<Corner> corners) {
      * Returns the chords of a path.
      *
      * @param error the greatest distance of a chord from the path, mm
-     * @throws IllegalArgumentException if the error is not positive and finite, or so small that a curve would take more than a million chords
+     * @throws IllegalArgumentException if the error is not positive and finite, or so small that a curve would take
+     *     more than a million chords
      */
     public static Flattened of(Path path, double error) {
         Plane.positive("error", error);

@@ -4,15 +4,19 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A cubic whose control points lie on one line may run to and fro on it. At its folds, the extrema of its place on the line, it turns back; the
- * runs between them go one way, so that what each has in common with another curve can be told as one stretch.
+ * A cubic whose control points lie on one line may run to and fro on it. At its folds, the extrema of its place on the
+ * line, it turns back; the runs between them go one way, so that what each has in common with another curve can be told
+ * as one stretch.
  */
 final class Folds {
     private static final double[] NONE = {};
 
     private Folds() {}
 
-    /** Returns the parameters in (0, 1), rising, at which the curve turns back on its line; none if it bends off it by more. */
+    /**
+     * Returns the parameters in (0, 1), rising, at which the curve turns back on its line; none if it bends off it by
+     * more.
+     */
     static double[] of(Curve curve, double tolerance) {
         if (!(curve instanceof Cubic cubic)) {
             return NONE;

@@ -1,11 +1,13 @@
 package org.oaktag.geometry;
 
 /**
- * Nodes and weights of Gauss-Legendre quadrature on -1 to 1, for orders that are multiples of {@link #STEP}, computed once.
+ * Nodes and weights of Gauss-Legendre quadrature on -1 to 1, for orders that are multiples of {@link #STEP}, computed
+ * once.
  *
- * <p>Nodes come in pairs +-u of one weight, so only the positive ones are kept: {@code u0, w0, u1, w1, ...} with u rising. A node is a zero of
- * the Legendre polynomial P(n), found by Newton's method from {@code cos(pi (i + 3/4) / (n + 1/2))}; its weight is
- * {@code 2 / ((1 - u²) P(n)'(u)²)} (Abramowitz and Stegun, 25.4.29). Both are good to a few units in the last place.
+ * <p>Nodes come in pairs +-u of one weight, so only the positive ones are kept: {@code u0, w0, u1, w1, ...} with u
+ * rising. A node is a zero of the Legendre polynomial P(n), found by Newton's method from {@code cos(pi (i + 3/4) / (n
+ * + 1/2))}; its weight is {@code 2 / ((1 - u²) P(n)'(u)²)} (Abramowitz and Stegun, 25.4.29). Both are good to a few
+ * units in the last place.
  */
 final class GaussLegendre {
     /** Orders go up by this. */

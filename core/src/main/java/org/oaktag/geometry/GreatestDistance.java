@@ -6,9 +6,9 @@ import java.util.Locale;
 import java.util.function.DoublePredicate;
 
 /**
- * What a refused offset quotes: a distance in tenths of a millimetre (below one millimetre to two digits) that works while the next
- * tenth does not. Both were tried. Where offsets fail, work again and fail again as the distance grows, it is the greatest before one of
- * the failures.
+ * What a refused offset quotes: a distance in tenths of a millimetre (below one millimetre to two digits) that works
+ * while the next tenth does not. Both were tried. Where offsets fail, work again and fail again as the distance grows,
+ * it is the greatest before one of the failures.
  */
 final class GreatestDistance {
     private static final int DIGITS = 4;

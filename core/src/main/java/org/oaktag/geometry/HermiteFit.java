@@ -1,12 +1,14 @@
 package org.oaktag.geometry;
 
 /**
- * Fits one cubic to a stretch of a smooth curve: ends and end directions are the curve's own, and the two handle lengths are those
- * that make the sum of the squared distances along the curve's normals least (Gauss-Newton, two unknowns).
+ * Fits one cubic to a stretch of a smooth curve: ends and end directions are the curve's own, and the two handle
+ * lengths are those that make the sum of the squared distances along the curve's normals least (Gauss-Newton, two
+ * unknowns).
  *
- * <p>The distances are taken on {@link #NORMALS} normals; on each, Newton's method finds the parameter at which the cubic passes
- * through it. A step that does not make the greatest distance smaller is shortened, then given up. The error of such a fit falls with
- * the sixth power of the stretch's length. An instance is a workspace for one fit after another; it is not thread-safe.
+ * <p>The distances are taken on {@link #NORMALS} normals; on each, Newton's method finds the parameter at which the
+ * cubic passes through it. A step that does not make the greatest distance smaller is shortened, then given up. The
+ * error of such a fit falls with the sixth power of the stretch's length. An instance is a workspace for one fit after
+ * another; it is not thread-safe.
  */
 final class HermiteFit {
     static final int NORMALS = 16;
@@ -52,8 +54,8 @@ final class HermiteFit {
     }
 
     /**
-     * Fits the stretch and returns the greatest distance on the normals, mm. A stretch that cannot be fitted because it is mere rounding gets
-     * the chord, and the greatest distance of its points from its start.
+     * Fits the stretch and returns the greatest distance on the normals, mm. A stretch that cannot be fitted because it
+     * is mere rounding gets the chord, and the greatest distance of its points from its start.
      */
     double fit(double t0, double t1) {
         double spread = load(t0, t1);
@@ -85,9 +87,9 @@ final class HermiteFit {
     }
 
     /**
-     * Returns the greatest distance on three normals more between any two between which the target turns by some degrees or runs through much
-     * of its length, as it does where its pace is uneven. Beside the greatest on a normal it counts by the share by which that may be
-     * exceeded anyhow.
+     * Returns the greatest distance on three normals more between any two between which the target turns by some
+     * degrees or runs through much of its length, as it does where its pace is uneven. Beside the greatest on a normal
+     * it counts by the share by which that may be exceeded anyhow.
      */
     private double between(double t0, double t1, double spread) {
         double error = 0;

@@ -3,13 +3,13 @@ package org.oaktag.geometry;
 /**
  * The parameter of a cubic at a distance along it: solves s(t) = distance, without allocation.
  *
- * <p><b>Method.</b> A first guess comes from the speeds at five places. The length up to it is measured once, from the nearer end;
- * after that only the short stretches between successive guesses are. A step is Halley's, from the residual in mm, |r'| and its
- * derivative; it converges cubically. A bracket in t is kept, and a step that leaves it, or that does not halve the residual, is replaced by
- * bisection.
+ * <p><b>Method.</b> A first guess comes from the speeds at five places. The length up to it is measured once, from the
+ * nearer end; after that only the short stretches between successive guesses are. A step is Halley's, from the residual
+ * in mm, |r'| and its derivative; it converges cubically. A bracket in t is kept, and a step that leaves it, or that
+ * does not halve the residual, is replaced by bisection.
  *
- * <p><b>Error.</b> The iteration stops on the residual |s(t) - distance| in mm, never on the width in t, which says nothing where the
- * curve nearly stands still. If the bracket closes to neighbouring doubles first, that is the answer.
+ * <p><b>Error.</b> The iteration stops on the residual |s(t) - distance| in mm, never on the width in t, which says
+ * nothing where the curve nearly stands still. If the bracket closes to neighbouring doubles first, that is the answer.
  */
 final class InverseLength {
     /** Halley's steps take a handful; bisection of the doubles from 0 to 1 hardly ever more than 60. */
@@ -115,7 +115,10 @@ final class InverseLength {
                 : within(0.75, Math.min((s - s3) / (s4 - s3), 1), v3, v4);
     }
 
-    /** Returns the place in a quarter where this share of its length is reached: the root of v x + (w - v) x²/2 = share (v + w)/2. */
+    /**
+     * Returns the place in a quarter where this share of its length is reached: the root of v x + (w - v) x²/2 = share
+     * (v + w)/2.
+     */
     private static double within(double from, double share, double v, double w) {
         double whole = share * (v + w);
         double root = v + Math.sqrt(Math.max(v * v + (w - v) * whole, 0));

@@ -4,8 +4,9 @@ import java.util.Comparator;
 import java.util.PriorityQueue;
 
 /**
- * The least distance of two paths. Stretches are no nearer to each other than their chords are, less what each may be off its own. The pair
- * that may be nearest is halved first, until none may be nearer than the best found by more than the tolerance.
+ * The least distance of two paths. Stretches are no nearer to each other than their chords are, less what each may be
+ * off its own. The pair that may be nearest is halved first, until none may be nearer than the best found by more than
+ * the tolerance.
  */
 final class LeastDistance {
     private final Path first;

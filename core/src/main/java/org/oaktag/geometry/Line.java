@@ -3,8 +3,8 @@ package org.oaktag.geometry;
 import java.util.Objects;
 
 /**
- * A straight segment, {@code r(t) = (1-t) start + t end}; it may be a single point. All that is said of a {@link Curve} holds.
- * Immutable and thread-safe.
+ * A straight segment, {@code r(t) = (1-t) start + t end}; it may be a single point. All that is said of a {@link Curve}
+ * holds. Immutable and thread-safe.
  *
  * <pre>{@code
  * Line shoulder = Line.of(Point.of(72.5, 0), Point.of(199.4, 46.2));
@@ -12,8 +12,8 @@ import java.util.Objects;
  * shoulder.nearest(Point.of(130, 0)).point();  // the foot of the plumb line on it
  * }</pre>
  *
- * <p>Everything is a closed form, exact to rounding, and takes the same time whatever the accuracy. Its parameter is even along it:
- * {@code t = distance / length}.
+ * <p>Everything is a closed form, exact to rounding, and takes the same time whatever the accuracy. Its parameter is
+ * even along it: {@code t = distance / length}.
  */
 public record Line(Point start, Point end) implements Curve {
     /** Refuses null. */

@@ -7,15 +7,15 @@ import java.util.List;
 /**
  * Points that a straight segment has in common with a curve.
  *
- * <p>The signed distance of a cubic from a line is a cubic polynomial whose Bernstein coefficients are the distances of the control
- * points. Its roots are the crossings, and its extrema within the tolerance of zero the touches.
+ * <p>The signed distance of a cubic from a line is a cubic polynomial whose Bernstein coefficients are the distances of
+ * the control points. Its roots are the crossings, and its extrema within the tolerance of zero the touches.
  */
 final class LineContacts {
     private LineContacts() {}
 
     /**
-     * Returns the crossing of two segments that are not parallel; the ends that lie on the other are found elsewhere. Between parallels
-     * rounding may put a crossing anywhere, so it has to lie on both.
+     * Returns the crossing of two segments that are not parallel; the ends that lie on the other are found elsewhere.
+     * Between parallels rounding may put a crossing anywhere, so it has to lie on both.
      */
     static List<Contact> between(Line a, Line b, double tolerance) {
         Vector d = a.end().minus(a.start());
@@ -51,7 +51,9 @@ final class LineContacts {
         return found;
     }
 
-    /** Adds the points at which a curve meets the endless line through a point in a unit direction, its ends included. */
+    /**
+     * Adds the points at which a curve meets the endless line through a point in a unit direction, its ends included.
+     */
     static void addPoints(Curve curve, Point through, Vector direction, List<Point> points) {
         double start = direction.cross(curve.start().minus(through));
         double end = direction.cross(curve.end().minus(through));
@@ -89,7 +91,10 @@ final class LineContacts {
         return least > CurveContacts.NEAR || most < -CurveContacts.NEAR;
     }
 
-    /** Returns the parameters at which the cubic meets the endless line through a point in a unit direction; none if it lies in it. */
+    /**
+     * Returns the parameters at which the cubic meets the endless line through a point in a unit direction; none if it
+     * lies in it.
+     */
     static double[] parameters(Cubic cubic, Point through, Vector direction, double tolerance) {
         double[] distances = {
             direction.cross(cubic.start().minus(through)),

@@ -11,8 +11,8 @@ import java.util.Objects;
  * foot.distance();   // = 8.0
  * }</pre>
  *
- * <p>No place of the curve is nearer by more than rounding. The parameter is looser than the distance: near the centre of curvature
- * many places are nearly as near.
+ * <p>No place of the curve is nearer by more than rounding. The parameter is looser than the distance: near the centre
+ * of curvature many places are nearly as near.
  *
  * @param t its parameter, 0 to 1
  * @param point the point on the curve

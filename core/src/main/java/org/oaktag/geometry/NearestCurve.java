@@ -3,8 +3,9 @@ package org.oaktag.geometry;
 import java.util.List;
 
 /**
- * The place of a path nearest to a point, the first along the path of several: what looking at every curve in turn would find, to the
- * last bit. Boxes that lie further off than the best place so far are passed over, the nearer of two is looked into first.
+ * The place of a path nearest to a point, the first along the path of several: what looking at every curve in turn
+ * would find, to the last bit. Boxes that lie further off than the best place so far are passed over, the nearer of two
+ * is looked into first.
  */
 final class NearestCurve {
     /** What rounding may take off a distance, in units in the last place of the greatest coordinate. */

@@ -4,11 +4,11 @@ package org.oaktag.geometry;
  * The nearest point of a cubic: the least of the distances at the ends and at every root of the quintic
  * {@code f(t) = (r(t) - p) . r'(t)}, the derivative of half the distance squared.
  *
- * <p>The extrema of f are tried as well: where the point sits on the evolute f touches zero without crossing it, and rounding may
- * lift it off.
+ * <p>The extrema of f are tried as well: where the point sits on the evolute f touches zero without crossing it, and
+ * rounding may lift it off.
  *
- * <p><b>Error.</b> Every candidate is a point of the curve, so no distance is less than the true one; at a simple root t is known to the
- * last bits, and what t lacks changes the distance in the second order only.
+ * <p><b>Error.</b> Every candidate is a point of the curve, so no distance is less than the true one; at a simple root
+ * t is known to the last bits, and what t lacks changes the distance in the second order only.
  */
 final class NearestPoint {
     private NearestPoint() {}

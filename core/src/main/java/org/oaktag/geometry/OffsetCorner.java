@@ -6,9 +6,10 @@ import java.util.List;
 /**
  * Joins two runs of parallels, the head and the tail, at the corner between them.
  *
- * <p>T1 and T2 are the unit tangents that arrive and leave, d1 and d2 the distances to the left, a the clockwise turn. The prolongations
- * meet at {@code (d2 T1 - d1 T2) / sin a} from the corner: the one point at d1 from the first line and d2 from the second. A mitre
- * goes there; a square one stops at a line across the way there; an arc is drawn about the corner to half the tolerance.
+ * <p>T1 and T2 are the unit tangents that arrive and leave, d1 and d2 the distances to the left, a the clockwise turn.
+ * The prolongations meet at {@code (d2 T1 - d1 T2) / sin a} from the corner: the one point at d1 from the first line
+ * and d2 from the second. A mitre goes there; a square one stops at a line across the way there; an arc is drawn about
+ * the corner to half the tolerance.
  */
 final class OffsetCorner {
     /** How far a tip may lie, in distances, where a style does not cut it off. */
@@ -65,8 +66,8 @@ final class OffsetCorner {
     }
 
     /**
-     * Ends the head square to its edge where the edge, prolonged by {@code reach}, meets the tail; past a right angle the tail is
-     * prolonged to there, else it is cut off there.
+     * Ends the head square to its edge where the edge, prolonged by {@code reach}, meets the tail; past a right angle
+     * the tail is prolonged to there, else it is cut off there.
      */
     private boolean squaredToFirst(
             List<RawCurve> head,
@@ -139,8 +140,8 @@ final class OffsetCorner {
     }
 
     /**
-     * Carries the greater of two different distances round the corner in an arc, from its parallel past the other edge; the trim finds where
-     * the arc meets the other parallel.
+     * Carries the greater of two different distances round the corner in an arc, from its parallel past the other edge;
+     * the trim finds where the arc meets the other parallel.
      */
     void carryRound(
             List<RawCurve> head,
@@ -164,7 +165,10 @@ final class OffsetCorner {
         }
     }
 
-    /** Cuts the head off where it last crosses the prolongation of the tail, an edge at distance 0, and prolongs the tail to there. */
+    /**
+     * Cuts the head off where it last crosses the prolongation of the tail, an edge at distance 0, and prolongs the
+     * tail to there.
+     */
     void cutEnd(List<RawCurve> head, List<RawCurve> tail, Point corner, Vector direction) {
         if (trimEnd(head, corner, direction)) {
             prolongBack(tail, head.get(head.size() - 1).curve().end());
@@ -173,7 +177,10 @@ final class OffsetCorner {
         }
     }
 
-    /** Cuts the tail off where it first crosses the prolongation of the head, an edge at distance 0, and prolongs the head to there. */
+    /**
+     * Cuts the tail off where it first crosses the prolongation of the head, an edge at distance 0, and prolongs the
+     * head to there.
+     */
     void cutStart(List<RawCurve> head, List<RawCurve> tail, Point corner, Vector direction) {
         if (trimStart(tail, corner, direction)) {
             prolong(head, tail.get(0).curve().start());

@@ -8,7 +8,8 @@ import java.util.List;
  *
  * @param within the style of the corners within an edge
  * @param after the style of the corner after each edge
- * @param allCarried whether the greater of two different distances is carried round every corner between them, and not only inner ones
+ * @param allCarried whether the greater of two different distances is carried round every corner between them, and not
+ *     only inner ones
  */
 record OffsetCorners(CornerStyle within, List<CornerStyle> after, boolean allCarried) {
     /** A turn to the left of less than this, radians, makes no inner corner. */

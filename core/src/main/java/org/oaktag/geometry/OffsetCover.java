@@ -7,8 +7,8 @@ import java.util.List;
 /**
  * The parts of a path beside which the kept curves of its offset run.
  *
- * <p>A point of a parallel comes from the place whose own point of the exact parallel it is. Where the parallel crosses itself there are
- * two such places, so the ends of a curve are looked for on either side of the place of its middle.
+ * <p>A point of a parallel comes from the place whose own point of the exact parallel it is. Where the parallel crosses
+ * itself there are two such places, so the ends of a curve are looked for on either side of the place of its middle.
  *
  * @param length of the path, mm
  * @param parts from where to where along it, in order of where they begin
@@ -43,8 +43,8 @@ record OffsetCover(double length, List<OffsetRuns.Stretch> parts) {
     }
 
     /**
-     * Returns the parameter, on the way from one to the other, whose point of the parallel is nearest to this one: the first of those that
-     * are near enough, else of all.
+     * Returns the parameter, on the way from one to the other, whose point of the parallel is nearest to this one: the
+     * first of those that are near enough, else of all.
      */
     private static double place(Curve source, double left, Point point, double from, double to, double enough) {
         double step = (to - from) / PLACES;

@@ -4,7 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The parallel of a curve: every point moved by the distance along the normal to the left of travel (to the right if it is negative).
+ * The parallel of a curve: every point moved by the distance along the normal to the left of travel (to the right if it
+ * is negative).
  *
  * <pre>{@code
  * Cubic crown = Cubic.of(Point.of(0, 0), Point.of(9, 12), Point.of(30, 15), Point.of(54, -3));
@@ -13,20 +14,23 @@ import java.util.List;
  * crown.length() - 10 * crown.turning();   // = 75.70796
  * }</pre>
  *
- * <p><b>Formula.</b> {@code r + d n} with n the left normal; its derivative is {@code r' (1 + curvature d)}, curvature clockwise
- * positive. Its length is {@code L + d turning} and the area between is {@code d L + d² turning / 2} as long as there is no cusp.
+ * <p><b>Formula.</b> {@code r + d n} with n the left normal; its derivative is {@code r' (1 + curvature d)}, curvature
+ * clockwise positive. Its length is {@code L + d turning} and the area between is {@code d L + d² turning / 2} as long
+ * as there is no cusp.
  *
- * <p><b>Method.</b> The curve is cut where the parallel has cusps (every root of {@code |r'|³ + d (r' x r'') = 0}) and where it has
- * cusps itself; each smooth stretch is fitted by cubics that keep the end directions, measured on 16 normals
- * each, until the tolerance holds. About a cusp of the curve itself the parallel goes round the outside in an arc. A straight stretch gives one exact straight segment.
+ * <p><b>Method.</b> The curve is cut where the parallel has cusps (every root of {@code |r'|³ + d (r' x r'') = 0}) and
+ * where it has cusps itself; each smooth stretch is fitted by cubics that keep the end directions, measured on 16
+ * normals each, until the tolerance holds. About a cusp of the curve itself the parallel goes round the outside in an
+ * arc. A straight stretch gives one exact straight segment.
  *
- * <p><b>Error.</b> The distance from the exact parallel is at most the tolerance: it is measured along 16 normals of each cubic and must
- * stay under 0.87 of the tolerance there. What misses it on less than a thousand-millionth of a stretch is let be, and a tolerance
- * below 256 units in the last place of the coordinates counts as that. The number of cubics
- * grows with the sixth root of 1 / tolerance. The parallel is that of the curve alone: where it folds back at cusps nothing is trimmed.
+ * <p><b>Error.</b> The distance from the exact parallel is at most the tolerance: it is measured along 16 normals of
+ * each cubic and must stay under 0.87 of the tolerance there. What misses it on less than a thousand-millionth of a
+ * stretch is let be, and a tolerance below 256 units in the last place of the coordinates counts as that. The number of
+ * cubics grows with the sixth root of 1 / tolerance. The parallel is that of the curve alone: where it folds back at
+ * cusps nothing is trimmed.
  *
- * <p><b>Sources.</b> For the parallel and its cusps R. T. Farouki, Pythagorean-Hodograph Curves (2008), whose curves the tests hold it
- * against; the fit is our own.
+ * <p><b>Sources.</b> For the parallel and its cusps R. T. Farouki, Pythagorean-Hodograph Curves (2008), whose curves
+ * the tests hold it against; the fit is our own.
  */
 public final class OffsetCurve {
     /** Sine of the greatest angle between two tangents of a straight run. */
@@ -38,7 +42,10 @@ public final class OffsetCurve {
     /** Ends nearer than this share of the tolerance are made to meet. */
     private static final double SNAP = 0.1;
 
-    /** Slower than this share of the hodograph's size at an end, a cubic turns so quickly there that its parallel is fitted by another parameter. */
+    /**
+     * Slower than this share of the hodograph's size at an end, a cubic turns so quickly there that its parallel is
+     * fitted by another parameter.
+     */
     private static final double SLOW = 0.01;
 
     private OffsetCurve() {}
@@ -49,8 +56,8 @@ public final class OffsetCurve {
      * @param curve the curve
      * @param left distance to the left of travel, mm; negative to the right
      * @param tolerance greatest distance from the exact parallel, mm
-     * @throws IllegalArgumentException if the curve is a single point, which has no sides, if the distance is not finite or leads beyond
-     *     the limits of a {@link Point}, or if the tolerance is not positive and finite
+     * @throws IllegalArgumentException if the curve is a single point, which has no sides, if the distance is not
+     *     finite or leads beyond the limits of a {@link Point}, or if the tolerance is not positive and finite
      */
     public static Path of(Curve curve, double left, double tolerance) {
         Plane.finite("offset distance", left);
@@ -104,7 +111,10 @@ public final class OffsetCurve {
         return ROUNDING * Math.ulp(reach + Math.abs(left));
     }
 
-    /** Returns the tolerance, or the least with which the parallels of all these edges can be fitted and told from what is too near. */
+    /**
+     * Returns the tolerance, or the least with which the parallels of all these edges can be fitted and told from what
+     * is too near.
+     */
     static double tolerance(List<Path> edges, double[] distances, double tolerance) {
         double least = tolerance;
         for (int i = 0; i < distances.length; i++) {

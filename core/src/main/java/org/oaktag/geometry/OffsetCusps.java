@@ -5,10 +5,10 @@ import java.util.Arrays;
 /**
  * The parameters at which the parallel of a cubic has a cusp: where {@code g = |r'|³ + d (r' x r'')} changes sign.
  *
- * <p>Its roots are among those of the polynomial {@code (|r'|²)³ - d² (r' x r'')²} of degree 12, which is monotone between its stationary
- * points. So g changes sign at most once between neighbours among those and the ends; the sign of g itself, which is known to more
- * digits than that of the polynomial, tells where, and bisection finds the place. A polynomial whose Bernstein coefficients have one
- * sign has no root, which settles most curves at once.
+ * <p>Its roots are among those of the polynomial {@code (|r'|²)³ - d² (r' x r'')²} of degree 12, which is monotone
+ * between its stationary points. So g changes sign at most once between neighbours among those and the ends; the sign
+ * of g itself, which is known to more digits than that of the polynomial, tells where, and bisection finds the place. A
+ * polynomial whose Bernstein coefficients have one sign has no root, which settles most curves at once.
  */
 final class OffsetCusps {
     private static final double[] NONE = {};

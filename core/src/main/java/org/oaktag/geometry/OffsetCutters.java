@@ -4,18 +4,24 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * What cuts a run of parallels and is never part of it: the parallel on the other side of an open path, and round its ends circles of the
- * distance, a little less. Beside what the run crosses of itself, these are the places at which it may come too near to the path.
+ * What cuts a run of parallels and is never part of it: the parallel on the other side of an open path, and round its
+ * ends circles of the distance, a little less. Beside what the run crosses of itself, these are the places at which it
+ * may come too near to the path.
  *
  * @param curves the parallel on the other side
  * @param centres the ends
  * @param radius that of the circles, mm
  */
 record OffsetCutters(List<Curve> curves, List<Point> centres, double radius) {
-    /** The circles are smaller than the distance by this share of the tolerance, so that the parallel does not run along them. */
+    /**
+     * The circles are smaller than the distance by this share of the tolerance, so that the parallel does not run along
+     * them.
+     */
     private static final double WITHIN = 0.75;
 
-    /** A path that turns less than this, radians, in all, does not come round to meet its own left side with its right. */
+    /**
+     * A path that turns less than this, radians, in all, does not come round to meet its own left side with its right.
+     */
     private static final double HALF_ROUND = 0.9 * Math.PI;
 
     OffsetCutters {

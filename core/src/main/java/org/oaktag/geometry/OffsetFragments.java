@@ -5,12 +5,12 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Cuts a run of parallels at all its self-crossings, and at what else is given to cut it, into fragments that keep their distance from the
- * source or do not.
+ * Cuts a run of parallels at all its self-crossings, and at what else is given to cut it, into fragments that keep
+ * their distance from the source or do not.
  *
- * <p>Whether a point keeps its distance changes only at a cut, so one point inside a fragment decides for all of it. Of an open run seven
- * are asked, and where they disagree it is cut where they begin to. A cut that parts two fragments that are both kept, and at which
- * the run does not cross itself, is let be.
+ * <p>Whether a point keeps its distance changes only at a cut, so one point inside a fragment decides for all of it. Of
+ * an open run seven are asked, and where they disagree it is cut where they begin to. A cut that parts two fragments
+ * that are both kept, and at which the run does not cross itself, is let be.
  */
 final class OffsetFragments {
     private static final int PLACES = 7;
@@ -48,7 +48,8 @@ final class OffsetFragments {
     /**
      * Returns the fragments of a closed run.
      *
-     * @param bridged whether a part of a link is kept that is no longer than the slack, as between parallels that miss each other by it
+     * @param bridged whether a part of a link is kept that is no longer than the slack, as between parallels that miss
+     *     each other by it
      */
     static List<Fragment> ofClosed(List<RawCurve> raw, Clearance clearance, boolean bridged) {
         OffsetFragments fragments = new OffsetFragments(raw, clearance, true, bridged);

@@ -4,16 +4,18 @@ import java.util.Optional;
 import org.oaktag.PatternException;
 
 /**
- * The parallel of an open path, joined round its outer corners and trimmed where it would come nearer to the path than the distance.
+ * The parallel of an open path, joined round its outer corners and trimmed where it would come nearer to the path than
+ * the distance.
  *
  * <pre>{@code
  * Path stitching = OffsetPath.of(hem.path(), 25, CornerStyle.round(), 0.01);
  * hem.path().nearest(stitching.pointAt(40)).distance();   // = 25.0
  * }</pre>
  *
- * <p>Method, error and cost are those of {@link OutlineOffset}. It starts and ends square to the ends of the path, unless it is trimmed
- * there: no point of it comes nearer to any point of the path than the distance, less the tolerance, on either side and round the ends.
- * Of several runs that are left the longest is returned; {@link OffsetRuns} tells all of them, and what was left out.
+ * <p>Method, error and cost are those of {@link OutlineOffset}. It starts and ends square to the ends of the path,
+ * unless it is trimmed there: no point of it comes nearer to any point of the path than the distance, less the
+ * tolerance, on either side and round the ends. Of several runs that are left the longest is returned; {@link
+ * OffsetRuns} tells all of them, and what was left out.
  */
 public final class OffsetPath {
     private OffsetPath() {}
@@ -25,9 +27,10 @@ public final class OffsetPath {
      * @param left distance to the left of travel, mm; negative to the right
      * @param corner how outer corners are joined
      * @param tolerance greatest distance from the exact parallel, mm
-     * @throws IllegalArgumentException if the path is a single point, the distance is not finite, or the tolerance is not positive and
-     *     finite
-     * @throws PatternException if no point of the parallel keeps its distance from the path; it names a distance that works
+     * @throws IllegalArgumentException if the path is a single point, the distance is not finite, or the tolerance is
+     *     not positive and finite
+     * @throws PatternException if no point of the parallel keeps its distance from the path; it names a distance that
+     *     works
      */
     public static Path of(Path path, double left, CornerStyle corner, double tolerance) {
         OffsetRuns runs = OffsetRuns.of(path, left, corner, tolerance);

@@ -15,9 +15,12 @@ import java.util.List;
  * runs.leftOut().get(0).length();   // = 190.0
  * }</pre>
  *
- * <p>Method, error and cost are those of {@link OffsetPath}, which returns the longest run.
+ * <p>Method, error and cost are those of {@link OffsetPath}, which returns the longest run. A run of no more than
+ * thirty tolerances is not told where there is a longer one, and none is told that closes on itself in a pocket of the
+ * path.
  *
- * @param runs in the order of the path; more than one where it comes too near to itself in between, none if it does all along
+ * @param runs in the order of the path; more than one where it comes too near to itself in between, none if it does all
+ *     along
  * @param leftOut the stretches of the path beside which no run lies, in order
  */
 public record OffsetRuns(List<Path> runs, List<Stretch> leftOut) {
@@ -41,14 +44,15 @@ public record OffsetRuns(List<Path> runs, List<Stretch> leftOut) {
     }
 
     /**
-     * Returns the runs of the parallel of a path; none where no point of it keeps its distance, which {@link OffsetPath} refuses.
+     * Returns the runs of the parallel of a path; none where no point of it keeps its distance, which {@link
+     * OffsetPath} refuses.
      *
      * @param path the path; points among its curves, and curves and handles of a millionth of its size, are left out
      * @param left distance to the left of travel, mm; negative to the right
      * @param corner how outer corners are joined
      * @param tolerance greatest distance from the exact parallel, mm
-     * @throws IllegalArgumentException if the path is a single point, the distance is not finite, or the tolerance is not positive and
-     *     finite
+     * @throws IllegalArgumentException if the path is a single point, the distance is not finite, or the tolerance is
+     *     not positive and finite
      */
     public static OffsetRuns of(Path path, double left, CornerStyle corner, double tolerance) {
         Plane.finite("offset distance", left);

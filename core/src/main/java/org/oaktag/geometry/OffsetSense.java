@@ -31,7 +31,10 @@ final class OffsetSense {
         return back;
     }
 
-    /** Of a run of n edges backwards, edge i is n - 1 - i, and the corner after it is the corner before that: after n - 2 - i. */
+    /**
+     * Of a run of n edges backwards, edge i is n - 1 - i, and the corner after it is the corner before that: after n -
+     * 2 - i.
+     */
     static List<OffsetPart> reversedParts(List<OffsetPart> parts, int n) {
         List<OffsetPart> back = new ArrayList<>(parts.size());
         for (OffsetPart part : parts) {

@@ -5,8 +5,9 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What is moved when a run of edges is offset: the edges without their dust. Points among the curves and curves too small to have a
- * direction are left out, and what comes after joins on; dust handles are drawn in. A run that has none of these is left as it is.
+ * What is moved when a run of edges is offset: the edges without their dust. Points among the curves and curves too
+ * small to have a direction are left out, and what comes after joins on; dust handles are drawn in. A run that has none
+ * of these is left as it is.
  *
  * @param edges those that are left, in order, each starting where the last ended
  * @param index where each was among all of them

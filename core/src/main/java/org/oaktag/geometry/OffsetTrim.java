@@ -10,8 +10,9 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Trims a run of parallels: cuts it at all its self-crossings, drops the fragments that do not keep their distance from the source,
- * and joins the rest into loops, or into open runs. The fragments are found by their ends, so that n of them cost about n steps.
+ * Trims a run of parallels: cuts it at all its self-crossings, drops the fragments that do not keep their distance from
+ * the source, and joins the rest into loops, or into open runs. The fragments are found by their ends, so that n of
+ * them cost about n steps.
  */
 final class OffsetTrim {
     /** Of several open runs one no longer than so many slacks is what two that cross leave beyond their crossing. */
@@ -65,7 +66,10 @@ final class OffsetTrim {
                 });
     }
 
-    /** Returns the loops that are left of a closed run, each a run of curves that ends where it starts; see {@link OffsetFragments#ofClosed}. */
+    /**
+     * Returns the loops that are left of a closed run, each a run of curves that ends where it starts; see {@link
+     * OffsetFragments#ofClosed}.
+     */
     static List<List<RawCurve>> loops(List<RawCurve> raw, Clearance clearance, boolean bridged) {
         List<Fragment> fragments = OffsetFragments.ofClosed(raw, clearance, bridged);
         return new OffsetTrim(fragments, clearance.slack(), true, bridged).chained();
@@ -84,9 +88,10 @@ final class OffsetTrim {
     }
 
     /**
-     * Follows the fragments from end to start. Where the way comes back to a point that it has passed, the loop between is taken out, and
-     * the rest goes on from there; a loop that is thinner than the slack is none, and a way of a closed run that leads only to such is gone
-     * back. Of an open run only a loop is left that nothing leads to but a scrap.
+     * Follows the fragments from end to start. Where the way comes back to a point that it has passed, the loop between
+     * is taken out, and the rest goes on from there; a loop that is thinner than the slack is none, and a way of a
+     * closed run that leads only to such is gone back. Of an open run only a loop is left that nothing leads to but a
+     * scrap.
      */
     private List<List<RawCurve>> chained() {
         if (closed) {
@@ -196,8 +201,8 @@ final class OffsetTrim {
     }
 
     /**
-     * The next fragment in order, round from the last to the first, that goes on from the point; -1 if there is none. An open run changes
-     * over where it crosses itself, even if it might go on for a little.
+     * The next fragment in order, round from the last to the first, that goes on from the point; -1 if there is none.
+     * An open run changes over where it crosses itself, even if it might go on for a little.
      */
     private int next(int at, Point end) {
         int best = -1;

@@ -9,7 +9,8 @@ import java.util.Optional;
 import org.oaktag.PatternException;
 
 /**
- * One offset of an outline, made ready: the edges without their dust, run so that the side to which they move is on their left.
+ * One offset of an outline, made ready: the edges without their dust, run so that the side to which they move is on
+ * their left.
  */
 final class OutlineTask {
     /** Where each curve of a result is looked at again. */
@@ -17,7 +18,9 @@ final class OutlineTask {
 
     private static final int MANY_PLACES = 64;
 
-    /** What a crossing of an outline with itself may cut off and is no more than a flaw in the drawing, in tolerances. */
+    /**
+     * What a crossing of an outline with itself may cut off and is no more than a flaw in the drawing, in tolerances.
+     */
     private static final double FLAW = 10;
 
     private final OffsetSource source;
@@ -114,7 +117,10 @@ final class OutlineTask {
         return inward;
     }
 
-    /** Returns the crossing of the outline with itself that cuts off most, or else what may be one but is too small to tell. */
+    /**
+     * Returns the crossing of the outline with itself that cuts off most, or else what may be one but is too small to
+     * tell.
+     */
     private static Optional<Crossing> crossing(Outline outline, double flaw) {
         if (!outline.meetsItself()) {
             return Optional.empty();
@@ -153,7 +159,10 @@ final class OutlineTask {
         return loops.get(0);
     }
 
-    /** Returns every loop, the greatest first: of an inward offset its parts, of an outward one its outermost loop and then its holes. */
+    /**
+     * Returns every loop, the greatest first: of an inward offset its parts, of an outward one its outermost loop and
+     * then its holes.
+     */
     List<List<RawCurve>> all() {
         List<List<RawCurve>> loops = new ArrayList<>(kept(left));
         if (!inward && !loops.isEmpty()) {
@@ -174,7 +183,9 @@ final class OutlineTask {
         return found(distances).orElseThrow(this::unkept);
     }
 
-    /** Returns the loops that are left, or empty if there are some and they come too near whichever way they are sought. */
+    /**
+     * Returns the loops that are left, or empty if there are some and they come too near whichever way they are sought.
+     */
     private Optional<List<List<RawCurve>>> found(double[] distances) {
         List<List<RawCurve>> loops = loops(distances, corners, false);
         if (keepTheirDistance(loops, distances, corners)) {
@@ -217,7 +228,8 @@ final class OutlineTask {
     }
 
     /**
-     * Tells whether there is a loop, and all along it the distances are kept; the trim has looked at the middle of each stretch only.
+     * Tells whether there is a loop, and all along it the distances are kept; the trim has looked at the middle of each
+     * stretch only.
      */
     private boolean keepTheirDistance(List<List<RawCurve>> loops, double[] distances, OffsetCorners joins) {
         Clearance clearance = clearance(distances, joins, 2 * tolerance);
@@ -245,11 +257,15 @@ final class OutlineTask {
                 inward ? "inward offset" : "outward offset",
                 rule,
                 GreatestDistance.told(greatest) + ", which leaves " + loops + " pieces",
-                GreatestDistance.remedy(greatest, less -> {
-                    double[] scaled =
-                            Arrays.stream(left).map(d -> d * (less / greatest)).toArray();
-                    return found(scaled).filter(found -> found.size() == 1).isPresent();
-                }));
+                remedy(greatest));
+    }
+
+    private String remedy(double greatest) {
+        return GreatestDistance.remedy(greatest, less -> {
+            double[] scaled =
+                    Arrays.stream(left).map(d -> d * (less / greatest)).toArray();
+            return found(scaled).filter(found -> found.size() == 1).isPresent();
+        });
     }
 
     private PatternException unkept() {
@@ -261,7 +277,7 @@ final class OutlineTask {
                 inward ? "inward offset" : "outward offset",
                 "must keep its distance all along",
                 GreatestDistance.told(greatest) + ", at which no run was found that does",
-                "take another distance, or draw the outline without what is much smaller than the distance");
+                remedy(greatest));
     }
 
     /** Returns the edges, by their index in the outline, beside which none of the loops runs. */
@@ -285,7 +301,10 @@ final class OutlineTask {
                 && !isPassed(i, loops.stream().map(OutlineTask::path).toList());
     }
 
-    /** Tells whether a loop runs beside an edge after all, as part of another's prolongation that lies on its own parallel. */
+    /**
+     * Tells whether a loop runs beside an edge after all, as part of another's prolongation that lies on its own
+     * parallel.
+     */
     private boolean isPassed(int i, List<Path> loops) {
         Path edge = source.edges().get(i);
         for (int k = 0; k < MANY_PLACES; k++) {

@@ -6,13 +6,16 @@ import java.util.List;
 /**
  * Lays outlines over each other and finds the edges of what is inside.
  *
- * <p>All curves are cut where they meet ({@link OverlayCuts}); pieces that run along each other are made one. How often each region winds
- * round the places just right and left of a piece is counted on the uncut outlines; the two counts must differ by what the piece itself
- * adds, which tells that nothing lies between. A piece with inside on one side of it only is an edge; edges are linked to loops
- * ({@link OverlayLinks}).
+ * <p>All curves are cut where they meet ({@link OverlayCuts}); pieces that run along each other are made one. How often
+ * each region winds round the places just right and left of a piece is counted on the uncut outlines; the two counts
+ * must differ by what the piece itself adds, which tells that nothing lies between. A piece with inside on one side of
+ * it only is an edge; edges are linked to loops ({@link OverlayLinks}).
  */
 final class Overlay {
-    /** So far to the side of a piece it is asked what is inside, mm: a few times as far as curves that run along each other may be apart. */
+    /**
+     * So far to the side of a piece it is asked what is inside, mm: a few times as far as curves that run along each
+     * other may be apart.
+     */
     static final double BESIDE = 4e-7;
 
     /** Further off, for pieces near to which something else lies. */

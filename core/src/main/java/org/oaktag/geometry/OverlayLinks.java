@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Links edges, each with the inside on its right, to loops. At a place where several leave, the next is the first that is met turning
- * from the edge that arrives through the inside; so pieces that touch there stay apart.
+ * Links edges, each with the inside on its right, to loops. At a place where several leave, the next is the first that
+ * is met turning from the edge that arrives through the inside; so pieces that touch there stay apart.
  */
 final class OverlayLinks {
     /** How far from a place its edges are looked at, mm, if they are that long. */

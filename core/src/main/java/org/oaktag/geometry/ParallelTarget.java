@@ -1,11 +1,12 @@
 package org.oaktag.geometry;
 
 /**
- * The parallel of a cubic at a distance d to the left of travel, on a stretch without a cusp: {@code r + d n}, n the left normal.
+ * The parallel of a cubic at a distance d to the left of travel, on a stretch without a cusp: {@code r + d n}, n the
+ * left normal.
  *
- * <p>With y down a clockwise turn is positive and leads away from the left, so {@code (r + d n)' = r' (1 + curvature d)}. Where the
- * factor is negative the parallel runs backwards. Where the curve stands still the parallel need not: it moves at d times the rate
- * at which the tangent turns.
+ * <p>With y down a clockwise turn is positive and leads away from the left, so {@code (r + d n)' = r' (1 + curvature
+ * d)}. Where the factor is negative the parallel runs backwards. Where the curve stands still the parallel need not: it
+ * moves at d times the rate at which the tangent turns.
  */
 final class ParallelTarget implements SmoothTarget {
     private final Cubic cubic;

@@ -8,7 +8,8 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A connected run of one or more curves: each starts at the very point where the one before it ended. Immutable and thread-safe.
+ * A connected run of one or more curves: each starts at the very point where the one before it ended. Immutable and
+ * thread-safe.
  *
  * <pre>{@code
  * Path side = Path.from(Point.of(235, 215)).lineTo(Point.of(228, 400)).lineTo(Point.of(240, 620)).build();
@@ -17,24 +18,28 @@ import org.jspecify.annotations.Nullable;
  * side.nearest(Point.of(228, 400)).distanceAlong();   // = 185.132
  * }</pre>
  *
- * <p>A place on a path is told by its distance from the start, along the path, in mm. A distance outside 0 to the length (give or take
- * {@link Curve#DEFAULT_ACCURACY}) is refused with an {@link IllegalArgumentException}.
+ * <p>A place on a path is told by its distance from the start, along the path, in mm. A distance outside 0 to the
+ * length (give or take {@link Curve#DEFAULT_ACCURACY}) is refused with an {@link IllegalArgumentException}.
  *
- * <p><b>Error.</b> Each of n curves is measured to {@code DEFAULT_ACCURACY / n}, so the distances of all joins and the whole are within
- * {@link Curve#DEFAULT_ACCURACY}; a place inside a curve adds the error of one inverse length and is within twice that. Boxes and
- * sweeps are exact to rounding.
+ * <p><b>Error.</b> Each of n curves is measured to {@code DEFAULT_ACCURACY / n}, so the distances of all joins and the
+ * whole are within {@link Curve#DEFAULT_ACCURACY}; a place inside a curve adds the error of one inverse length and is
+ * within twice that. Boxes and sweeps are exact to rounding.
  *
- * <p><b>Cost.</b> Lengths are measured on first use and kept, 8 bytes a curve; from then on finding a place takes O(log n) and one
- * inverse length, and of the curves only the one with the place is looked at. A part takes O(log n) and the O(k) of its own k curves,
- * which it shares with the path but for the two that are cut; it measures anew, so that equal paths tell the same lengths to the last
- * bit however they were made. A copy takes O(n). What concerns places in the plane (the nearest place, crossings, containment) asks a tree of
- * the curves' boxes, built on first use and kept, some 96 bytes a curve, and looks at the curves near the place. Threads that race to be
- * first make the same figures. Curves that are single points are let be: they have no length, and directions look past them.
+ * <p><b>Cost.</b> Lengths are measured on first use and kept, 8 bytes a curve; from then on finding a place takes O(log
+ * n) and one inverse length, and of the curves only the one with the place is looked at. A part takes O(log n) and the
+ * O(k) of its own k curves, which it shares with the path but for the two that are cut; it measures anew, so that equal
+ * paths tell the same lengths to the last bit however they were made. A copy takes O(n). What concerns places in the
+ * plane (the nearest place, crossings, containment) asks a tree of the curves' boxes, built on first use and kept, some
+ * 96 bytes a curve, and looks at the curves near the place. Threads that race to be first make the same figures. Curves
+ * that are single points are let be: they have no length, and directions look past them.
  */
 public final class Path {
     private final List<Curve> curves;
 
-    /** Measured on first use. Racing threads measure the same figures; the holder's final field makes them visible whole. Read once. */
+    /**
+     * Measured on first use. Racing threads measure the same figures; the holder's final field makes them visible
+     * whole. Read once.
+     */
     private @Nullable Lengths lengths;
 
     /** Built on first use, like the lengths; all its fields are final. Read once. */
@@ -166,7 +171,10 @@ public final class Path {
         return sum;
     }
 
-    /** Returns the curve and the parameter at this distance; at a join, the end of the earlier curve, at 0 the start of the first. */
+    /**
+     * Returns the curve and the parameter at this distance; at a join, the end of the earlier curve, at 0 the start of
+     * the first.
+     */
     public Location locate(double distance) {
         double[] ends = ends();
         double inside = Plane.distance(distance, ends[ends.length - 1], Curve.DEFAULT_ACCURACY);
@@ -214,7 +222,9 @@ public final class Path {
         return curves.get(at.curve()).directionAt(at.t());
     }
 
-    /** Returns the signed curvature, 1/mm, clockwise positive, at this distance, at a join that of the arriving curve. */
+    /**
+     * Returns the signed curvature, 1/mm, clockwise positive, at this distance, at a join that of the arriving curve.
+     */
     public double curvatureAt(double distance) {
         Location at = locate(distance);
         return curves.get(at.curve()).curvatureAt(at.t());
@@ -249,8 +259,8 @@ public final class Path {
     }
 
     /**
-     * Returns the angle through which the tangent turns from start to end, radians, clockwise positive, the corners between the curves
-     * included (each within half a turn), that from the end back to the start of a closed path not.
+     * Returns the angle through which the tangent turns from start to end, radians, clockwise positive, the corners
+     * between the curves included (each within half a turn), that from the end back to the start of a closed path not.
      */
     public double turning() {
         double sum = 0;
@@ -269,7 +279,8 @@ public final class Path {
     }
 
     /**
-     * Cuts the path. A cut within {@link Curve#DEFAULT_ACCURACY} of a join is made at the join, so that no sliver is left.
+     * Cuts the path. A cut within {@link Curve#DEFAULT_ACCURACY} of a join is made at the join, so that no sliver is
+     * left.
      *
      * @throws IllegalArgumentException if the distance is not inside the path, off both its ends
      */
@@ -282,11 +293,11 @@ public final class Path {
     }
 
     /**
-     * Returns the part between two distances, this path itself if that is all of it. Parts that meet at one distance meet at the very
-     * same point.
+     * Returns the part between two distances, this path itself if that is all of it. Parts that meet at one distance
+     * meet at the very same point.
      *
-     * @throws IllegalArgumentException unless {@code from} is less than {@code to} by more than {@link Curve#DEFAULT_ACCURACY}, and both lie
-     *     within 0 to the length
+     * @throws IllegalArgumentException unless {@code from} is less than {@code to} by more than {@link
+     *     Curve#DEFAULT_ACCURACY}, and both lie within 0 to the length
      */
     public Path sub(double from, double to) {
         return part(from, cut(from), to, cut(to));
@@ -393,7 +404,10 @@ public final class Path {
         return new PathNearest(distanceAt(new Location(found.index(), best.t())), best.point(), best.distance());
     }
 
-    /** Returns the path without the curves that are single points, itself if there are none; a path of nothing else keeps one. */
+    /**
+     * Returns the path without the curves that are single points, itself if there are none; a path of nothing else
+     * keeps one.
+     */
     public Path withoutPointCurves() {
         List<Curve> kept = curves.stream().filter(curve -> !curve.isPoint()).toList();
         if (kept.size() == curves.size()) {

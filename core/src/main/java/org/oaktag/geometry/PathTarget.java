@@ -2,7 +2,10 @@ package org.oaktag.geometry;
 
 import java.util.List;
 
-/** A smooth path to be fitted, by nearly its length: evenly in the parameter within each curve, so that no inverse is needed. */
+/**
+ * A smooth path to be fitted, by nearly its length: evenly in the parameter within each curve, so that no inverse is
+ * needed.
+ */
 final class PathTarget implements SmoothTarget {
     private final List<Curve> curves;
     private final double[] starts;

@@ -3,10 +3,10 @@ package org.oaktag.geometry;
 import java.util.List;
 
 /**
- * Signs, cheap to see, that a closed path meets itself at its joins only. They are there for nearly every piece of a pattern; where
- * one is missing nothing is known. Control points bound a curve: so one whose legs all go forward along its chord does not meet
- * itself, neighbours whose legs from their join lie in two directions apart meet only there, and others do not meet whose points lie
- * apart on one of four axes.
+ * Signs, cheap to see, that a closed path meets itself at its joins only. They are there for nearly every piece of a
+ * pattern; where one is missing nothing is known. Control points bound a curve: so one whose legs all go forward along
+ * its chord does not meet itself, neighbours whose legs from their join lie in two directions apart meet only there,
+ * and others do not meet whose points lie apart on one of four axes.
  */
 final class PlainlySimple {
     /** Points of a curve that are kept: its ends and its control points. */
@@ -109,8 +109,8 @@ final class PlainlySimple {
     }
 
     /**
-     * The angle that holds all legs of a curve from one of its ends, from its one bound clockwise on the table to its other; as
-     * the curve goes forward along its chord it is less than a half turn.
+     * The angle that holds all legs of a curve from one of its ends, from its one bound clockwise on the table to its
+     * other; as the curve goes forward along its chord it is less than a half turn.
      */
     private final class Angle {
         private double x0;

@@ -3,17 +3,23 @@ package org.oaktag.geometry;
 /** The limits of the plane, and the checks that keep every argument inside them. */
 final class Plane {
     /**
-     * Greatest coordinate, mm: a million kilometres, whose sixth power, the greatest that the package takes, is still far from
-     * overflow, and at which a {@code double} tells 1.2e-4 mm apart.
+     * Greatest coordinate, mm: a million kilometres, whose sixth power, the greatest that the package takes, is still
+     * far from overflow, and at which a {@code double} tells 1.2e-4 mm apart.
      */
     static final double LIMIT = 1e12;
 
-    /** A coordinate nearer to zero than this, mm, is zero: the squares and products of what lies beyond it do not vanish in a double. */
+    /**
+     * A coordinate nearer to zero than this, mm, is zero: the squares and products of what lies beyond it do not vanish
+     * in a double.
+     */
     static final double LEAST = 1e-60;
 
     private Plane() {}
 
-    /** Returns the coordinate, zero if it is next to nothing, and never a negative zero, which would make equal points differ. */
+    /**
+     * Returns the coordinate, zero if it is next to nothing, and never a negative zero, which would make equal points
+     * differ.
+     */
     static double coordinate(String name, double value) {
         if (!(Math.abs(value) <= LIMIT)) {
             throw new IllegalArgumentException(name + " must lie within -1e12 to 1e12 mm, got " + value);

@@ -12,11 +12,11 @@ import java.util.Objects;
  * shoulder.y();                    // = 46.17
  * }</pre>
  *
- * <p>A point is not a {@link Vector}: points are subtracted to give a vector, and moved by one. A negative zero is stored as zero,
- * so that equal places are equal points, and so is a coordinate nearer to zero than 1e-60 mm.
+ * <p>A point is not a {@link Vector}: points are subtracted to give a vector, and moved by one. A negative zero is
+ * stored as zero, so that equal places are equal points, and so is a coordinate nearer to zero than 1e-60 mm.
  *
- * <p><b>Error.</b> Rounding alone: coordinates about 1 m lie 1e-13 mm apart, those at the limit 1.2e-4 mm. A result beyond the limit
- * is refused with an {@link IllegalArgumentException}, whatever made it.
+ * <p><b>Error.</b> Rounding alone: coordinates about 1 m lie 1e-13 mm apart, those at the limit 1.2e-4 mm. A result
+ * beyond the limit is refused with an {@link IllegalArgumentException}, whatever made it.
  *
  * @param x across, mm, within -1e12 to 1e12
  * @param y down, mm, within -1e12 to 1e12
@@ -56,7 +56,10 @@ public record Point(double x, double y) {
         return Math.sqrt(dx * dx + dy * dy);
     }
 
-    /** Returns the point the share {@code t} of the way to the other: exactly this at 0, exactly the other at 1; t is not limited. */
+    /**
+     * Returns the point the share {@code t} of the way to the other: exactly this at 0, exactly the other at 1; t is
+     * not limited.
+     */
     public Point lerp(Point other, double t) {
         if (t == 1) {
             return Objects.requireNonNull(other, "other");

@@ -5,15 +5,17 @@ import java.util.Arrays;
 /**
  * Real roots, within 0 to 1, of polynomials given by their Bernstein coefficients.
  *
- * <p>A polynomial has no more roots than its coefficients change sign, and as many but for an even number (Descartes' rule of signs, for
- * the Bernstein form). It is halved until each part has one root or none by that. Where roots lie too near to each other for it, the
- * derivative tells them apart: between neighbouring roots of the derivative a polynomial is monotone, so each such stretch holds one
- * root or none, down to a line. In a stretch with a change of sign bracketed Newton steps find the root to the last bit of t; a step
- * that leaves the bracket, or does not halve the one before, is a bisection.
+ * <p>A polynomial has no more roots than its coefficients change sign, and as many but for an even number (Descartes'
+ * rule of signs, for the Bernstein form). It is halved until each part has one root or none by that. Where roots lie
+ * too near to each other for it, the derivative tells them apart: between neighbouring roots of the derivative a
+ * polynomial is monotone, so each such stretch holds one root or none, down to a line. In a stretch with a change of
+ * sign bracketed Newton steps find the root to the last bit of t; a step that leaves the bracket, or does not halve the
+ * one before, is a bisection.
  *
- * <p><b>Error.</b> That of the value, some n units in the last place of the greatest coefficient: the Bernstein form on 0 to 1 is the best
- * conditioned one (Farouki and Rajan, 1987; from memory). A root of even order is found only if the value there is exactly zero, so whoever
- * needs near ones asks for the stationary places too. O(n²) for the isolation, times the steps of each root.
+ * <p><b>Error.</b> That of the value, some n units in the last place of the greatest coefficient: the Bernstein form on
+ * 0 to 1 is the best conditioned one (Farouki and Rajan, 1987; from memory). A root of even order is found only if the
+ * value there is exactly zero, so whoever needs near ones asks for the stationary places too. O(n²) for the isolation,
+ * times the steps of each root.
  */
 final class Polynomials {
     private static final double[] NONE = {};
@@ -26,8 +28,8 @@ final class Polynomials {
     private Polynomials() {}
 
     /**
-     * Returns the roots strictly inside 0 to 1 of the quadratic with Bernstein coefficients b0, b1, b2, in rising order; none if it
-     * is zero throughout.
+     * Returns the roots strictly inside 0 to 1 of the quadratic with Bernstein coefficients b0, b1, b2, in rising
+     * order; none if it is zero throughout.
      */
     static double[] quadraticRoots(double b0, double b1, double b2) {
         double a = b0 - 2 * b1 + b2;
@@ -54,11 +56,12 @@ final class Polynomials {
     }
 
     /**
-     * Returns the roots within 0 to 1 of the polynomial with these Bernstein coefficients, in rising order, followed by nothing else;
-     * a root of even order is found as the extremum it is if the value there is exactly zero. A zero polynomial has none.
+     * Returns the roots within 0 to 1 of the polynomial with these Bernstein coefficients, in rising order, followed by
+     * nothing else; a root of even order is found as the extremum it is if the value there is exactly zero. A zero
+     * polynomial has none.
      *
-     * <p>Between two neighbouring roots of the derivative the polynomial is monotone, so each such stretch holds one root or none,
-     * which bracketed Newton steps find to the last bit.
+     * <p>Between two neighbouring roots of the derivative the polynomial is monotone, so each such stretch holds one
+     * root or none, which bracketed Newton steps find to the last bit.
      */
     static double[] roots(double... bernstein) {
         return switch (variations(bernstein)) {
@@ -68,7 +71,10 @@ final class Polynomials {
         };
     }
 
-    /** Halves until each part has one root or none, which is soon where no two lie near each other; else by the derivative. */
+    /**
+     * Halves until each part has one root or none, which is soon where no two lie near each other; else by the
+     * derivative.
+     */
     private static double[] isolated(double[] bernstein) {
         double[] found = new double[bernstein.length];
         int count = isolate(bernstein, bernstein, 0, 1, found, 0);
@@ -163,7 +169,10 @@ final class Polynomials {
         return Arrays.copyOf(found, count);
     }
 
-    /** Returns those of the roots, rising, that lie inside 0 to 1 and at which the polynomial goes over from one sign to the other. */
+    /**
+     * Returns those of the roots, rising, that lie inside 0 to 1 and at which the polynomial goes over from one sign to
+     * the other.
+     */
     static double[] changesOfSign(double[] bernstein, double[] roots) {
         double[] found = new double[roots.length];
         int count = 0;

@@ -5,7 +5,8 @@ package org.oaktag.geometry;
  *
  * @param curve the curve
  * @param edge index of the edge that it runs beside, or after which its corner comes
- * @param source index of the curve of that edge of which it is the parallel; {@link #NONE} if it prolongs one or belongs to a corner
+ * @param source index of the curve of that edge of which it is the parallel; {@link #NONE} if it prolongs one or
+ *     belongs to a corner
  * @param corner whether it joins two edges
  * @param link whether it only keeps the run connected, and is never kept
  */

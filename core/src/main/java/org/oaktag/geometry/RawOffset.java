@@ -4,14 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The parallels of a run of edges, each at a distance of its own to the left, joined at the corners but not yet trimmed.
+ * The parallels of a run of edges, each at a distance of its own to the left, joined at the corners but not yet
+ * trimmed.
  *
  * <p>At a corner the tangents turn by an angle a, clockwise positive. The straight prolongations of the parallels meet
- * {@code (d2 - d1 cos a) / sin a} beyond the end of the first and {@code (d1 - d2 cos a) / sin a} before the start of the second.
- * Both positive: an outer corner, joined in the style asked for. Both negative: the parallels cross, and links through the corner keep
- * the run connected until it is trimmed. Of different sign, as with two very different distances: a straight step from one to the
- * other; beside an edge at distance 0 the other parallel is cut off at that edge's prolongation instead, if they meet at 30 degrees or
- * more. At an inner corner the greater of two different distances is carried round in an arc.
+ * {@code (d2 - d1 cos a) / sin a} beyond the end of the first and {@code (d1 - d2 cos a) / sin a} before the start of
+ * the second. Both positive: an outer corner, joined in the style asked for. Both negative: the parallels cross, and
+ * links through the corner keep the run connected until it is trimmed. Of different sign, as with two very different
+ * distances: a straight step from one to the other; beside an edge at distance 0 the other parallel is cut off at that
+ * edge's prolongation instead, if they meet at 30 degrees or more. At an inner corner the greater of two different
+ * distances is carried round in an arc.
  */
 final class RawOffset {
     /** Ends nearer than this share of the tolerance are made to meet. */
@@ -20,7 +22,10 @@ final class RawOffset {
     /** A turn this near to half a turn is a turn back. */
     private static final double BACK = Math.PI - 1e-9;
 
-    /** Sine of the least turn at which a parallel is cut off at a prolongation; at a lesser one that would run beside its edge for long. */
+    /**
+     * Sine of the least turn at which a parallel is cut off at a prolongation; at a lesser one that would run beside
+     * its edge for long.
+     */
     private static final double SLANT = 0.5;
 
     private final double tolerance;

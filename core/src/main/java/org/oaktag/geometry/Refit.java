@@ -6,17 +6,20 @@ import java.util.Optional;
 /**
  * Replaces a smooth run of curves by fewer within a tolerance.
  *
- * <p>The run is fitted ({@link SmoothRun}) and measured: the distance of eight places on each of its curves from the result and of sixteen
- * on each curve of the result from the run, the directions at the ends, and those at the joins. If one of them is off the fit is aimed at
- * half the tolerance, six times at the most. A run on one line that lies within the tolerance of its chord and goes the chord's way at both
- * ends becomes that.
+ * <p>The run is fitted ({@link SmoothRun}) and measured: the distance of eight places on each of its curves from the
+ * result and of sixteen on each curve of the result from the run, the directions at the ends, and those at the joins.
+ * If one of them is off the fit is aimed at half the tolerance, six times at the most. A run on one line that lies
+ * within the tolerance of its chord and goes the chord's way at both ends becomes that.
  */
 final class Refit {
     private static final int SAMPLES = 8;
     private static final int SAMPLES_OF_FIT = 16;
     private static final int TIGHTENINGS = 6;
 
-    /** Directions that differ by no more than this, radians, are one: what rounding leaves of a handle a millionth of the curve long. */
+    /**
+     * Directions that differ by no more than this, radians, are one: what rounding leaves of a handle a millionth of
+     * the curve long.
+     */
     private static final double SAME_DIRECTION = 1e-9;
 
     private Refit() {}

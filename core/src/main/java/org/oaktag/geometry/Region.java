@@ -6,8 +6,8 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A part of the plane within curved outlines, with holes, perhaps in several pieces, perhaps empty; and what two of them have together,
- * in common, and one without the other. Immutable and thread-safe.
+ * A part of the plane within curved outlines, with holes, perhaps in several pieces, perhaps empty; and what two of
+ * them have together, in common, and one without the other. Immutable and thread-safe.
  *
  * <pre>{@code
  * Outline cloth = Outline.of(Path.polyline(
@@ -17,13 +17,14 @@ import org.jspecify.annotations.Nullable;
  * Region.of(cloth).union(Region.of(patch)).area();          // = 14400.0
  * }</pre>
  *
- * <p><b>Edges.</b> Nothing is flattened. Each edge is a piece of a curve of one of the outlines that the region was made of, and says
- * which, and from where to where; where it was not cut it has the curve's own ends, else its ends are moved by up to a millionth of a
- * millimetre to where they meet. Of edges that run along each other one is kept, that of the first region. Outer loops run clockwise on
- * the table, holes the other way.
+ * <p><b>Edges.</b> Nothing is flattened. Each edge is a piece of a curve of one of the outlines that the region was
+ * made of, and says which, and from where to where; where it was not cut it has the curve's own ends, else its ends are
+ * moved by up to a millionth of a millimetre to where they meet. Of edges that run along each other one is kept, that
+ * of the first region. Outer loops run clockwise on the table, holes the other way.
  *
- * <p><b>Limits.</b> Places within 1e-6 mm are one, curves that stay within 1e-7 mm of each other run along each other, and a loop that is
- * not as thick as that on the average is left out; more where the coordinates are so large that a {@code double} is coarser.
+ * <p><b>Limits.</b> Places within 1e-6 mm are one, curves that stay within 1e-7 mm of each other run along each other,
+ * and a loop that is not as thick as that on the average is left out; more where the coordinates are so large that a
+ * {@code double} is coarser.
  *
  * <p><b>Cost.</b> For n curves that meet k times O((n + k) log n), if long runs of the outlines lie apart.
  *
@@ -126,7 +127,10 @@ public record Region(List<Loop> loops) {
         return of(List.of(outline), WindingRule.NON_ZERO);
     }
 
-    /** Returns what is inside by the rule, the windings of all the outlines added; they may cross themselves and each other. */
+    /**
+     * Returns what is inside by the rule, the windings of all the outlines added; they may cross themselves and each
+     * other.
+     */
     public static Region of(List<Outline> outlines, WindingRule rule) {
         Objects.requireNonNull(rule, "rule");
         return new Region(Overlay.of(List.copyOf(outlines), rule));

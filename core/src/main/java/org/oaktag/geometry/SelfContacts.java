@@ -4,18 +4,20 @@ import java.util.List;
 
 /** Where a curve meets itself, and where neighbouring curves of one path meet other than at their join. */
 final class SelfContacts {
-    /** Neighbours that leave their join at a small angle are within the tolerance of each other this far from it, mm. */
+    /**
+     * Neighbours that leave their join at a small angle are within the tolerance of each other this far from it, mm.
+     */
     private static final double JOIN = 1e-5;
 
     private SelfContacts() {}
 
     /**
-     * Returns the double point of a cubic, if it has one; not the end of one that ends where it starts, which is a join, and nothing
-     * of one on a line, see {@link Folds}.
+     * Returns the double point of a cubic, if it has one; not the end of one that ends where it starts, which is a
+     * join, and nothing of one on a line, see {@link Folds}.
      *
      * <p>With {@code r = a t³ + b t² + c t + d}, s = t + u and p = t u, the condition r(t) = r(u), t other than u, is
-     * {@code a (s² - p) + b s + c = 0}. Its cross product with a gives s and its scalar product with a gives p; t and u are the roots of
-     * {@code x² - s x + p}.
+     * {@code a (s² - p) + b s + c = 0}. Its cross product with a gives s and its scalar product with a gives p; t and u
+     * are the roots of {@code x² - s x + p}.
      */
     static List<Contact> of(Cubic cubic) {
         if (cubic.start().equals(cubic.end())) {
@@ -35,7 +37,10 @@ final class SelfContacts {
         return t >= 0 && u <= 1 ? List.of(Contact.point(t, u)) : List.of();
     }
 
-    /** Returns the contacts of two curves but for their join: end of the first at the start of the second, or the other way round. */
+    /**
+     * Returns the contacts of two curves but for their join: end of the first at the start of the second, or the other
+     * way round.
+     */
     static List<Contact> between(Curve a, Curve b, boolean joined, boolean joinedBack) {
         if ((joined || joinedBack) && runsOneWay(a, b)) {
             return List.of();

@@ -12,16 +12,16 @@ import java.util.List;
  * Simplify.clean(traced, 0.01);   // = Path[Line[start=Point[x=0.0, y=0.0], end=Point[x=100.0, y=0.0]], Line[start=Point[x=100.0, y=0.0], end=Point[x=100.0, y=80.0]]]
  * }</pre>
  *
- * <p>No place of the result is further from the path than the distance, and none of the path further from the result. Ends stay where they
- * are, but for a path that all but closes.
+ * <p>No place of the result is further from the path than the distance, and none of the path further from the result.
+ * Ends stay where they are, but for a path that all but closes.
  */
 public final class Simplify {
     private Simplify() {}
 
     /**
-     * Returns the path without curves whose control polygon is shorter than half the distance, with one segment for segments that lie
-     * within half the distance of it, and closed if its ends are that near to each other and it is four times as long as the distance.
-     * Other curves stay, their ends moved to where the dust beside them began.
+     * Returns the path without curves whose control polygon is shorter than half the distance, with one segment for
+     * segments that lie within half the distance of it, and closed if its ends are that near to each other and it is
+     * four times as long as the distance. Other curves stay, their ends moved to where the dust beside them began.
      *
      * @throws IllegalArgumentException if the distance is not positive and finite
      */
@@ -37,8 +37,9 @@ public final class Simplify {
     }
 
     /**
-     * Returns a path within the distance of the given one, of as few segments and cubics as are found: cleaned, segments taken together
-     * as long as no corner between them is off, and smooth runs fitted anew ({@link Fit#refit}).
+     * Returns a path within the distance of the given one, of as few segments and cubics as are found: cleaned,
+     * segments taken together as long as no corner between them is off, and smooth runs fitted anew ({@link
+     * Fit#refit}).
      *
      * @throws IllegalArgumentException if the distance is not positive and finite
      */
@@ -97,7 +98,10 @@ public final class Simplify {
         corners.clear();
     }
 
-    /** Returns the corners after the first that are needed: the one furthest from a segment, as long as that is too far (Douglas, Peucker). */
+    /**
+     * Returns the corners after the first that are needed: the one furthest from a segment, as long as that is too far
+     * (Douglas, Peucker).
+     */
     private static List<Integer> needed(List<Point> corners, double distance) {
         List<Integer> open = new ArrayList<>(List.of(corners.size() - 1));
         List<Integer> needed = new ArrayList<>();

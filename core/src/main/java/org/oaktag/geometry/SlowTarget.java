@@ -4,8 +4,8 @@ package org.oaktag.geometry;
  * A smooth curve by a parameter that runs slowly where it turns quickly: {@code t = still + width sinh(u)}.
  *
  * <p>Near its slowest place a cubic moves like {@code v + a (t - still)} with v square to a, so its tangent turns by
- * {@code atan((t - still) / width)} with {@code width = |v| / |a|}. In u that turn has an even pace, and far from it u steps through
- * distances that grow in proportion.
+ * {@code atan((t - still) / width)} with {@code width = |v| / |a|}. In u that turn has an even pace, and far from it u
+ * steps through distances that grow in proportion.
  */
 final class SlowTarget implements SmoothTarget {
     private final SmoothTarget curve;

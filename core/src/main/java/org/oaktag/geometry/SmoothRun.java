@@ -7,8 +7,8 @@ import java.util.Optional;
 /**
  * Fits a smooth curve by a run of cubics with common tangents at their joins (G1), as few as the tolerance allows.
  *
- * <p>The error of one fit falls with the sixth power of its stretch, so the error measured on one stretch tells how many equal ones
- * are needed for the rest. Each is fitted, measured, and shortened again if it misses the tolerance.
+ * <p>The error of one fit falls with the sixth power of its stretch, so the error measured on one stretch tells how
+ * many equal ones are needed for the rest. Each is fitted, measured, and shortened again if it misses the tolerance.
  */
 final class SmoothRun {
     private static final double ORDER = 1.0 / 6;
@@ -19,7 +19,10 @@ final class SmoothRun {
     /** Aim a little lower still: the error is predicted to a few per cent only. */
     private static final double AIM = 0.9 * BETWEEN;
 
-    /** A stretch of this share of the end's parameter is not shortened further: a quarter of it is still some steps of a double. */
+    /**
+     * A stretch of this share of the end's parameter is not shortened further: a quarter of it is still some steps of a
+     * double.
+     */
     private static final double SHORTEST = 0x1p-48;
 
     private SmoothRun() {}

@@ -6,8 +6,8 @@ import java.util.List;
 /**
  * Cuts a cubic where it stands still inside, at a cusp or a turn back, and where it nearly does.
  *
- * <p>At a cusp the tangent reverses. Beside a near cusp it turns about as far within a very small stretch; a piece that starts there has
- * controls that give its tangents to many more digits than the whole curve's.
+ * <p>At a cusp the tangent reverses. Beside a near cusp it turns about as far within a very small stretch; a piece that
+ * starts there has controls that give its tangents to many more digits than the whole curve's.
  */
 final class SourceCusps {
     /** Slower than this share of the hodograph's size is standing still. */
@@ -16,7 +16,10 @@ final class SourceCusps {
     /** Slower than this share is nearly so. */
     private static final double NEARLY = 1e-3;
 
-    /** The controls of a part from here to an end would be rounding, while the curve's own at that end tell its tangents as well. */
+    /**
+     * The controls of a part from here to an end would be rounding, while the curve's own at that end tell its tangents
+     * as well.
+     */
     private static final double AT_END = 1e-3;
 
     /** Returns the parts in order; the whole curve if it is nowhere near standing still. */

@@ -6,10 +6,10 @@ import java.util.PriorityQueue;
 /**
  * How far one path strays from another: the greatest distance of its places from that path.
  *
- * <p>No place of a stretch strays further than its control points are from the place nearest to its middle. Where the places nearest to its
- * ends lie on one curve, neither does it further than its ends do by more than the two sags, as the one chord can be laid on the other from
- * end to end; nor further than the control points of the two parts are from each other, one by one. The least holds, and the stretch that
- * may stray most is halved first.
+ * <p>No place of a stretch strays further than its control points are from the place nearest to its middle. Where the
+ * places nearest to its ends lie on one curve, neither does it further than its ends do by more than the two sags, as
+ * the one chord can be laid on the other from end to end; nor further than the control points of the two parts are from
+ * each other, one by one. The least holds, and the stretch that may stray most is halved first.
  */
 final class StrayDistance {
     private final Path second;
@@ -57,7 +57,9 @@ final class StrayDistance {
         }
     }
 
-    /** The bounds that follow from the part of the second path between the places nearest to the ends of the stretch. */
+    /**
+     * The bounds that follow from the part of the second path between the places nearest to the ends of the stretch.
+     */
     private double mostBeside(Stretch stretch, Distances.Apart start, Distances.Apart end) {
         double from = start.second().t();
         double to = end.second().t();

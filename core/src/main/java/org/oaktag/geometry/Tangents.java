@@ -5,14 +5,15 @@ package org.oaktag.geometry;
  *
  * <p><b>Formulas.</b> The direction is r' / |r'|, the curvature {@code (r' x r'') / |r'|³}, the rate of turning with t
  * {@code (r' x r'') / |r'|²}. Where r' vanishes the first derivative that does not leads: with e the step from t,
- * {@code r(t + e) - r(t) = r' e + r'' e²/2 + r''' e³/6}. The curvature is infinite there, with the sign of {@code r'' x r'''}, that on
- * both sides of it; the rate tends to {@code r'' x r''' / (2 |r''|²)}.
+ * {@code r(t + e) - r(t) = r' e + r'' e²/2 + r''' e³/6}. The curvature is infinite there, with the sign of {@code r'' x
+ * r'''}, that on both sides of it; the rate tends to {@code r'' x r''' / (2 |r''|²)}.
  *
- * <p><b>Turning</b> is the angle that the hodograph, a quadratic, sweeps at the origin; it is halved until three controls lie within a
- * right angle, when the angle from first to last is exact to rounding. A hodograph through the origin is a cusp: half a turn.
+ * <p><b>Turning</b> is the angle that the hodograph, a quadratic, sweeps at the origin; it is halved until three
+ * controls lie within a right angle, when the angle from first to last is exact to rounding. A hodograph through the
+ * origin is a cusp: half a turn.
  *
- * <p><b>Limits.</b> A derivative shorter than 1e-12 of the greatest side of the control polygon counts as none; the halving stops at
- * 2^-48 of the curve.
+ * <p><b>Limits.</b> A derivative shorter than 1e-12 of the greatest side of the control polygon counts as none; the
+ * halving stops at 2^-48 of the curve.
  */
 final class Tangents {
     /** A derivative shorter than this share of the curve's size is rounding, not direction. */
@@ -51,7 +52,10 @@ final class Tangents {
         return turn == 0 ? 0 : Math.copySign(Double.POSITIVE_INFINITY, turn);
     }
 
-    /** Returns how fast the tangent turns with t, r' x r'' / |r'|²; where the curve stands still its limit r'' x r''' / (2 |r''|²). */
+    /**
+     * Returns how fast the tangent turns with t, r' x r'' / |r'|²; where the curve stands still its limit r'' x r''' /
+     * (2 |r''|²).
+     */
     static double turningRate(Cubic cubic, double t) {
         Vector first = cubic.derivativeAt(t);
         Vector second = cubic.secondDerivativeAt(t);
@@ -71,8 +75,9 @@ final class Tangents {
     }
 
     /**
-     * The angle at the origin swept by the hodograph, a quadratic with these controls. While the three fit in a right angle's cone it
-     * is the angle from first to last; else the hodograph is halved, which ends but where it passes through the origin: at a cusp.
+     * The angle at the origin swept by the hodograph, a quadratic with these controls. While the three fit in a right
+     * angle's cone it is the angle from first to last; else the hodograph is halved, which ends but where it passes
+     * through the origin: at a cusp.
      */
     private static double turning(Vector h0, Vector h1, Vector h2, int depth) {
         boolean still = h1.equals(Vector.ZERO) && (h0.equals(Vector.ZERO) || h2.equals(Vector.ZERO));

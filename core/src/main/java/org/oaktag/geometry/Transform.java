@@ -1,8 +1,8 @@
 package org.oaktag.geometry;
 
 /**
- * An affine map of the plane, {@code x' = a x + c y + e} and {@code y' = b x + d y + f}, the six numbers of an SVG matrix.
- * Immutable and thread-safe.
+ * An affine map of the plane, {@code x' = a x + c y + e} and {@code y' = b x + d y + f}, the six numbers of an SVG
+ * matrix. Immutable and thread-safe.
  *
  * <pre>{@code
  * Transform toTheOtherSide = Transform.mirrorX(0).then(Transform.translation(300, 0));
@@ -11,9 +11,10 @@ package org.oaktag.geometry;
  * toTheOtherSide.reverses();                  // = true
  * }</pre>
  *
- * <p>Areas grow by the determinant {@code a d - b c}, negative for a map that mirrors: it turns a clockwise outline into an anticlockwise
- * one. A rigid map keeps lengths, a scaling multiplies them by its factor; any other map keeps neither lengths nor their ratios. A Bézier
- * curve is mapped by its controls, exactly to rounding. The image of a point must lie within the limits of a {@link Point}.
+ * <p>Areas grow by the determinant {@code a d - b c}, negative for a map that mirrors: it turns a clockwise outline
+ * into an anticlockwise one. A rigid map keeps lengths, a scaling multiplies them by its factor; any other map keeps
+ * neither lengths nor their ratios. A Bézier curve is mapped by its controls, exactly to rounding. The image of a point
+ * must lie within the limits of a {@link Point}.
  *
  * @param a what x adds to x'
  * @param b what x adds to y'

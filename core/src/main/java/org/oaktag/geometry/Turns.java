@@ -7,8 +7,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * The stretches of a path that turn one way, then the other, told by following the angle of its direction up and down.
  *
- * <p>Between inflections, cusps and joins the angle only rises or only falls, so that it is known at finitely many places. A greatest
- * angle ends a stretch once the angle has fallen from it by more than the tolerance, a least one once it has risen by more.
+ * <p>Between inflections, cusps and joins the angle only rises or only falls, so that it is known at finitely many
+ * places. A greatest angle ends a stretch once the angle has fallen from it by more than the tolerance, a least one
+ * once it has risen by more.
  */
 final class Turns {
     /** Angles nearer than this, radians, are one: directions at a join agree to rounding only. */

@@ -1,7 +1,8 @@
 package org.oaktag.geometry;
 
 /**
- * A displacement, direction or derivative in the plane: millimetres, x to the right and y down. Immutable and thread-safe.
+ * A displacement, direction or derivative in the plane: millimetres, x to the right and y down. Immutable and
+ * thread-safe.
  *
  * <pre>{@code
  * Vector along = Vector.of(3, 4);
@@ -10,13 +11,13 @@ package org.oaktag.geometry;
  * Vector.of(1, 0).angleTo(along.unit());   // = 0.9273
  * }</pre>
  *
- * <p>With y down a positive angle turns <b>clockwise</b> as seen on the table, and {@code a.cross(b) > 0} when b points clockwise
- * of a: {@code a . b = |a| |b| cos w} and {@code a x b = |a| |b| sin w} for the angle w from a to b. {@link #leftNormal()} is the side
- * on the left hand of one who walks along the vector on the table.
+ * <p>With y down a positive angle turns <b>clockwise</b> as seen on the table, and {@code a.cross(b) > 0} when b points
+ * clockwise of a: {@code a . b = |a| |b| cos w} and {@code a x b = |a| |b| sin w} for the angle w from a to b. {@link
+ * #leftNormal()} is the side on the left hand of one who walks along the vector on the table.
  *
- * <p><b>Error.</b> Rounding alone. The square root of a sum of squares is good to two units in the last place as long as the squares
- * neither vanish nor overflow, for components of 1e-146 to 1e153; differences of points are far inside. {@link #unit()} scales first and
- * needs no such range. A component that is not finite is refused, whatever made it.
+ * <p><b>Error.</b> Rounding alone. The square root of a sum of squares is good to two units in the last place as long
+ * as the squares neither vanish nor overflow, for components of 1e-146 to 1e153; differences of points are far inside.
+ * {@link #unit()} scales first and needs no such range. A component that is not finite is refused, whatever made it.
  *
  * @param x across, mm
  * @param y down, mm
@@ -97,7 +98,10 @@ public record Vector(double x, double y) {
         return Math.atan2(y, x);
     }
 
-    /** Returns the signed turn from this direction to the other, clockwise positive, within -pi to pi; 0 where either is zero. */
+    /**
+     * Returns the signed turn from this direction to the other, clockwise positive, within -pi to pi; 0 where either is
+     * zero.
+     */
     public double angleTo(Vector other) {
         // Adding zero: the product with a zero vector may be -0, to which the angle would be half a turn.
         return Math.atan2(cross(other), dot(other) + 0.0);

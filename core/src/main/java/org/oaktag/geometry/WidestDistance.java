@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.PriorityQueue;
 
 /**
- * The greatest distance of a place on one path from a place on another. It is greatest between two control points of two stretches that
- * hold them; the pair that may be furthest apart is halved first.
+ * The greatest distance of a place on one path from a place on another. It is greatest between two control points of
+ * two stretches that hold them; the pair that may be furthest apart is halved first.
  */
 final class WidestDistance {
     private final double tolerance;

@@ -1,14 +1,15 @@
 package org.oaktag.geometry;
 
 /**
- * How often a closed path runs round a point: the signed crossings of the ray from the point to the right, found on the curves
- * themselves.
+ * How often a closed path runs round a point: the signed crossings of the ray from the point to the right, found on the
+ * curves themselves.
  *
- * <p>A curve can be drawn to its chord inside the hull of its control points. So where the point lies off the hull, the chord crosses the
- * ray as often as the curve: not at all if the hull lies above, below or left of the point, else as its ends tell, an end on the ray's
- * height being above it, so that a shared end counts once. A cubic of which neither the upright box nor the strip along its chord leaves
- * the point outside is halved, and its halves are asked. Off the line that soon ends. What is true of the box of a curve is true of that of
- * a run of them, so only the runs are opened whose box holds the point.
+ * <p>A curve can be drawn to its chord inside the hull of its control points. So where the point lies off the hull, the
+ * chord crosses the ray as often as the curve: not at all if the hull lies above, below or left of the point, else as
+ * its ends tell, an end on the ray's height being above it, so that a shared end counts once. A cubic of which neither
+ * the upright box nor the strip along its chord leaves the point outside is halved, and its halves are asked. Off the
+ * line that soon ends. What is true of the box of a curve is true of that of a run of them, so only the runs are opened
+ * whose box holds the point.
  */
 final class Winding {
     /** After so many halvings a part is short enough for nearly every point off the line to lie off it. */
@@ -72,7 +73,10 @@ final class Winding {
         return sum != 0;
     }
 
-    /** The count of a run whose box does not hold the point: right of it the ends of the run tell, else the ray misses it. */
+    /**
+     * The count of a run whose box does not hold the point: right of it the ends of the run tell, else the ray misses
+     * it.
+     */
     private static int ofRun(CurveTree tree, int node, Point point) {
         if (!(tree.minX(node) > point.x())) {
             return 0;
@@ -125,7 +129,10 @@ final class Winding {
                 halvings);
     }
 
-    /** The count of a cubic as it is seen from the point; without a single object, as it is asked for every point of a cloud. */
+    /**
+     * The count of a cubic as it is seen from the point; without a single object, as it is asked for every point of a
+     * cloud.
+     */
     private static int ofCubic(
             double x0,
             double y0,

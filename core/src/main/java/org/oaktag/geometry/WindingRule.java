@@ -16,14 +16,18 @@ public enum WindingRule {
             return winding != 0;
         }
     },
-    /** Inside is what is wound round an odd number of times: an outline inside another is a hole, whichever way it runs. */
+    /**
+     * Inside is what is wound round an odd number of times: an outline inside another is a hole, whichever way it runs.
+     */
     EVEN_ODD {
         @Override
         public boolean isInside(int winding) {
             return winding % 2 != 0;
         }
     },
-    /** Inside is what is wound round clockwise on the table: an outline that runs the other way is a hole or nothing. */
+    /**
+     * Inside is what is wound round clockwise on the table: an outline that runs the other way is a hole or nothing.
+     */
     CLOCKWISE {
         @Override
         public boolean isInside(int winding) {

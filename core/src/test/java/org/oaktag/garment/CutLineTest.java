@@ -238,7 +238,10 @@ class CutLineTest {
                 .isCloseTo(panel.outline().area(), within(1e-9));
     }
 
-    /** A panel whose upper edge is one run that dips in between, 30 mm wide with a round bottom: a keyhole without a corner. */
+    /**
+     * A panel whose upper edge is one run that dips in between, 30 mm wide with a round bottom: a keyhole without a
+     * corner.
+     */
     private static Piece keyhole(double depth) {
         Path top = Path.from(Point.of(0, 0))
                 .lineTo(Point.of(70, 0))

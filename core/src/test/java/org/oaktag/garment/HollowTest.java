@@ -137,7 +137,10 @@ class HollowTest {
         assertThat(refusal(panel(slot(15, 20)), all(10))).isPresent();
     }
 
-    /** However sharp, the cut line goes in as far as it can keep its distance: to the allowance over the sine of half the angle. */
+    /**
+     * However sharp, the cut line goes in as far as it can keep its distance: to the allowance over the sine of half
+     * the angle.
+     */
     @Test
     void a_sharp_inner_corner_is_cut_as_far_in_as_it_can_be() {
         for (double depth : new double[] {20, 50, 100, 150}) {

@@ -17,9 +17,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PassageTest {
 
     /**
-     * Means of the 2012 US Army survey (Gordon et al., NATICK/TR-15/007): neck base and head 371.2 and 561.1 mm in 1,986
-     * women, 434.6 and 574.4 mm in 4,082 men. Taken over single bodies the stretch is 51.5 % (39 to 65) in women and
-     * 32.5 % (21 to 44) in men.
+     * Means of the 2012 US Army survey (Gordon et al., NATICK/TR-15/007): neck base and head 371.2 and 561.1 mm in
+     * 1,986 women, 434.6 and 574.4 mm in 4,082 men. Taken over single bodies the stretch is 51.5 % (39 to 65) in women
+     * and 32.5 % (21 to 44) in men.
      */
     @ParameterizedTest
     @CsvSource({"371.2, 561.1, 51.5", "434.6, 574.4, 32.5"})

@@ -6,7 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import org.apache.commons.math3.complex.Complex;
 import org.junit.jupiter.api.Test;
 
-/** The parts of the estimate, which decide how much work is done; that every accuracy is kept {@link HardLengthTest} shows. */
+/**
+ * The parts of the estimate, which decide how much work is done; that every accuracy is kept {@link HardLengthTest}
+ * shows.
+ */
 class ArcLengthTest {
 
     /** Against |z - sqrt(z² - 1)| in the complex arithmetic of commons-math, of the two roots the lesser. */

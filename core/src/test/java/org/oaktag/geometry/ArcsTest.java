@@ -61,7 +61,9 @@ class ArcsTest {
         }
     }
 
-    /** (x/90)² + (y/40)² = 1 in the frame of the axes; its gradient turns a value into a distance, to the first order. */
+    /**
+     * (x/90)² + (y/40)² = 1 in the frame of the axes; its gradient turns a value into a distance, to the first order.
+     */
     @Test
     void elliptical_arcs_keep_their_tolerance() {
         for (double tolerance : new double[] {1e-2, 1e-5}) {

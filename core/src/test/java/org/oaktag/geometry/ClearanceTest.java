@@ -6,7 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** Points a hair nearer and a hair farther than each distance, and a whole grid against the rule applied edge by edge. */
+/**
+ * Points a hair nearer and a hair farther than each distance, and a whole grid against the rule applied edge by edge.
+ */
 class ClearanceTest {
     private static final double SLACK = 0.01;
     private static final double HAIR = 0.001;
@@ -82,7 +84,10 @@ class ClearanceTest {
         assertThat(narrow.isKeptBy(Point.of(-16, 97.1), 3)).isFalse();
     }
 
-    /** Distances are kept on the left, outside of a clockwise outline: no point inside is on it, however far it is from every edge. */
+    /**
+     * Distances are kept on the left, outside of a clockwise outline: no point inside is on it, however far it is from
+     * every edge.
+     */
     @Test
     void a_point_on_the_other_side_of_the_outline_is_not_kept() {
         Clearance outside = clearance(SQUARE, true, 5, 5, 5, 5);

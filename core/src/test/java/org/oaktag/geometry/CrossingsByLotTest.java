@@ -28,7 +28,10 @@ class CrossingsByLotTest {
         return points;
     }
 
-    /** Where the segments cross, or nothing if that cannot be told for sure: at a small angle or near an end of the curves. */
+    /**
+     * Where the segments cross, or nothing if that cannot be told for sure: at a small angle or near an end of the
+     * curves.
+     */
     private static List<Point> crossings(List<Point> a, List<Point> b, boolean[] unsure) {
         List<Point> found = new ArrayList<>();
         for (int i = 1; i < a.size(); i++) {
@@ -134,8 +137,8 @@ class CrossingsByLotTest {
     }
 
     /**
-     * From the control points x = 60 t - 150 t² + 100 t³, with v = t - 1/2 that is 5 + 100 v³ - 15 v, and y is even in v: the loop
-     * meets itself where the odd part vanishes, at v² = 15 / 100.
+     * From the control points x = 60 t - 150 t² + 100 t³, with v = t - 1/2 that is 5 + 100 v³ - 15 v, and y is even in
+     * v: the loop meets itself where the odd part vanishes, at v² = 15 / 100.
      */
     private static double doublePoint() {
         return Math.sqrt(0.15);
@@ -167,7 +170,10 @@ class CrossingsByLotTest {
                 .isEmpty();
     }
 
-    /** Both curves bend so much that Newton's method, begun in the middle of pieces which meet once at most, leaves them. */
+    /**
+     * Both curves bend so much that Newton's method, begun in the middle of pieces which meet once at most, leaves
+     * them.
+     */
     @Test
     void strongly_bent_cubics_cross_where_their_segments_do() {
         int crossings = 0;

@@ -14,7 +14,10 @@ class CubicContactsTest {
         return CubicContacts.between(a, b, List.of(), CurveContacts.tolerance(a, b));
     }
 
-    /** Each of those expected is found to the last digits, and what else is found belongs to it: the curves do not part between. */
+    /**
+     * Each of those expected is found to the last digits, and what else is found belongs to it: the curves do not part
+     * between.
+     */
     private static void assertContacts(List<Contact> found, double accuracy, double[]... expected) {
         for (Contact contact : found) {
             assertThat(List.of(expected)).as("%s", contact).anyMatch(e -> isAt(contact, e, 1e-4));
@@ -30,7 +33,10 @@ class CubicContactsTest {
                 && Math.abs(contact.u0() - expected[1]) <= accuracy;
     }
 
-    /** Two cubics whose difference is k (x - r) (x - s) (x - q), the first for x from 0 to 1, the second from -1/4 to 3/2. */
+    /**
+     * Two cubics whose difference is k (x - r) (x - s) (x - q), the first for x from 0 to 1, the second from -1/4 to
+     * 3/2.
+     */
     private static Cubic[] meeting(double k, double r, double s, double q) {
         Cubic a = Polynomial.graph(0, 1, 0.25, -1, 0.5, 0.75);
         Cubic b = Polynomial.graph(
@@ -92,7 +98,10 @@ class CubicContactsTest {
         assertContacts(between(touch[0], touch[1]), 1e-12, at(0.5));
     }
 
-    /** A curve touches its image in its own tangent, and its image in the point of contact, there, at the same parameter. */
+    /**
+     * A curve touches its image in its own tangent, and its image in the point of contact, there, at the same
+     * parameter.
+     */
     @Test
     void curve_touches_its_image_in_its_tangent() {
         for (double t : new double[] {0.11, 0.37, 0.5, 0.83}) {

@@ -62,7 +62,10 @@ class CubicTest {
         assertThat(S.curvatureAt(1)).isCloseTo(162 / Math.pow(90, 1.5), within(1e-15));
     }
 
-    /** At the start of (0,0) (0,0) (9,0) (27,27) the curve stands still and leaves along x; y = x^(3/2) has no finite curvature there. */
+    /**
+     * At the start of (0,0) (0,0) (9,0) (27,27) the curve stands still and leaves along x; y = x^(3/2) has no finite
+     * curvature there.
+     */
     @Test
     void doubled_control_has_a_direction_and_an_infinite_curvature() {
         Cubic cusp = cubic(0, 0, 0, 0, 9, 0, 27, 27);
@@ -102,7 +105,10 @@ class CubicTest {
         assertThat(cubic(7, 7, 7, 7, 7, 7, 8, 7).isPoint()).isFalse();
     }
 
-    /** The loop leaves down to the right, passes its summit leftwards and arrives up to the right: three quarters of a turn. */
+    /**
+     * The loop leaves down to the right, passes its summit leftwards and arrives up to the right: three quarters of a
+     * turn.
+     */
     @Test
     void turning_counts_the_whole_loop() {
         assertThat(S.turning()).isCloseTo(0, within(1e-14));
@@ -151,7 +157,10 @@ class CubicTest {
         assertThat(away.sweep()).isCloseTo(simpson(away), within(1e-8));
     }
 
-    /** The integrand has degree 4 at most, after the terms of degree 5 cancel; Simpson's rule on 2000 stretches is exact to 1e-9. */
+    /**
+     * The integrand has degree 4 at most, after the terms of degree 5 cancel; Simpson's rule on 2000 stretches is exact
+     * to 1e-9.
+     */
     private static double simpson(Cubic cubic) {
         int n = 2000;
         double sum = 0;
@@ -183,7 +192,9 @@ class CubicTest {
         assertThat(S.nearest(Point.of(1.5, 0)).t()).isCloseTo(0.5, within(1e-15));
     }
 
-    /** From the centre of curvature of a vertex the foot is a root of order three or four, which no sign change shows. */
+    /**
+     * From the centre of curvature of a vertex the foot is a root of order three or four, which no sign change shows.
+     */
     @Test
     void nearest_point_is_found_from_the_centre_of_curvature() {
         Cubic parabola = cubic(-1, 1, -1.0 / 3, -1.0 / 3, 1.0 / 3, -1.0 / 3, 1, 1);

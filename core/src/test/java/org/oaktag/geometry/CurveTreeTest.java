@@ -55,7 +55,10 @@ class CurveTreeTest {
         }
     }
 
-    /** The turns of the ray to a point that runs along 200 segments of each curve; sure beyond their sagitta, some 3e-3 mm. */
+    /**
+     * The turns of the ray to a point that runs along 200 segments of each curve; sure beyond their sagitta, some 3e-3
+     * mm.
+     */
     @Test
     void containment_agrees_with_the_angle_summed_along_fine_segments() {
         int inside = 0;
@@ -114,7 +117,10 @@ class CurveTreeTest {
         }
     }
 
-    /** Far out a double tells no billionths apart: the corners and middles of a square a million kilometres off are on its line. */
+    /**
+     * Far out a double tells no billionths apart: the corners and middles of a square a million kilometres off are on
+     * its line.
+     */
     @Test
     void what_counts_as_on_the_line_grows_with_the_coordinates() {
         for (double far : new double[] {1e3, 1e9, 9e11}) {

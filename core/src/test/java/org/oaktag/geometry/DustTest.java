@@ -36,7 +36,10 @@ class DustTest {
         }
     }
 
-    /** Its normal swings about the start by any angle within the first ten-millionth of the curve; the parallel leaves square to the bow. */
+    /**
+     * Its normal swings about the start by any angle within the first ten-millionth of the curve; the parallel leaves
+     * square to the bow.
+     */
     @Test
     void dust_in_any_direction_leaves_the_parallel_where_it_is() {
         Path clean = OffsetCurve.of(bow(1, 0, 0), 12, TOLERANCE);

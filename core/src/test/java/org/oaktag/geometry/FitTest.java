@@ -154,7 +154,10 @@ class FitTest {
         }
     }
 
-    /** The error of a G1 cubic falls with the sixth power of its stretch, so a millionth of the tolerance takes ten times as many. */
+    /**
+     * The error of a G1 cubic falls with the sixth power of its stretch, so a millionth of the tolerance takes ten
+     * times as many.
+     */
     @Test
     void refit_takes_no_more_cubics_than_the_sixth_order_asks_for() {
         Path source = shredded(shredded(WAVES));
@@ -214,7 +217,10 @@ class FitTest {
         return Path.of(new Cubic(p(-80, 10), p(-60, 1.5 * curvature * 900), p(-30, 0), p(0, 0)));
     }
 
-    /** The curvatures of some cubic are given, so that there are handles for them: at a place, in a direction, so many times the arc's. */
+    /**
+     * The curvatures of some cubic are given, so that there are handles for them: at a place, in a direction, so many
+     * times the arc's.
+     */
     @Test
     void blend_takes_on_whatever_curvatures_a_cubic_can_have() {
         double[][] bridges = {

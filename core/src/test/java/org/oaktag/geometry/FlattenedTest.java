@@ -38,7 +38,9 @@ class FlattenedTest {
         }
     }
 
-    /** A quarter of a circle of 100 mm in n chords is off by 100 (1 - cos(pi / 4n)): six for a third of a millimetre. */
+    /**
+     * A quarter of a circle of 100 mm in n chords is off by 100 (1 - cos(pi / 4n)): six for a third of a millimetre.
+     */
     @Test
     void takes_at_most_twice_the_chords_that_a_circle_needs() {
         Path quarter = Arcs.circular(Point.ORIGIN, Point.of(100, 0), Math.PI / 2, 1);

@@ -6,7 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 
 class GaussLegendreTest {
-    /** With n nodes every even power up to 2 n - 2 is integrated exactly: the integral of u^k over -1 to 1 is 2 / (k + 1). */
+    /**
+     * With n nodes every even power up to 2 n - 2 is integrated exactly: the integral of u^k over -1 to 1 is 2 / (k +
+     * 1).
+     */
     @Test
     void rules_integrate_polynomials_of_twice_their_order() {
         for (int order = GaussLegendre.STEP; order <= GaussLegendre.MAX_ORDER; order += GaussLegendre.STEP) {

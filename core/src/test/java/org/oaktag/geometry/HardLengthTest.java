@@ -11,7 +11,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Lengths and inverse lengths where a quadrature has to be careful, against 20 nodes of commons-math on ever shorter halves. */
+/**
+ * Lengths and inverse lengths where a quadrature has to be careful, against 20 nodes of commons-math on ever shorter
+ * halves.
+ */
 class HardLengthTest {
     private static final GaussIntegratorFactory RULES = new GaussIntegratorFactory();
 

@@ -8,7 +8,10 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.oaktag.PatternException;
 
-/** Offsets that have to be trimmed hard: edges that bend in more sharply than their distance, loops, slivers and several runs. */
+/**
+ * Offsets that have to be trimmed hard: edges that bend in more sharply than their distance, loops, slivers and several
+ * runs.
+ */
 class HardOffsetTest {
     private static final double TOLERANCE = 0.01;
 
@@ -17,8 +20,8 @@ class HardOffsetTest {
     }
 
     /**
-     * The result is one run without crossings round the source, and every point of it that lies square off an edge on its outer side keeps
-     * that edge's distance.
+     * The result is one run without crossings round the source, and every point of it that lies square off an edge on
+     * its outer side keeps that edge's distance.
      */
     private static void assertKeepsDistances(List<Path> edges, double... distances) {
         OutlineOffset offset = OutlineOffset.outward(edges, distances, CornerStyle.round(), TOLERANCE);
@@ -48,7 +51,10 @@ class HardOffsetTest {
         }
     }
 
-    /** The curved edge bends in beside a corner with a radius far below its distance, so its parallel alone does not go round. */
+    /**
+     * The curved edge bends in beside a corner with a radius far below its distance, so its parallel alone does not go
+     * round.
+     */
     @Test
     void an_edge_that_bends_in_sharply_beside_a_corner_is_gone_round() {
         assertKeepsDistances(
@@ -79,7 +85,10 @@ class HardOffsetTest {
                 -0.7);
     }
 
-    /** A corner at which two parallels all but touch cuts off a fragment of a few hundredths, which must not lead the run astray. */
+    /**
+     * A corner at which two parallels all but touch cuts off a fragment of a few hundredths, which must not lead the
+     * run astray.
+     */
     @Test
     void a_fragment_hardly_longer_than_the_tolerance_does_not_lead_astray() {
         assertKeepsDistances(
@@ -96,7 +105,10 @@ class HardOffsetTest {
                 3.1);
     }
 
-    /** A dent whose walls are on the fold or nearly so, between edges with great distances, leaves a run within the dent as well. */
+    /**
+     * A dent whose walls are on the fold or nearly so, between edges with great distances, leaves a run within the dent
+     * as well.
+     */
     @Test
     void of_several_outward_runs_the_outermost_is_left() {
         List<Path> edges = List.of(
@@ -117,7 +129,10 @@ class HardOffsetTest {
         assertThat(offset.parts()).extracting(OffsetPart::edge).contains(0, 1, 2, 3, 4);
     }
 
-    /** 100 by 20: by 9.98 inwards a sliver of 80.04 by 0.04 is left, by 9.995 one thinner than the tolerance, which is none. */
+    /**
+     * 100 by 20: by 9.98 inwards a sliver of 80.04 by 0.04 is left, by 9.995 one thinner than the tolerance, which is
+     * none.
+     */
     @Test
     void a_sliver_thinner_than_the_tolerance_is_nothing() {
         List<Path> edges = List.of(line(0, 0, 100, 0), line(100, 0, 100, 20), line(100, 20, 0, 20), line(0, 20, 0, 0));
@@ -146,8 +161,8 @@ class HardOffsetTest {
     }
 
     /**
-     * x = 6t - 15t² + 10t³ and y = 3t(1 - t), in sizes of 100: it crosses itself at t = 1/2 -+ sqrt 0.15. An open run leaves out the loop
-     * between, even where that is the longer part.
+     * x = 6t - 15t² + 10t³ and y = 3t(1 - t), in sizes of 100: it crosses itself at t = 1/2 -+ sqrt 0.15. An open run
+     * leaves out the loop between, even where that is the longer part.
      */
     @Test
     void an_open_run_leaves_out_its_loop() {

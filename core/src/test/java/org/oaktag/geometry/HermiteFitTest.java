@@ -93,7 +93,10 @@ class HermiteFitTest {
         }
     }
 
-    /** The quarter circle: Goldapp's best G1 cubic is 1.96e-4 of the radius off (from memory); least squares come within a third of it. */
+    /**
+     * The quarter circle: Goldapp's best G1 cubic is 1.96e-4 of the radius off (from memory); least squares come within
+     * a third of it.
+     */
     @Test
     void quarter_circle_is_fitted_as_well_as_is_known() {
         HermiteFit fit = new HermiteFit(CIRCLE);

@@ -32,7 +32,10 @@ class InverseLengthTest {
         }
     }
 
-    /** The rule for the quarters takes the speed for a parabola in each, so at their ends the guess is right if it is one. */
+    /**
+     * The rule for the quarters takes the speed for a parabola in each, so at their ends the guess is right if it is
+     * one.
+     */
     @Test
     void guess_is_right_at_the_quarters_where_the_speed_is_quadratic() {
         for (Cubic cubic : new Cubic[] {straight(1, -2, 3), straight(3, -3, 2), straight(1, 6, -4)}) {

@@ -8,7 +8,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Lengths that are known in closed form, or were computed with 50 digits, swept over the accuracies a caller may ask for. */
+/**
+ * Lengths that are known in closed form, or were computed with 50 digits, swept over the accuracies a caller may ask
+ * for.
+ */
 class LengthReferenceTest {
     private static final Cubic PYTHAGOREAN = cubic(0, 0, 9, 12, 30, 15, 54, -3);
     private static final Cubic SEMICUBICAL = cubic(0, 0, 0, 0, 9, 0, 27, 27);
@@ -111,8 +114,8 @@ class LengthReferenceTest {
     }
 
     /**
-     * The hodograph (u² - v², 2 u v) of linear u and v has the speed u² + v², whose integral is a polynomial (Farouki and Sakkalis,
-     * 1990). What is left at the finest accuracy is rounding.
+     * The hodograph (u² - v², 2 u v) of linear u and v has the speed u² + v², whose integral is a polynomial (Farouki
+     * and Sakkalis, 1990). What is left at the finest accuracy is rounding.
      */
     @Test
     void rounding_leaves_a_few_units_in_the_last_place_of_the_control_polygon() {

@@ -179,7 +179,10 @@ class OffsetCornerTest {
                 .isCloseTo(7000, within(10.0));
     }
 
-    /** The first allowance ends square at the point of its edge's prolongation that lies on the second parallel, and the other way round. */
+    /**
+     * The first allowance ends square at the point of its edge's prolongation that lies on the second parallel, and the
+     * other way round.
+     */
     @Test
     void a_corner_square_to_one_edge_ends_where_that_edge_prolonged_leaves_the_others_distance() {
         for (double turn : new double[] {0.8, Math.PI / 2, 2}) {
@@ -198,7 +201,10 @@ class OffsetCornerTest {
         }
     }
 
-    /** At 2 rad its end lies 1.0998 distances away, and the meeting 1.8508: beyond the limit the one is no end and the other is cut off. */
+    /**
+     * At 2 rad its end lies 1.0998 distances away, and the meeting 1.8508: beyond the limit the one is no end and the
+     * other is cut off.
+     */
     @Test
     void a_square_end_beyond_the_limit_is_mitred() {
         for (boolean second : new boolean[] {false, true}) {
@@ -221,7 +227,9 @@ class OffsetCornerTest {
         }
     }
 
-    /** The edge that has to be cut off is too short for it, as the end would come past its other end: mitred instead. */
+    /**
+     * The edge that has to be cut off is too short for it, as the end would come past its other end: mitred instead.
+     */
     @Test
     void a_square_end_that_the_other_parallel_does_not_reach_is_mitred() {
         Corner first = new Corner(1, 0.8, 7, 7);
@@ -295,7 +303,10 @@ class OffsetCornerTest {
         assertThat(corner.run()).extracting(RawCurve::corner).containsExactly(false, true, false);
     }
 
-    /** The arc of the greater distance crosses the other edge's line square, at the distance from the corner, and goes on. */
+    /**
+     * The arc of the greater distance crosses the other edge's line square, at the distance from the corner, and goes
+     * on.
+     */
     @Test
     void the_greater_distance_is_carried_round_past_the_other_edge() {
         for (double turn : new double[] {-1.2, -0.3, -1e-3, 0.5}) {

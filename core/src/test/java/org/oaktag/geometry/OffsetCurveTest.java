@@ -62,8 +62,8 @@ class OffsetCurveTest {
     }
 
     /**
-     * Both branches turn by 45 degrees to the right, and the tip is half a turn more, to either side. The cusp is 20 sqrt 2 - 10 long, and
-     * its radius of curvature nowhere above 42.5.
+     * Both branches turn by 45 degrees to the right, and the tip is half a turn more, to either side. The cusp is 20
+     * sqrt 2 - 10 long, and its radius of curvature nowhere above 42.5.
      */
     @Test
     void round_a_cusp_the_parallel_goes_in_half_a_circle() {
@@ -94,7 +94,10 @@ class OffsetCurveTest {
         }
     }
 
-    /** Within a share e of the parameters the tangent turns by half a turn; the parallel is found on the rims of ever smaller stretches. */
+    /**
+     * Within a share e of the parameters the tangent turns by half a turn; the parallel is found on the rims of ever
+     * smaller stretches.
+     */
     @Test
     void beside_a_near_cusp_the_parallel_keeps_its_distance_however_near_it_is() {
         for (double e = 1e-10; e < 1e-3; e *= 30) {

@@ -7,7 +7,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** Where the distance equals the radius of curvature on the inside of the bend: for y = x² and y = x³ in closed form. */
+/**
+ * Where the distance equals the radius of curvature on the inside of the bend: for y = x² and y = x³ in closed form.
+ */
 class OffsetCuspsTest {
     /** The parabola y = x²/size from x0 to x1 in sizes. Walked to the right with y down it bends to the right. */
     static Cubic parabola(double size, double x0, double x1) {
@@ -45,7 +47,10 @@ class OffsetCuspsTest {
         }
     }
 
-    /** {@code (1 + 9x⁴)^(3/2) = 6 d x}: the radius is least at x⁴ = 1/45, and the two sides of the inflection mirror each other. */
+    /**
+     * {@code (1 + 9x⁴)^(3/2) = 6 d x}: the radius is least at x⁴ = 1/45, and the two sides of the inflection mirror
+     * each other.
+     */
     @Test
     void parallel_of_a_cubical_parabola_has_cusps_on_one_side_of_the_inflection() {
         Cubic cubic = CubicTest.cubic(-1, -1, -1.0 / 3, 1, 1.0 / 3, -1, 1, 1);
@@ -71,7 +76,9 @@ class OffsetCuspsTest {
         }
     }
 
-    /** x = 27t², y = 27t³ stands still at its start; there {@code 27 t (4 + 9t²)^(3/2) = 6 d} is left of the condition. */
+    /**
+     * x = 27t², y = 27t³ stands still at its start; there {@code 27 t (4 + 9t²)^(3/2) = 6 d} is left of the condition.
+     */
     @Test
     void where_the_curve_itself_stands_still_at_an_end_its_parallel_has_no_cusp() {
         Cubic cubic = CubicTest.cubic(0, 0, 0, 0, 9, 0, 27, 27);

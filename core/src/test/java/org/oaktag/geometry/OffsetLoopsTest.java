@@ -28,7 +28,10 @@ class OffsetLoopsTest {
         return distances;
     }
 
-    /** Walls 20 thick round 100 by 100, with a mouth of 10 above: edges 2, 3, 4, 5 and 6 lie inside, 1 and 7 in the mouth. */
+    /**
+     * Walls 20 thick round 100 by 100, with a mouth of 10 above: edges 2, 3, 4, 5 and 6 lie inside, 1 and 7 in the
+     * mouth.
+     */
     private static final List<Path> SACK =
             polygon(0, 0, 65, 0, 65, 20, 20, 20, 20, 120, 120, 120, 120, 20, 75, 20, 75, 0, 140, 0, 140, 140, 0, 140);
 

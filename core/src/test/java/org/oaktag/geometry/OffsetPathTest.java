@@ -67,7 +67,10 @@ class OffsetPathTest {
                 polyline(1, 0, -7, 107, -7, 107, 7, 0, 7));
     }
 
-    /** A flask sunk into a straight run of 400: too narrow in its neck, and the parallel of its wide square belly is a square of its own. */
+    /**
+     * A flask sunk into a straight run of 400: too narrow in its neck, and the parallel of its wide square belly is a
+     * square of its own.
+     */
     @Test
     void of_several_runs_the_longest_is_left() {
         for (double belly : new double[] {100, 160, 200}) {
@@ -86,7 +89,10 @@ class OffsetPathTest {
         }
     }
 
-    /** Inside a circle of radius 10 a parallel at less is a circle too; at more no point of it is far enough from the circle. */
+    /**
+     * Inside a circle of radius 10 a parallel at less is a circle too; at more no point of it is far enough from the
+     * circle.
+     */
     @Test
     void inside_a_ring_a_distance_above_its_radius_is_refused() {
         Path ring = Path.of(Arcs.of(Point.of(0, 0), Point.of(10, 0), Point.of(10, 0), 2 * Math.PI, 1e-6));

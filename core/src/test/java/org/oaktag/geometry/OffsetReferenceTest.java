@@ -8,9 +8,9 @@ import org.junit.jupiter.api.Test;
 /**
  * Parallels against values in closed form, and lengths integrated with 50 digits.
  *
- * <p>The speed of a Pythagorean-hodograph curve is a polynomial, and so its parallel is rational (Farouki and Sakkalis, IBM Journal of
- * Research and Development 34, 1990): that of {@link #PYTHAGOREAN} is 45 + 45 t². The curve turns by a right angle, so its parallel at
- * d is longer by d pi / 2.
+ * <p>The speed of a Pythagorean-hodograph curve is a polynomial, and so its parallel is rational (Farouki and Sakkalis,
+ * IBM Journal of Research and Development 34, 1990): that of {@link #PYTHAGOREAN} is 45 + 45 t². The curve turns by a
+ * right angle, so its parallel at d is longer by d pi / 2.
  */
 class OffsetReferenceTest {
     private static final double FINE = 1e-7;

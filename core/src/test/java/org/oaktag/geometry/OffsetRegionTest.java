@@ -11,8 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.oaktag.PatternException;
 
 /**
- * With round corners an outline moved outwards by d bounds all points no farther from the outline than d, and moved inwards all
- * points inside no nearer to it: on a grid, by distances to straight segments.
+ * With round corners an outline moved outwards by d bounds all points no farther from the outline than d, and moved
+ * inwards all points inside no nearer to it: on a grid, by distances to straight segments.
  */
 class OffsetRegionTest {
     private static final double TOLERANCE = 0.01;

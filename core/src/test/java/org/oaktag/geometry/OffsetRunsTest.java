@@ -27,7 +27,10 @@ class OffsetRunsTest {
         }
     }
 
-    /** The end is (100, 19): on the line 20 to the right of the first leg the circle of 20 about it begins at 100 - sqrt(399). */
+    /**
+     * The end is (100, 19): on the line 20 to the right of the first leg the circle of 20 about it begins at 100 -
+     * sqrt(399).
+     */
     @Test
     void a_run_ends_where_it_would_come_too_near_to_the_end_of_the_path() {
         Path hook = polyline(0, 0, 100, 0, 100, 19);
@@ -62,8 +65,9 @@ class OffsetRunsTest {
     }
 
     /**
-     * A flask sunk into a straight run of 400, its neck 10 wide and 100 long, its belly 100 by 100. At 20 one run passes over the mouth and one
-     * is a square of 60 in the belly; neither lies beside the neck, nor beside the last 20 before and after each corner of the belly.
+     * A flask sunk into a straight run of 400, its neck 10 wide and 100 long, its belly 100 by 100. At 20 one run
+     * passes over the mouth and one is a square of 60 in the belly; neither lies beside the neck, nor beside the last
+     * 20 before and after each corner of the belly.
      */
     @Test
     void all_runs_are_told_with_what_lies_between_them() {
@@ -84,7 +88,10 @@ class OffsetRunsTest {
         }
     }
 
-    /** A double tells points of this size 1.4e-14 mm apart; it is fitted to some hundred times that, and no more than nothing is left out. */
+    /**
+     * A double tells points of this size 1.4e-14 mm apart; it is fitted to some hundred times that, and no more than
+     * nothing is left out.
+     */
     @Test
     void a_tolerance_below_what_the_coordinates_hold_ends_as_the_least_that_they_do() {
         Path wave = Path.from(Point.of(0, 0))

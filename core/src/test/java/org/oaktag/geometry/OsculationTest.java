@@ -7,8 +7,8 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
 /**
- * Curves that touch so closely that they stay within a billionth of a millimetre of each other for a while: graphs of polynomials whose
- * difference is known, and has its only root near zero there.
+ * Curves that touch so closely that they stay within a billionth of a millimetre of each other for a while: graphs of
+ * polynomials whose difference is known, and has its only root near zero there.
  */
 class OsculationTest {
     private static final int TRIES = 150;

@@ -9,7 +9,10 @@ import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** Whole outlines with a distance for each edge and a style for each corner: their areas by straight lines, and where each part comes from. */
+/**
+ * Whole outlines with a distance for each edge and a style for each corner: their areas by straight lines, and where
+ * each part comes from.
+ */
 class OutlineCornersTest {
     private static final double TOLERANCE = 0.01;
 
@@ -49,7 +52,10 @@ class OutlineCornersTest {
         return Math.abs(twice) / 2;
     }
 
-    /** The corner between two edges moved outwards: where they meet, or the two points of the end that is square to one of them. */
+    /**
+     * The corner between two edges moved outwards: where they meet, or the two points of the end that is square to one
+     * of them.
+     */
     private static List<Point> moved(Path arriving, Path leaving, double d1, double d2, CornerStyle style) {
         Point at = arriving.end();
         Vector a = arriving.endDirection();
@@ -135,7 +141,10 @@ class OutlineCornersTest {
         }
     }
 
-    /** The limit decides for each style alike: all corners of an equilateral triangle have their tips at twice the distance. */
+    /**
+     * The limit decides for each style alike: all corners of an equilateral triangle have their tips at twice the
+     * distance.
+     */
     @Test
     void a_triangle_grows_to_a_triangle_below_the_limit_and_loses_its_tips_above() {
         double side = 100;
@@ -156,7 +165,10 @@ class OutlineCornersTest {
         }
     }
 
-    /** The floor is on the fold: its neighbours end on its prolongations whatever the style, cut off at blunt corners, grown at sharp ones. */
+    /**
+     * The floor is on the fold: its neighbours end on its prolongations whatever the style, cut off at blunt corners,
+     * grown at sharp ones.
+     */
     @Test
     void neighbours_of_an_edge_at_distance_zero_end_on_its_prolongation() {
         double d = 8;
@@ -198,7 +210,10 @@ class OutlineCornersTest {
         }
     }
 
-    /** An inner corner that turns by 20 degrees: round it the greater distance is carried until it is as near to the other edge as allowed. */
+    /**
+     * An inner corner that turns by 20 degrees: round it the greater distance is carried until it is as near to the
+     * other edge as allowed.
+     */
     @Test
     void at_a_blunt_inner_corner_the_greater_distance_goes_round_it() {
         double turn = Math.toRadians(20);
@@ -228,7 +243,10 @@ class OutlineCornersTest {
         }
     }
 
-    /** A square drawn as one edge from the middle of a side: the side it begins in is one part, and so is a whole without corners. */
+    /**
+     * A square drawn as one edge from the middle of a side: the side it begins in is one part, and so is a whole
+     * without corners.
+     */
     @Test
     void a_part_runs_on_through_the_start_of_the_outline() {
         Path square = Path.polyline(

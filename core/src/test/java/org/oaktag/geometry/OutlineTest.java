@@ -117,7 +117,10 @@ class OutlineTest {
         assertThat(square.contains(Point.of(5, 10 + 5e-10))).isTrue();
     }
 
-    /** Rays through corners: each of them is counted once, or not at all where the outline only touches the ray's height. */
+    /**
+     * Rays through corners: each of them is counted once, or not at all where the outline only touches the ray's
+     * height.
+     */
     @Test
     void ray_through_corners_counts_each_crossing_once() {
         Outline zigzag = polygon(0, 0, 2, 4, 4, 2, 6, 4, 8, 0, 8, 6, 0, 6);
@@ -158,7 +161,10 @@ class OutlineTest {
         assertThat(twice.contains(Point.of(1.1, 0.2))).isFalse();
     }
 
-    /** Every point of a grid, against a polygon of 4,000 sides; those nearer to the line than the polygon is are left out. */
+    /**
+     * Every point of a grid, against a polygon of 4,000 sides; those nearer to the line than the polygon is are left
+     * out.
+     */
     @Test
     void winding_agrees_with_a_fine_polygon() {
         Outline curved = Outline.of(Path.of(

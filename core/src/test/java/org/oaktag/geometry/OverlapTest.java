@@ -7,7 +7,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** Paths that run along each other: every stretch is told once, its distances rise or fall throughout, and nothing in it is told again. */
+/**
+ * Paths that run along each other: every stretch is told once, its distances rise or fall throughout, and nothing in it
+ * is told again.
+ */
 class OverlapTest {
     private static final Point[] CORNERS = {Point.of(0, 0), Point.of(10, 0), Point.of(10, 10), Point.of(0, 10)};
 
@@ -63,7 +66,10 @@ class OverlapTest {
         assertCover(thrice, there, 30, 3);
     }
 
-    /** A cubic on a line runs from 0 to its greatest x, back to its least, and on: each of its runs is an overlap of its own. */
+    /**
+     * A cubic on a line runs from 0 to its greatest x, back to its least, and on: each of its runs is an overlap of its
+     * own.
+     */
     @Test
     void cubic_that_runs_to_and_fro_overlaps_a_line_with_each_of_its_runs() {
         Path line = Path.polyline(Point.of(-50, 0), Point.of(150, 0));
@@ -115,7 +121,9 @@ class OverlapTest {
         return Path.of(lines);
     }
 
-    /** Two laps of the square along one: at the start of each lap the distances begin anew, so there are two overlaps. */
+    /**
+     * Two laps of the square along one: at the start of each lap the distances begin anew, so there are two overlaps.
+     */
     @Test
     void laps_are_told_apart() {
         assertCover(square(0), square(0).then(square(0)), 80, 2);

@@ -14,8 +14,8 @@ class SelfContactsTest {
     }
 
     /**
-     * The cubic with r(t) = r(u): with s = t + u and p = t u, {@code r(t) - r(u) = (t - u) (a (s² - p) + b s + c)}, so c follows from a and
-     * b.
+     * The cubic with r(t) = r(u): with s = t + u and p = t u, {@code r(t) - r(u) = (t - u) (a (s² - p) + b s + c)}, so
+     * c follows from a and b.
      */
     private static Cubic knotted(Vector a, Vector b, double t, double u) {
         double s = t + u;

@@ -10,7 +10,10 @@ import org.junit.jupiter.api.Test;
 class SimplifyTest {
     private final SplittableRandom random = new SplittableRandom(11);
 
-    /** Segments and cubics, some a few thousandths of a millimetre long, some in line with the one before but for as much. */
+    /**
+     * Segments and cubics, some a few thousandths of a millimetre long, some in line with the one before but for as
+     * much.
+     */
     private Path littered() {
         List<Curve> curves = new ArrayList<>();
         Point pen = Point.of(random.nextDouble(100), random.nextDouble(100));

@@ -69,7 +69,10 @@ class TangentsTest {
         assertThat(CubicTest.cubic(0, 0, 1, 1, 1, 1, 1, 1).turning()).isZero();
     }
 
-    /** The quarter turn into the cusp, half a turn at it and what follows: three quarters, as of the loop that shrinks to the cusp. */
+    /**
+     * The quarter turn into the cusp, half a turn at it and what follows: three quarters, as of the loop that shrinks
+     * to the cusp.
+     */
     @Test
     void turning_of_a_cusp_is_that_of_the_loop_that_shrinks_to_it() {
         Cubic loop = CubicTest.cubic(0, 0, 1 + 1e-3, 1, -1e-3, 1, 1, 0);

@@ -10,8 +10,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * How a length is told. An inch is 25.4 mm exactly (international yard and pound agreement, 1959; ISO 80000-3), and a tape is
- * parted into sixteenths.
+ * How a length is told. An inch is 25.4 mm exactly (international yard and pound agreement, 1959; ISO 80000-3), and a
+ * tape is parted into sixteenths.
  */
 class LengthTest {
 

@@ -24,11 +24,11 @@ import org.oaktag.geometry.Vector;
 import org.oaktag.testkit.curves.HardDrawings;
 
 /**
- * Offsets of drawings by a random hand, held against distances that are sampled on dense polygons of drawing and result and know
- * nothing of how an offset is made, and against buffers of JTS where these are right.
+ * Offsets of drawings by a random hand, held against distances that are sampled on dense polygons of drawing and result
+ * and know nothing of how an offset is made, and against buffers of JTS where these are right.
  *
- * <p>A thousand cases of each kind; {@code mvn -Plong} tries a hundred thousand, the system property {@code oaktag.cases} as many as it
- * says, and {@code oaktag.seed} others.
+ * <p>A thousand cases of each kind; {@code mvn -Plong} tries a hundred thousand, the system property {@code
+ * oaktag.cases} as many as it says, and {@code oaktag.seed} others.
  */
 class HardOffsetsTest {
     private static final double TOLERANCE = 0.01;
@@ -150,7 +150,10 @@ class HardOffsetsTest {
         });
     }
 
-    /** Ends and sides that come back to the path: what runs keeps its distance, and what could run does, or is less than a scrap. */
+    /**
+     * Ends and sides that come back to the path: what runs keeps its distance, and what could run does, or is less than
+     * a scrap.
+     */
     @Test
     void runs_beside_a_wandering_path_keep_their_distance_and_leave_nothing_free_out() {
         cases(seed -> {

@@ -13,8 +13,8 @@ import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Vector;
 
 /**
- * Drawings by a random hand, of the kinds at which offsets go wrong: dust handles, hooks, mouths, near cusps and ends that come back to
- * their own path. Each is made from a {@link Random}, so a case is known by its seed.
+ * Drawings by a random hand, of the kinds at which offsets go wrong: dust handles, hooks, mouths, near cusps and ends
+ * that come back to their own path. Each is made from a {@link Random}, so a case is known by its seed.
  */
 public final class HardDrawings {
     private final Random hand;
@@ -71,7 +71,10 @@ public final class HardDrawings {
         }
     }
 
-    /** Returns an outline that does not meet itself: a star of bulging edges or a smooth blob, some of whose handles are dust. */
+    /**
+     * Returns an outline that does not meet itself: a star of bulging edges or a smooth blob, some of whose handles are
+     * dust.
+     */
     public Outline dustyOutline() {
         List<Curve> curves = new ArrayList<>();
         for (Curve curve : plain().curves()) {
@@ -80,7 +83,10 @@ public final class HardDrawings {
         return simple(Path.of(curves), this::dustyOutline);
     }
 
-    /** Returns an outline that does not meet itself, with hooks of a thousandth to a tenth of a millimetre at some of its corners. */
+    /**
+     * Returns an outline that does not meet itself, with hooks of a thousandth to a tenth of a millimetre at some of
+     * its corners.
+     */
     public Outline hookedOutline() {
         return simple(hooked(plain()), this::hookedOutline);
     }
@@ -113,7 +119,9 @@ public final class HardDrawings {
         return outline.meetsItself() ? again.get() : outline;
     }
 
-    /** Returns an open path of two to six curves that turn anywhere, so that it comes back to its own ends and sides. */
+    /**
+     * Returns an open path of two to six curves that turn anywhere, so that it comes back to its own ends and sides.
+     */
     public Path wandering() {
         List<Curve> curves = new ArrayList<>();
         Point at = Point.of(0, 0);
