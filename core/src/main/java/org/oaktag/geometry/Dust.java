@@ -15,6 +15,9 @@ final class Dust {
     /** The longest, in tolerances: what it moves the curve by is lost in what an offset may be off. */
     private static final double OF_TOLERANCE = 0.1;
 
+    /** The longest handle that may be drawn in as a hook, in sizes of the curve. */
+    private static final double HOOK_OF_SIZE = 1e-3;
+
     private Dust() {}
 
     /** Returns the greatest length that is dust for a curve or path of this size, mm. */
@@ -24,11 +27,23 @@ final class Dust {
 
     /** Returns the curve with its dust handles drawn in; the very same if it has none. */
     static Curve retracted(Curve curve, double tolerance) {
-        if (!(curve instanceof Cubic cubic)) {
-            return curve;
-        }
+        return curve instanceof Cubic cubic ? drawnIn(cubic, floor(size(cubic), tolerance)) : curve;
+    }
+
+    /**
+     * Returns the curve with its hooks drawn in, handles up to a length: no dust, but so short that nobody meant the curve to start
+     * their way. It moves by 4/9 of the length at most.
+     */
+    static Curve unhooked(Curve curve, double length) {
+        return curve instanceof Cubic cubic ? drawnIn(cubic, Math.min(HOOK_OF_SIZE * size(cubic), length)) : curve;
+    }
+
+    private static double size(Cubic cubic) {
         Bounds hull = cubic.hull();
-        double dust = floor(Math.max(hull.width(), hull.height()), tolerance);
+        return Math.max(hull.width(), hull.height());
+    }
+
+    private static Curve drawnIn(Cubic cubic, double dust) {
         Point control1 = drawnIn(cubic.control1(), cubic, dust);
         Point control2 = drawnIn(cubic.control2(), cubic, dust);
         return control1.equals(cubic.control1()) && control2.equals(cubic.control2())

@@ -2,6 +2,7 @@ package org.oaktag.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,6 +26,15 @@ record OffsetSource(List<Path> edges, List<Integer> index) {
      * @param tolerance that of the offset, mm: nothing moves by more than a tenth of it
      */
     static OffsetSource of(List<Path> edges, boolean closed, double tolerance) {
+        return of(edges, closed, tolerance, curve -> Dust.retracted(curve, tolerance));
+    }
+
+    /** As the other, hooks up to as long as the tolerance drawn in as well, so that what is left lies within half of it. */
+    static OffsetSource unhooked(List<Path> edges, boolean closed, double tolerance) {
+        return of(edges, closed, tolerance, curve -> Dust.unhooked(curve, tolerance));
+    }
+
+    private static OffsetSource of(List<Path> edges, boolean closed, double tolerance, UnaryOperator<Curve> cleaned) {
         double dust = Dust.floor(size(edges), tolerance);
         List<List<Curve>> kept = new ArrayList<>();
         @Nullable Point pen = null;
@@ -34,7 +44,7 @@ record OffsetSource(List<Path> edges, List<Integer> index) {
                 if (isDust(curve, pen == null ? curve.start() : pen, dust)) {
                     continue;
                 }
-                Curve clean = Dust.retracted(curve, tolerance);
+                Curve clean = cleaned.apply(curve);
                 curves.add(pen == null ? clean : Joined.withEnds(clean, pen, clean.end()));
                 pen = clean.end();
             }

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.oaktag.PatternException;
 
 /**
@@ -33,6 +34,16 @@ final class OutlineTask {
 
     /** A crossing that is a flaw only, and is to blame where no offset is found. */
     private final Optional<Crossing> flaw;
+
+    /** What was found at the distances asked for. */
+    private @Nullable Found found;
+
+    /**
+     * What a search found.
+     *
+     * @param loops the loops that are left; empty if there are some, and they come too near whichever way they are sought
+     */
+    private record Found(Optional<List<List<RawCurve>>> loops) {}
 
     private OutlineTask(
             OffsetSource source,
@@ -68,24 +79,51 @@ final class OutlineTask {
             throw crossed(each);
         });
         boolean reverse = outline.isClockwise() == inward;
-        OffsetSource source = OffsetSource.of(reverse ? OffsetSense.reversed(edges) : edges, true, tolerance);
+        List<Path> run = reverse ? OffsetSense.reversed(edges) : edges;
         List<CornerStyle> styles = reverse ? OffsetSense.reversedCorners(corners) : corners;
-        double[] left = new double[source.edges().size()];
-        List<CornerStyle> kept = new ArrayList<>();
-        for (int i = 0; i < left.length; i++) {
-            int edge = source.index().get(i);
-            left[i] = Math.abs(distances[reverse ? distances.length - 1 - edge : edge]);
-            kept.add(styles.get(edge));
-        }
-        return new OutlineTask(
+        OffsetSource source = OffsetSource.of(run, true, tolerance);
+        OutlineTask task = new OutlineTask(
                 source,
-                left,
-                new OffsetCorners(within, kept, false),
+                left(source, distances, reverse),
+                new OffsetCorners(within, kept(source, styles), false),
                 tolerance,
                 inward,
                 reverse,
                 edges.size(),
                 crossing);
+        OffsetSource unhooked = OffsetSource.unhooked(run, true, tolerance);
+        if (unhooked.edges().equals(source.edges()) || task.works()) {
+            return task;
+        }
+        // The hooks have moved the outline by half the tolerance at most, and the other half is left for the offset.
+        OutlineTask bolder = new OutlineTask(
+                unhooked,
+                left(unhooked, distances, reverse),
+                new OffsetCorners(within, kept(unhooked, styles), false),
+                0.5 * tolerance,
+                inward,
+                reverse,
+                edges.size(),
+                crossing);
+        return bolder.works() ? bolder : task;
+    }
+
+    private static double[] left(OffsetSource source, double[] distances, boolean reverse) {
+        double[] left = new double[source.edges().size()];
+        for (int i = 0; i < left.length; i++) {
+            int edge = source.index().get(i);
+            left[i] = Math.abs(distances[reverse ? distances.length - 1 - edge : edge]);
+        }
+        return left;
+    }
+
+    private static List<CornerStyle> kept(OffsetSource source, List<CornerStyle> styles) {
+        return source.index().stream().map(styles::get).toList();
+    }
+
+    /** Tells whether there is a loop that keeps its distance. */
+    private boolean works() {
+        return found(left).filter(loops -> !loops.isEmpty()).isPresent();
     }
 
     private static Outline closed(List<Path> edges) {
@@ -187,6 +225,18 @@ final class OutlineTask {
      * Returns the loops that are left, or empty if there are some and they come too near whichever way they are sought.
      */
     private Optional<List<List<RawCurve>>> found(double[] distances) {
+        if (distances != left) {
+            return sought(distances);
+        }
+        Found known = found;
+        if (known == null) {
+            known = new Found(sought(left));
+            found = known;
+        }
+        return known.loops();
+    }
+
+    private Optional<List<List<RawCurve>>> sought(double[] distances) {
         List<List<RawCurve>> loops = loops(distances, corners, false);
         if (keepTheirDistance(loops, distances, corners)) {
             return Optional.of(loops);

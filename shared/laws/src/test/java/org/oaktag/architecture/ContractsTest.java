@@ -20,7 +20,9 @@ import org.oaktag.examples.HoodedTop;
 import org.oaktag.export.svg.SvgSheet;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Garment;
+import org.oaktag.garment.Piece;
 import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Region;
 
 /** The contracts of {@code docs/contracts.md}, as far as a program can ask for them. */
 class ContractsTest {
@@ -54,6 +56,12 @@ class ContractsTest {
                 .doNotHaveFullName(Garment.class.getName() + ".taken")
                 .and()
                 .doNotHaveFullName(Garment.class.getName() + ".fit")
+                .and()
+                .doNotHaveFullName(Garment.class.getName() + ".kept")
+                .and()
+                .doNotHaveFullName(Piece.class.getName() + ".outline")
+                .and()
+                .doNotHaveFullName(Region.Loop.class.getName() + ".outline")
                 .and()
                 .doNotHaveFullName(Path.class.getName() + ".lengths")
                 .and()
