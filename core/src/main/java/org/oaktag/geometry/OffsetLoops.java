@@ -19,7 +19,7 @@ import java.util.List;
  *
  * @param loops the greatest first, each in the sense in which its edges run: of an outward offset the outermost and
  *     then the holes inside it, which run against it; of an inward one the parts into which it falls; none if nothing
- *     is left
+ *     is left, and only inwards
  * @param lost indices of the edges beside which no loop runs anywhere, edges without length among them, rising
  */
 public record OffsetLoops(List<OutlineOffset> loops, List<Integer> lost) {
@@ -38,7 +38,8 @@ public record OffsetLoops(List<OutlineOffset> loops, List<Integer> lost) {
      * @param tolerance greatest distance of each part from its exact parallel, mm
      * @throws IllegalArgumentException if the edges do not close, or have no area, or the distances do not match them
      *     or have mixed signs, or the tolerance is not positive and finite
-     * @throws org.oaktag.PatternException if the outline crosses itself
+     * @throws org.oaktag.PatternException if the outline crosses itself, or no loop is found that keeps its distance,
+     *     which an outward offset always has; the message gives a distance that works
      */
     public static OffsetLoops outward(List<Path> edges, double[] distances, CornerStyle corner, double tolerance) {
         OutlineTask task =
@@ -52,7 +53,8 @@ public record OffsetLoops(List<OutlineOffset> loops, List<Integer> lost) {
      * one edge has index 0.
      *
      * @throws IllegalArgumentException if the outline has no area, or the tolerance is not positive and finite
-     * @throws org.oaktag.PatternException if the outline crosses itself
+     * @throws org.oaktag.PatternException if the outline crosses itself, or no loop is found that keeps its distance,
+     *     which an outward offset always has; the message gives a distance that works
      */
     public static OffsetLoops outward(Outline outline, double distance, CornerStyle corner, double tolerance) {
         return outward(List.of(outline.path()), new double[] {distance}, corner, tolerance);

@@ -203,7 +203,10 @@ final class OutlineTask {
      */
     List<List<RawCurve>> all() {
         List<List<RawCurve>> loops = new ArrayList<>(kept(left));
-        if (!inward && !loops.isEmpty()) {
+        if (!inward && loops.isEmpty()) {
+            throw refused(0);
+        }
+        if (!inward) {
             Clearance clearance = clearance(left, corners, 2 * tolerance);
             for (List<RawCurve> loop : trimmed(left, corners, false)) {
                 boolean hole = Area.signed(path(loop)) < 0;
