@@ -73,12 +73,9 @@ record BodyDraft(
 
     /** Computes the points with the underarm point so far below the armpit, in millimetres. */
     static BodyDraft of(BodyMeasurements body, TopAmounts ease, double depth) {
-        double frontNeckDepth = frontNeckDepth(
-                sideNeck(body.measure(BodyMeasure.NECK_BASE_GIRTH)),
-                Vector.polar(1, SLOPE),
-                backRise(body.measure(BodyMeasure.NECK_BASE_GIRTH)),
-                mm(body, BodyMeasure.NECK_BASE_GIRTH) + ease.neckline().mm());
-        return of(body, ease, depth, frontNeckDepth);
+        Length neck = body.measure(BodyMeasure.NECK_BASE_GIRTH);
+        double neckline = neck.mm() + ease.neckline().mm();
+        return of(body, ease, depth, frontNeckDepth(sideNeck(neck), Vector.polar(1, SLOPE), backRise(neck), neckline));
     }
 
     /** Computes the points of the same body and ease with the underarm point at another depth; the neckline stays. */

@@ -1,7 +1,5 @@
 package org.oaktag.blocks;
 
-import java.util.Collections;
-import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Set;
@@ -29,15 +27,6 @@ import org.oaktag.measure.Length;
 record TopAmounts(
         Length bust, Length waist, Length hip, Length upperArm, Length wrist, Length neckline, Length scyeDepth) {
 
-    private static final Set<BodyMeasure> MEASURES = Collections.unmodifiableSet(EnumSet.of(
-            BodyMeasure.BUST_GIRTH,
-            BodyMeasure.WAIST_GIRTH,
-            BodyMeasure.HIP_GIRTH,
-            BodyMeasure.UPPER_ARM_GIRTH,
-            BodyMeasure.WRIST_GIRTH,
-            BodyMeasure.NECK_BASE_GIRTH,
-            BodyMeasure.NAPE_TO_ARMPIT));
-
     /** The most that a very close garment may lack, as a share of the girth. */
     private static final double MOST_NEGATIVE = 0.10;
 
@@ -63,12 +52,13 @@ record TopAmounts(
      *     range
      */
     static TopAmounts of(Ease ease) {
+        Set<BodyMeasure> known = TopEase.standard().amounts().keySet();
         ease.amounts().forEach((measure, amount) -> {
-            if (!MEASURES.contains(measure)) {
+            if (!known.contains(measure)) {
                 throw PatternException.of(
                         "ease at the " + measure.label(),
                         "a knit top has ease at "
-                                + MEASURES.stream().map(BodyMeasure::label).collect(Collectors.joining(", ")),
+                                + known.stream().map(BodyMeasure::label).collect(Collectors.joining(", ")),
                         amount.text(),
                         "leave it out");
             }

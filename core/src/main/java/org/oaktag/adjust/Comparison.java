@@ -54,7 +54,7 @@ public final class Comparison {
             for (int i = 0; i < after.size(); i++) {
                 T now = after.get(i);
                 if (!isAt(before, i, now)) {
-                    Optional<T> old = find(before, now, i);
+                    Optional<T> old = find(before, now);
                     Optional<Length> length = this.length.apply(now);
                     if (length.isPresent() && !(old.isPresent() && old.get() == now)) {
                         add(now, old.flatMap(this.length), length, moved);
@@ -64,21 +64,18 @@ public final class Comparison {
             for (int i = 0; i < before.size(); i++) {
                 T old = before.get(i);
                 if (!isAt(after, i, old)
-                        && find(after, old, i).flatMap(this.length).isEmpty()) {
+                        && find(after, old).flatMap(this.length).isEmpty()) {
                     add(old, length.apply(old), Optional.empty(), moved);
                 }
             }
         }
 
-        /** Returns what is of the name of a thing: most of it stands where that stands. */
-        private Optional<T> find(List<T> all, T thing, int place) {
+        /** Returns what is of the name of a thing. */
+        private Optional<T> find(List<T> all, T thing) {
             Name wanted = name.apply(thing);
-            if (place < all.size() && name.apply(all.get(place)).equals(wanted)) {
-                return Optional.of(all.get(place));
-            }
-            for (int i = 0; i < all.size(); i++) {
-                if (name.apply(all.get(i)).equals(wanted)) {
-                    return Optional.of(all.get(i));
+            for (T each : all) {
+                if (name.apply(each).equals(wanted)) {
+                    return Optional.of(each);
                 }
             }
             return Optional.empty();

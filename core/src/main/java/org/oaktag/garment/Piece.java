@@ -70,41 +70,48 @@ public final class Piece {
             Grainline grainline,
             Cut cut,
             Cloth cloth) {
-        this.name = Objects.requireNonNull(name, "name");
-        this.edges = List.copyOf(edges);
-        this.lines = List.copyOf(lines);
-        this.marks = List.copyOf(marks);
-        this.notches = List.copyOf(notches);
-        this.grainline = Objects.requireNonNull(grainline, "grainline");
-        this.cut = Objects.requireNonNull(cut, "cut");
-        this.cloth = Objects.requireNonNull(cloth, "cloth");
+        this(name, List.copyOf(edges), lines, marks, notches, grainline, cut, cloth, null);
         checkClosed(name, this.edges);
         checkNotches();
         checkFold();
     }
 
-    /** The same outline, which needs no second check, and other things marked on it. */
     private Piece(
-            Piece same,
+            Name name,
+            List<Edge> edges,
             List<InnerLine> lines,
             List<Mark> marks,
             List<Notch> notches,
             Grainline grainline,
             Cut cut,
-            Cloth cloth) {
-        this.name = same.name;
-        this.edges = same.edges;
+            Cloth cloth,
+            @Nullable Outline outline) {
+        this.name = Objects.requireNonNull(name, "name");
+        this.edges = edges;
         this.lines = List.copyOf(lines);
         this.marks = List.copyOf(marks);
         this.notches = List.copyOf(notches);
         this.grainline = Objects.requireNonNull(grainline, "grainline");
         this.cut = Objects.requireNonNull(cut, "cut");
         this.cloth = Objects.requireNonNull(cloth, "cloth");
-        this.outline = same.outline;
-        if (this.notches != same.notches) {
-            checkNotches();
+        this.outline = outline;
+    }
+
+    /** Returns the piece of the same outline, which needs no second check, with other things marked on it. */
+    private Piece marked(
+            List<InnerLine> otherLines,
+            List<Mark> otherMarks,
+            List<Notch> otherNotches,
+            Grainline otherGrainline,
+            Cut otherCut,
+            Cloth otherCloth) {
+        Piece marked = new Piece(
+                name, edges, otherLines, otherMarks, otherNotches, otherGrainline, otherCut, otherCloth, outline);
+        if (marked.notches != notches) {
+            marked.checkNotches();
         }
-        checkFold();
+        marked.checkFold();
+        return marked;
     }
 
     /**
@@ -288,7 +295,7 @@ public final class Piece {
 
     /** Returns the piece with other notches. */
     public Piece withNotches(List<Notch> other) {
-        return new Piece(this, lines, marks, other, grainline, cut, cloth);
+        return marked(lines, marks, other, grainline, cut, cloth);
     }
 
     /** Returns the piece with this notch in the place of the one of the same name on the same edge, if any. */
@@ -308,27 +315,27 @@ public final class Piece {
 
     /** Returns the piece with other inner lines. */
     public Piece withLines(List<InnerLine> other) {
-        return new Piece(this, other, marks, notches, grainline, cut, cloth);
+        return marked(other, marks, notches, grainline, cut, cloth);
     }
 
     /** Returns the piece with other inner marks. */
     public Piece withMarks(List<Mark> other) {
-        return new Piece(this, lines, other, notches, grainline, cut, cloth);
+        return marked(lines, other, notches, grainline, cut, cloth);
     }
 
     /** Returns the piece with another grainline. */
     public Piece withGrainline(Grainline other) {
-        return new Piece(this, lines, marks, notches, other, cut, cloth);
+        return marked(lines, marks, notches, other, cut, cloth);
     }
 
     /** Returns the piece cut in another way. */
     public Piece withCut(Cut other) {
-        return new Piece(this, lines, marks, notches, grainline, other, cloth);
+        return marked(lines, marks, notches, grainline, other, cloth);
     }
 
     /** Returns the piece cut from another cloth. */
     public Piece withCloth(Cloth other) {
-        return new Piece(this, lines, marks, notches, grainline, cut, other);
+        return marked(lines, marks, notches, grainline, cut, other);
     }
 
     /** Returns the piece under another name. */

@@ -30,13 +30,7 @@ final class LeastDistance {
         }
         while (!open.isEmpty() && open.peek().least() < best.distance() - tolerance) {
             Pair pair = open.remove();
-            if (pair.a().isHalvedBefore(pair.b())) {
-                add(pair.a().firstHalf(), pair.b());
-                add(pair.a().secondHalf(), pair.b());
-            } else {
-                add(pair.a(), pair.b().firstHalf());
-                add(pair.a(), pair.b().secondHalf());
-            }
+            Stretch.halve(pair.a(), pair.b(), this::add);
         }
         return best;
     }
@@ -58,25 +52,13 @@ final class LeastDistance {
     /** Goes from a place on the first path to the nearest on the second and back, as long as that is nearer. */
     private Distances.Apart from(Path.Location start) {
         Point point = first.curves().get(start.curve()).pointAt(start.t());
-        Distances.Apart apart = to(start, point);
+        Distances.Apart apart = NearestCurve.apart(start, point, second);
         while (true) {
             NearestCurve back = NearestCurve.of(first, apart.secondPoint());
             if (!(back.place().distance() < apart.distance() - 0.1 * tolerance)) {
                 return apart;
             }
-            apart = to(
-                    new Path.Location(back.index(), back.place().t()),
-                    back.place().point());
+            apart = NearestCurve.apart(back.location(), back.place().point(), second);
         }
-    }
-
-    private Distances.Apart to(Path.Location at, Point point) {
-        NearestCurve there = NearestCurve.of(second, point);
-        return new Distances.Apart(
-                there.place().distance(),
-                at,
-                point,
-                new Path.Location(there.index(), there.place().t()),
-                there.place().point());
     }
 }

@@ -32,7 +32,8 @@ import org.oaktag.PatternException;
  * <p><b>Error.</b> Each part lies within the tolerance of its exact parallel; the rule is tested at the middle of every
  * stretch between two crossings, where alone it can change, and again at seven places of every curve of the result. It
  * is held against fine buffers of JTS. Points among the curves, edges without length, and curves and handles of a
- * millionth of the size are left out; a cusp is gone round. An outline that crosses itself is refused, unless what its
+ * millionth of the size are left out; a cusp is gone round. Where no offset keeps its distance for the sake of hooks,
+ * handles no longer than the tolerance, they are drawn in as well. An outline that crosses itself is refused, unless what its
  * crossing cuts off is no longer than ten tolerances.
  *
  * <p><b>Cost.</b> About n log n for a run of n curves: crossings and distances are asked of trees of boxes.
@@ -56,8 +57,9 @@ public record OutlineOffset(List<OffsetPart> parts, Outline outline) {
      * @param tolerance greatest distance of each part from its exact parallel, mm
      * @throws IllegalArgumentException if the edges do not close, or have no area, or the distances do not match them
      *     or have mixed signs, or the tolerance is not positive and finite
-     * @throws PatternException if the outline crosses itself, an inward offset leaves nothing or falls apart, or an
-     *     outward one cannot go round in one run; but for the first it names the greatest distance that works
+     * @throws PatternException if the outline crosses itself, an inward offset leaves nothing or falls apart, an
+     *     outward one cannot go round in one run, or none is found that keeps its distance all along; but for the first
+     *     it names a distance that works
      */
     public static OutlineOffset outward(List<Path> edges, double[] distances, CornerStyle corner, double tolerance) {
         return outward(edges, distances, corner, Collections.nCopies(edges.size(), corner), tolerance);
@@ -73,8 +75,9 @@ public record OutlineOffset(List<OffsetPart> parts, Outline outline) {
      * @param tolerance greatest distance of each part from its exact parallel, mm
      * @throws IllegalArgumentException if the edges do not close, or have no area, or the distances or corners do not
      *     match them, or the distances have mixed signs, or the tolerance is not positive and finite
-     * @throws PatternException if the outline crosses itself, an inward offset leaves nothing or falls apart, or an
-     *     outward one cannot go round in one run; but for the first it names the greatest distance that works
+     * @throws PatternException if the outline crosses itself, an inward offset leaves nothing or falls apart, an
+     *     outward one cannot go round in one run, or none is found that keeps its distance all along; but for the first
+     *     it names a distance that works
      */
     public static OutlineOffset outward(
             List<Path> edges, double[] distances, CornerStyle within, List<CornerStyle> corners, double tolerance) {
@@ -87,7 +90,7 @@ public record OutlineOffset(List<OffsetPart> parts, Outline outline) {
      * index 0.
      *
      * @throws IllegalArgumentException if the outline has no area, or the tolerance is not positive and finite
-     * @throws PatternException if the outline crosses itself, or an inward offset leaves nothing or falls apart
+     * @throws PatternException as the others
      */
     public static OutlineOffset outward(Outline outline, double distance, CornerStyle corner, double tolerance) {
         return outward(List.of(outline.path()), new double[] {distance}, corner, tolerance);

@@ -6,7 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
+import java.util.function.BiFunction;
 import org.oaktag.PatternException;
 
 /**
@@ -35,15 +35,8 @@ final class OutlineTask {
     /** A crossing that is a flaw only, and is to blame where no offset is found. */
     private final Optional<Crossing> flaw;
 
-    /** What was found at the distances asked for. */
-    private @Nullable Found found;
-
-    /**
-     * What a search found.
-     *
-     * @param loops the loops that are left; empty if there are some, and they come too near whichever way they are sought
-     */
-    private record Found(Optional<List<List<RawCurve>>> loops) {}
+    /** The loops that are left at the distances asked for. */
+    private final Optional<List<List<RawCurve>>> found;
 
     private OutlineTask(
             OffsetSource source,
@@ -62,6 +55,7 @@ final class OutlineTask {
         this.reversed = reversed;
         this.count = count;
         this.flaw = flaw;
+        this.found = found(left);
     }
 
     static OutlineTask of(
@@ -81,31 +75,28 @@ final class OutlineTask {
         boolean reverse = outline.isClockwise() == inward;
         List<Path> run = reverse ? OffsetSense.reversed(edges) : edges;
         List<CornerStyle> styles = reverse ? OffsetSense.reversedCorners(corners) : corners;
-        OffsetSource source = OffsetSource.of(run, true, tolerance);
-        OutlineTask task = new OutlineTask(
+        BiFunction<OffsetSource, Double, OutlineTask> task = (source, fine) -> new OutlineTask(
                 source,
                 left(source, distances, reverse),
-                new OffsetCorners(within, kept(source, styles), false),
-                tolerance,
+                new OffsetCorners(
+                        within, source.index().stream().map(styles::get).toList(), false),
+                fine,
                 inward,
                 reverse,
                 edges.size(),
                 crossing);
+        OffsetSource source = OffsetSource.of(run, true, tolerance);
+        OutlineTask asDrawn = task.apply(source, tolerance);
+        if (asDrawn.works()) {
+            return asDrawn;
+        }
         OffsetSource unhooked = OffsetSource.unhooked(run, true, tolerance);
-        if (unhooked.edges().equals(source.edges()) || task.works()) {
-            return task;
+        if (unhooked.edges().equals(source.edges())) {
+            return asDrawn;
         }
         // The hooks have moved the outline by half the tolerance at most, and the other half is left for the offset.
-        OutlineTask bolder = new OutlineTask(
-                unhooked,
-                left(unhooked, distances, reverse),
-                new OffsetCorners(within, kept(unhooked, styles), false),
-                0.5 * tolerance,
-                inward,
-                reverse,
-                edges.size(),
-                crossing);
-        return bolder.works() ? bolder : task;
+        OutlineTask bolder = task.apply(unhooked, 0.5 * tolerance);
+        return bolder.works() ? bolder : asDrawn;
     }
 
     private static double[] left(OffsetSource source, double[] distances, boolean reverse) {
@@ -117,13 +108,9 @@ final class OutlineTask {
         return left;
     }
 
-    private static List<CornerStyle> kept(OffsetSource source, List<CornerStyle> styles) {
-        return source.index().stream().map(styles::get).toList();
-    }
-
     /** Tells whether there is a loop that keeps its distance. */
     private boolean works() {
-        return found(left).filter(loops -> !loops.isEmpty()).isPresent();
+        return found.filter(loops -> !loops.isEmpty()).isPresent();
     }
 
     private static Outline closed(List<Path> edges) {
@@ -190,7 +177,7 @@ final class OutlineTask {
 
     /** Returns the one loop of an offset that works. */
     List<RawCurve> only() {
-        List<List<RawCurve>> loops = kept(left);
+        List<List<RawCurve>> loops = kept();
         if (loops.size() != 1) {
             throw refused(loops.size());
         }
@@ -202,7 +189,7 @@ final class OutlineTask {
      * then its holes.
      */
     List<List<RawCurve>> all() {
-        List<List<RawCurve>> loops = new ArrayList<>(kept(left));
+        List<List<RawCurve>> loops = new ArrayList<>(kept());
         if (!inward && loops.isEmpty()) {
             throw refused(0);
         }
@@ -220,26 +207,14 @@ final class OutlineTask {
     }
 
     /** Returns the loops that are left: one if the offset works. */
-    private List<List<RawCurve>> kept(double[] distances) {
-        return found(distances).orElseThrow(this::unkept);
+    private List<List<RawCurve>> kept() {
+        return found.orElseThrow(this::unkept);
     }
 
     /**
      * Returns the loops that are left, or empty if there are some and they come too near whichever way they are sought.
      */
     private Optional<List<List<RawCurve>>> found(double[] distances) {
-        if (distances != left) {
-            return sought(distances);
-        }
-        Found known = found;
-        if (known == null) {
-            known = new Found(sought(left));
-            found = known;
-        }
-        return known.loops();
-    }
-
-    private Optional<List<List<RawCurve>>> sought(double[] distances) {
         List<List<RawCurve>> loops = loops(distances, corners, false);
         if (keepTheirDistance(loops, distances, corners)) {
             return Optional.of(loops);

@@ -80,12 +80,6 @@ final class StrayDistance {
     }
 
     private Distances.Apart stray(Path.Location at, Point point) {
-        NearestCurve there = NearestCurve.of(second, point);
-        return new Distances.Apart(
-                there.place().distance(),
-                at,
-                point,
-                new Path.Location(there.index(), there.place().t()),
-                there.place().point());
+        return NearestCurve.apart(at, point, second);
     }
 }

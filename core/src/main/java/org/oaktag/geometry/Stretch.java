@@ -1,5 +1,7 @@
 package org.oaktag.geometry;
 
+import java.util.function.BiConsumer;
+
 /**
  * A stretch of one curve of a path, with bounds that its control points give.
  *
@@ -28,9 +30,15 @@ record Stretch(int curve, CubicPiece piece) {
         return piece.to() - piece.from() < 0x1p-44;
     }
 
-    /** Tells whether of the two this is the one to be halved: the longer, if it is not spent. */
-    boolean isHalvedBefore(Stretch other) {
-        return !isSpent() && (other.isSpent() || piece.size() >= other.piece.size());
+    /** Halves one of a pair, the longer if it is not spent, and hands on the two pairs that come of it. */
+    static void halve(Stretch a, Stretch b, BiConsumer<Stretch, Stretch> pairs) {
+        if (!a.isSpent() && (b.isSpent() || a.piece.size() >= b.piece.size())) {
+            pairs.accept(a.firstHalf(), b);
+            pairs.accept(a.secondHalf(), b);
+        } else {
+            pairs.accept(a, b.firstHalf());
+            pairs.accept(a, b.secondHalf());
+        }
     }
 
     Path.Location middle() {

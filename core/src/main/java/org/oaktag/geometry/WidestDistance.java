@@ -39,13 +39,7 @@ final class WidestDistance {
     Distances.Apart found() {
         while (!open.isEmpty() && open.peek().most() > best.distance() + tolerance) {
             Pair pair = open.remove();
-            if (pair.a().isHalvedBefore(pair.b())) {
-                add(pair.a().firstHalf(), pair.b());
-                add(pair.a().secondHalf(), pair.b());
-            } else {
-                add(pair.a(), pair.b().firstHalf());
-                add(pair.a(), pair.b().secondHalf());
-            }
+            Stretch.halve(pair.a(), pair.b(), this::add);
         }
         return best;
     }

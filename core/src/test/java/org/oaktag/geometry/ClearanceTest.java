@@ -1,8 +1,8 @@
 package org.oaktag.geometry;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.oaktag.geometry.Polygons.polygon;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -12,15 +12,6 @@ import org.junit.jupiter.api.Test;
 class ClearanceTest {
     private static final double SLACK = 0.01;
     private static final double HAIR = 0.001;
-
-    private static List<Path> polygon(double... c) {
-        List<Path> edges = new ArrayList<>();
-        for (int i = 0; i < c.length; i += 2) {
-            int j = (i + 2) % c.length;
-            edges.add(Path.polyline(Point.of(c[i], c[i + 1]), Point.of(c[j], c[j + 1])));
-        }
-        return edges;
-    }
 
     private static Clearance clearance(List<Path> edges, boolean closed, double... distances) {
         OffsetCorners corners = OffsetCorners.all(CornerStyle.mitre(2), edges.size());

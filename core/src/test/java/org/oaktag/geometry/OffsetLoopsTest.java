@@ -3,8 +3,8 @@ package org.oaktag.geometry;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.oaktag.geometry.Polygons.polygon;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -12,15 +12,6 @@ import org.oaktag.PatternException;
 
 class OffsetLoopsTest {
     private static final double TOLERANCE = 0.01;
-
-    private static List<Path> polygon(double... c) {
-        List<Path> edges = new ArrayList<>();
-        for (int i = 0; i < c.length; i += 2) {
-            int j = (i + 2) % c.length;
-            edges.add(Path.polyline(Point.of(c[i], c[i + 1]), Point.of(c[j], c[j + 1])));
-        }
-        return edges;
-    }
 
     private static double[] all(List<Path> edges, double distance) {
         double[] distances = new double[edges.size()];

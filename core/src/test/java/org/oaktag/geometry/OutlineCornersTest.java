@@ -3,6 +3,7 @@ package org.oaktag.geometry;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.oaktag.geometry.Polygons.polygon;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -18,15 +19,6 @@ class OutlineCornersTest {
 
     /** A house: all five corners differ. Clockwise from the left end of the floor's opposite, the left eave. */
     private static final double[] HOUSE = {0, 40, 50, 0, 120, 40, 110, 120, 0, 130};
-
-    private static List<Path> polygon(double... c) {
-        List<Path> edges = new ArrayList<>();
-        for (int i = 0; i < c.length; i += 2) {
-            int j = (i + 2) % c.length;
-            edges.add(Path.polyline(Point.of(c[i], c[i + 1]), Point.of(c[j], c[j + 1])));
-        }
-        return edges;
-    }
 
     private static <T> List<T> backwards(List<T> list) {
         List<T> back = new ArrayList<>(list);

@@ -3,6 +3,7 @@ package org.oaktag.geometry;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.oaktag.geometry.Polygons.polygon;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -15,15 +16,6 @@ class OutlineOffsetTest {
 
     private static Point p(double x, double y) {
         return new Point(x, y);
-    }
-
-    private static List<Path> polygon(double... c) {
-        List<Path> edges = new ArrayList<>();
-        for (int i = 0; i < c.length; i += 2) {
-            int j = (i + 2) % c.length;
-            edges.add(Path.polyline(p(c[i], c[i + 1]), p(c[j], c[j + 1])));
-        }
-        return edges;
     }
 
     private static double[] all(int n, double distance) {

@@ -75,9 +75,8 @@ public final class Schema {
 
     /** Returns the description of fields with another description of one that is among them. */
     public static Datum.Fields told(Datum.Fields object, String field, Datum.Fields value) {
-        Datum.Fields properties = (Datum.Fields) part(object, PROPERTIES);
-        part(properties, field);
-        return object.with(PROPERTIES, properties.with(field, value));
+        part((Datum.Fields) part(object, PROPERTIES), field);
+        return optionally(object, field, value);
     }
 
     /** Returns the description of fields of which one says by its text what the others are. */

@@ -89,21 +89,13 @@ public class GrowthBenchmark {
     @Benchmark
     @OperationsPerInvocation(POINTS)
     public int contains() {
-        int inside = 0;
-        for (Point point : points) {
-            inside += outline.contains(point) ? 1 : 0;
-        }
-        return inside;
+        return Peers.count(points, outline::contains);
     }
 
     @Benchmark
     @OperationsPerInvocation(POINTS)
     public int containsJavaAwt() {
-        int inside = 0;
-        for (Point point : points) {
-            inside += awt.contains(point.x(), point.y()) ? 1 : 0;
-        }
-        return inside;
+        return Peers.count(points, point -> awt.contains(point.x(), point.y()));
     }
 
     @Benchmark

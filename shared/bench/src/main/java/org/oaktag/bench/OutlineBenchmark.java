@@ -50,31 +50,19 @@ public class OutlineBenchmark {
     @Benchmark
     @OperationsPerInvocation(POINTS)
     public int containsOaktag() {
-        int inside = 0;
-        for (Point point : points) {
-            inside += outline.contains(point) ? 1 : 0;
-        }
-        return inside;
+        return Peers.count(points, outline::contains);
     }
 
     @Benchmark
     @OperationsPerInvocation(POINTS)
     public int containsJavaAwt() {
-        int inside = 0;
-        for (Point point : points) {
-            inside += awt.contains(point.x(), point.y()) ? 1 : 0;
-        }
-        return inside;
+        return Peers.count(points, point -> awt.contains(point.x(), point.y()));
     }
 
     @Benchmark
     @OperationsPerInvocation(POINTS)
     public int containsJts() {
-        int inside = 0;
-        for (Point point : points) {
-            inside += jts.contains(Peers.jts(point)) ? 1 : 0;
-        }
-        return inside;
+        return Peers.count(points, point -> jts.contains(Peers.jts(point)));
     }
 
     @Benchmark

@@ -6,6 +6,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
 import java.awt.geom.Point2D;
 import java.util.List;
+import java.util.function.Predicate;
 import org.apache.batik.ext.awt.geom.PathLength;
 import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
@@ -30,6 +31,15 @@ final class Peers {
     private static final int EVALUATIONS = 5_000;
 
     private Peers() {}
+
+    /** Returns how many of the points lie where they are asked for. */
+    static int count(List<Point> points, Predicate<Point> inside) {
+        int count = 0;
+        for (Point point : points) {
+            count += inside.test(point) ? 1 : 0;
+        }
+        return count;
+    }
 
     static CubicCurve2D awt(Cubic cubic) {
         return new CubicCurve2D.Double(
