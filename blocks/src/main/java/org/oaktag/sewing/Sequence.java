@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.oaktag.PatternException;
-import org.oaktag.garment.Cut;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.End;
@@ -195,9 +194,8 @@ final class Sequence {
     private boolean isClosed(Piece piece, Name edge) {
         return List.of(piece.before(edge), piece.after(edge)).stream()
                 .map(Edge::name)
-                .allMatch(end ->
-                        (piece.cut() instanceof Cut.OnFold fold && fold.edge().equals(end))
-                                || garment.seams().stream().anyMatch(seam -> seam.has(EdgeRef.of(piece.name(), end))));
+                .allMatch(end -> piece.isOnFold(end)
+                        || garment.seams().stream().anyMatch(seam -> seam.has(EdgeRef.of(piece.name(), end))));
     }
 
     private void add(

@@ -67,7 +67,7 @@ public record CutOnFacing(EdgeRef edge, Length width) implements Step {
      */
     public Piece face(Piece before) {
         Name own = edge.edge();
-        if (before.cut() instanceof Cut.OnFold fold && fold.edge().equals(own)) {
+        if (before.isOnFold(own)) {
             throw PatternException.of(
                     name(),
                     "must not lie on the fold of the cloth",

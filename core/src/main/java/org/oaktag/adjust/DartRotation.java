@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.oaktag.PatternException;
+import org.oaktag.garment.Dart;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.End;
@@ -44,7 +45,7 @@ final class DartRotation {
         this.opened = opened;
         closes = share == 1;
         leftTurns = !divided.leftStays();
-        turn = Transform.rotation((leftTurns ? -1 : 1) * share * dart.closing(), dart.apex());
+        turn = Transform.rotation((leftTurns ? -1 : 1) * share * closing(dart), dart.apex());
         build();
     }
 
@@ -61,6 +62,11 @@ final class DartRotation {
         LaidLine line = new LaidLine(
                 Path.polyline(to.on(piece), dart.apex()), to, Place.corner(Dart.legB(dart.name()), End.START));
         return new DartRotation(Divided.of(piece, line), dart, share, opened);
+    }
+
+    /** The signed angle by which leg b is turned about the apex to lie on leg a. */
+    private static double closing(Dart dart) {
+        return dart.mouthB().minus(dart.apex()).angleTo(dart.mouthA().minus(dart.apex()));
     }
 
     private void build() {
@@ -156,7 +162,7 @@ final class DartRotation {
             notches.add(CarriedNotches.Carried.of(before, notch, moved(before.pointOf(notch), divided.isLeft(notch))));
         }
         List<InnerLine> lines = new ArrayList<>();
-        for (InnerLine line : FoldOfDart.without(before, dart.name())) {
+        for (InnerLine line : TrueDartFold.linesWithout(before, dart.name())) {
             for (Divided.LinePart part : divided.parts(line)) {
                 Path path = part.left() == leftTurns ? part.path().transformed(turn) : part.path();
                 lines.add(new InnerLine(line.name(), line.use(), path));
@@ -175,7 +181,7 @@ final class DartRotation {
                         notches,
                         edges,
                         edge -> names.stream()
-                                .filter(now -> Dart.sameEdge(now, edge))
+                                .filter(now -> Dart.whole(now).equals(Dart.whole(edge)))
                                 .toList()),
                 grainline(before.grainline()),
                 before.cut(),

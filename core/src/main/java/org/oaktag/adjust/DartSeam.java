@@ -1,5 +1,6 @@
 package org.oaktag.adjust;
 
+import org.oaktag.garment.Dart;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Seam;
 import org.oaktag.garment.SeamSide;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Amount;
+import org.oaktag.garment.Dart;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.Garment;
@@ -79,7 +80,7 @@ public record EaseDart(Name piece, Name dart, Closing closing) implements Step {
                 .toList();
         return before.withNotches(List.of())
                 .withEdges(edges)
-                .withLines(FoldOfDart.without(before, dart))
+                .withLines(TrueDartFold.linesWithout(before, dart))
                 .withNotches(CarriedNotches.on(
                         notches, edges, edge -> List.of(edge.equals(past.name()) ? host.name() : edge)));
     }

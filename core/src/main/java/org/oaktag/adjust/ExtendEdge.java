@@ -5,7 +5,6 @@ import java.util.Map;
 import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Amount;
-import org.oaktag.garment.Cut;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.Garment;
@@ -50,11 +49,11 @@ public record ExtendEdge(EdgeRef edge, Length by) implements Step {
      * @throws PatternException if the edge lies on the fold, or its parallel does not meet the edges beside it
      */
     public Piece extend(Piece before) {
-        if (before.cut() instanceof Cut.OnFold fold && fold.edge().equals(edge.edge())) {
+        if (before.isOnFold(edge.edge())) {
             throw PatternException.of(
                     name(),
                     "must not work on the fold of the cloth",
-                    "edge '" + fold.edge() + "'",
+                    "edge '" + edge.edge() + "'",
                     "spread the piece along the fold instead");
         }
         if (by.mm() == 0) {

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Amount;
+import org.oaktag.garment.Dart;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.Garment;

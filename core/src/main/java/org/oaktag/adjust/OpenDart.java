@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Amount;
-import org.oaktag.garment.Cut;
+import org.oaktag.garment.Dart;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeRef;
@@ -110,9 +110,9 @@ public record OpenDart(Name piece, Place place, Length width, Length depth, Name
     }
 
     private void requireRoom(Piece before, double at, double length) {
-        if (before.cut() instanceof Cut.OnFold fold && fold.edge().equals(place.edge())) {
+        if (before.isOnFold(place.edge())) {
             throw PatternException.of(
-                    name(), "must not lie on the fold of the cloth", "edge '" + fold.edge() + "'", "");
+                    name(), "must not lie on the fold of the cloth", "edge '" + place.edge() + "'", "");
         }
         if (before.hasEdge(Dart.legA(dart))) {
             throw PatternException.of(name(), "must have a name of its own", "'" + dart + "' twice", "");

@@ -62,7 +62,7 @@ public record SeparateFacing(EdgeRef edge, Length width, Name facing, Cloth clot
      */
     public Piece facing(Piece shell) {
         Name own = edge.edge();
-        if (shell.cut() instanceof Cut.OnFold fold && fold.edge().equals(own)) {
+        if (shell.isOnFold(own)) {
             throw PatternException.of(name(), "must not lie on the fold of the cloth", "edge '" + own + "'", "");
         }
         if (!(width.mm() > 0)) {

@@ -5,15 +5,15 @@ import java.util.List;
 import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Amount;
+import org.oaktag.garment.Dart;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.End;
+import org.oaktag.garment.FoldedDart;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.InnerLine;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Note;
 import org.oaktag.garment.Piece;
-import org.oaktag.geometry.Path;
-import org.oaktag.geometry.Point;
 import org.oaktag.measure.Length;
 
 /**
@@ -51,23 +51,22 @@ public record TrueDartFold(Name piece, Name dart, End towards) implements Step {
      * Trues the fold in a piece by itself: adds the inner lines {@code "<dart> fold"} and {@code "<dart> peak"}, or
      * draws them anew.
      *
-     * @throws PatternException if the piece has no such dart, or the edge beside the dart is too short to reach to its
-     *     fold
+     * @throws PatternException if the piece has no such dart, or no peak can meet the edge beside that leg
      */
     public Piece trued(Piece before) {
-        Dart found = Dart.in(before, dart);
-        Path peak = FoldOfDart.peak(before, found, towards);
-        List<InnerLine> lines = new ArrayList<>(FoldOfDart.without(before, dart));
-        lines.add(new InnerLine(
-                FoldOfDart.foldOf(dart), InnerLine.Use.FOLD, Path.polyline(found.apex(), tip(peak, found))));
-        lines.add(new InnerLine(FoldOfDart.peakOf(dart), InnerLine.Use.PLACEMENT, peak));
+        FoldedDart folded = FoldedDart.of(before, Dart.in(before, dart), towards);
+        List<InnerLine> lines = new ArrayList<>(linesWithout(before, dart));
+        lines.add(new InnerLine(FoldedDart.foldLine(dart), InnerLine.Use.FOLD, folded.fold()));
+        lines.add(new InnerLine(FoldedDart.peakLine(dart), InnerLine.Use.PLACEMENT, folded.peak()));
         return before.withLines(lines);
     }
 
-    /** The peak is the same on either side of the fold, so its tip lies half way along it. */
-    private static Point tip(Path peak, Dart found) {
-        Point half = peak.pointAt(peak.length() / 2);
-        return found.apex().plus(found.fold().times(half.minus(found.apex()).dot(found.fold())));
+    /** Returns the inner lines of a piece but for the fold and the peak of a dart. */
+    static List<InnerLine> linesWithout(Piece piece, Name dart) {
+        return piece.lines().stream()
+                .filter(line -> !line.name().equals(FoldedDart.foldLine(dart))
+                        && !line.name().equals(FoldedDart.peakLine(dart)))
+                .toList();
     }
 
     @Override
@@ -75,7 +74,7 @@ public record TrueDartFold(Name piece, Name dart, End towards) implements Step {
         Piece after = trued(garment.piece(piece));
         Dart found = Dart.in(after, dart);
         InnerLine fold = after.lines().stream()
-                .filter(line -> line.name().equals(FoldOfDart.foldOf(dart)))
+                .filter(line -> line.name().equals(FoldedDart.foldLine(dart)))
                 .findFirst()
                 .orElseThrow();
         Length beyond = Length.mm(

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.oaktag.PatternException;
 import org.oaktag.measure.Length;
 
@@ -26,13 +27,15 @@ import org.oaktag.measure.Length;
  * @param byName the allowance of every edge of that name, in alphabetical order
  * @param byEdge the allowance of one edge of one piece, which goes before that of its name
  * @param notches how notches are cut into it
+ * @param darts how the cloth of darts is cut
  */
 public record Allowances(
         String name,
         Length standard,
         SortedMap<Name, Allowance> byName,
         SortedMap<EdgeRef, Allowance> byEdge,
-        NotchCut notches) {
+        NotchCut notches,
+        DartCut darts) {
 
     // Common practice in the making of knits: necklines are narrow so that they lie flat, hems 20 to 30 mm.
     private static final Length KNIT_SEAM = Length.mm(10);
@@ -48,6 +51,7 @@ public record Allowances(
     public Allowances {
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(notches, "notches");
+        Objects.requireNonNull(darts, "darts");
         byName = Collections.unmodifiableSortedMap(new TreeMap<>(byName));
         byEdge = Collections.unmodifiableSortedMap(new TreeMap<>(byEdge));
         Allowance.check("seam allowance", standard);
@@ -59,7 +63,7 @@ public record Allowances(
      * @throws PatternException if it is not 0 to 100 mm
      */
     public static Allowances of(String name, Length standard) {
-        return new Allowances(name, standard, new TreeMap<>(), new TreeMap<>(), NotchCut.SLIT);
+        return new Allowances(name, standard, new TreeMap<>(), new TreeMap<>(), NotchCut.SLIT, DartCut.FOLDED);
     }
 
     /**
@@ -130,7 +134,7 @@ public record Allowances(
     public Allowances with(Name edge, Allowance allowance) {
         SortedMap<Name, Allowance> more = new TreeMap<>(byName);
         more.put(edge, Objects.requireNonNull(allowance, "allowance"));
-        return new Allowances(name, standard, more, byEdge, notches);
+        return new Allowances(name, standard, more, byEdge, notches, darts);
     }
 
     /**
@@ -151,7 +155,7 @@ public record Allowances(
     public Allowances with(EdgeRef edge, Allowance allowance) {
         SortedMap<EdgeRef, Allowance> more = new TreeMap<>(byEdge);
         more.put(edge, Objects.requireNonNull(allowance, "allowance"));
-        return new Allowances(name, standard, byName, more, notches);
+        return new Allowances(name, standard, byName, more, notches, darts);
     }
 
     /**
@@ -163,7 +167,7 @@ public record Allowances(
         Objects.requireNonNull(allowance, "allowance");
         SortedMap<EdgeRef, Allowance> more = new TreeMap<>(byEdge);
         edges(seam).forEach(edge -> more.put(edge, allowance));
-        return new Allowances(name, standard, byName, more, notches);
+        return new Allowances(name, standard, byName, more, notches, darts);
     }
 
     /**
@@ -180,7 +184,7 @@ public record Allowances(
         boolean backOnB = pressing != Pressing.TOWARDS_A;
         seam.a().runs().forEach(run -> more.put(run.edge(), pressed(width, backOnA)));
         seam.b().runs().forEach(run -> more.put(run.edge(), pressed(width, backOnB)));
-        return new Allowances(name, standard, byName, more, notches);
+        return new Allowances(name, standard, byName, more, notches, darts);
     }
 
     private static Allowance pressed(Length width, boolean back) {
@@ -189,7 +193,12 @@ public record Allowances(
 
     /** Returns the allowances with notches cut in another way; the usual way is a slit. */
     public Allowances notched(NotchCut other) {
-        return new Allowances(name, standard, byName, byEdge, other);
+        return new Allowances(name, standard, byName, byEdge, other, darts);
+    }
+
+    /** Returns the allowances with darts cut in another way; usually their cloth is folded. */
+    public Allowances darts(DartCut other) {
+        return new Allowances(name, standard, byName, byEdge, notches, other);
     }
 
     /** Returns how wide the allowance of an edge of a piece is: nothing on the fold. */
@@ -197,17 +206,23 @@ public record Allowances(
         return of(piece, edge).width();
     }
 
-    /** Returns the allowance of an edge of a piece: none on the fold. */
+    /**
+     * Returns the allowance of an edge of a piece: none on the fold. What goes on of an edge behind a dart has that of
+     * the edge, unless it has one of its own.
+     */
     public Allowance of(Piece piece, Name edge) {
-        if (piece.cut() instanceof Cut.OnFold fold && fold.edge().equals(edge)) {
+        if (piece.isOnFold(edge)) {
             return Allowance.mitred(Length.ZERO);
         }
-        Allowance own = byEdge.get(EdgeRef.of(piece.name(), edge));
-        if (own != null) {
-            return own;
-        }
-        Allowance named = byName.get(edge);
-        return named != null ? named : Allowance.mitred(standard);
+        Name whole = Dart.whole(edge);
+        return Stream.of(
+                        byEdge.get(EdgeRef.of(piece.name(), edge)),
+                        byName.get(edge),
+                        byEdge.get(EdgeRef.of(piece.name(), whole)),
+                        byName.get(whole))
+                .filter(Objects::nonNull)
+                .findFirst()
+                .orElse(Allowance.mitred(standard));
     }
 
     /**

@@ -12,6 +12,7 @@ import org.oaktag.measure.Percent;
  * Cloth fleece = Cloth.knit("brushed fleece, night blue", percent(45));
  * Cloth warm = fleece.weighing(Cloth.Weight.HEAVY);
  * Cloth amber = Cloth.knit("brushed fleece, amber", percent(45)).as(Cloth.CONTRAST);
+ * Cloth tweed = Cloth.woven("tweed, moss");
  * Cloth cuffs = Cloth.rib("2 x 2 rib, dark blue", percent(90));
  * }</pre>
  *
@@ -97,6 +98,11 @@ public record Cloth(Name use, String description, Percent stretch, Optional<Weig
     /** Returns a knit for the outside of a garment. */
     public static Cloth knit(String description, Percent stretch) {
         return new Cloth(SHELL, description, stretch);
+    }
+
+    /** Returns a woven cloth for the outside of a garment, which does not stretch. */
+    public static Cloth woven(String description) {
+        return new Cloth(SHELL, description, Percent.percent(0));
     }
 
     /** Returns a ribbed knit. */

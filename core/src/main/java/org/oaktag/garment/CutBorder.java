@@ -1,8 +1,11 @@
 package org.oaktag.garment;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.oaktag.PatternException;
@@ -68,25 +71,42 @@ record CutBorder(List<Stretch> stretches) {
     }
 
     static CutBorder of(Piece piece, Allowances allowances) {
+        Map<Name, FoldedDart> byLeg = new HashMap<>();
+        FoldedDart.all(piece, allowances)
+                .forEach(each -> byLeg.put(Dart.legA(each.dart().name()), each));
         List<Stretch> stretches = new ArrayList<>();
         for (Edge edge : piece.edges()) {
             Allowance allowance = allowances.of(piece, edge.name());
-            if (allowance.isMirrored()) {
+            FoldedDart folded = byLeg.get(edge.name());
+            if (folded != null) {
+                Edge host = folded.host(piece);
+                stretches.add(new Stretch(
+                        host.name(),
+                        folded.peak(),
+                        allowances.on(piece, host.name()).mm(),
+                        Kind.EDGE,
+                        CornerStyle.mitre(LIMIT)));
+            } else if (allowance.isMirrored()) {
                 if (!runsOn(piece, piece.before(edge.name()), edge, allowances)) {
                     stretches.addAll(turning(piece, run(piece, edge, allowances), allowances));
                 }
-            } else {
+            } else if (!isLegB(edge.name(), byLeg.values())) {
+                Name next = piece.after(edge.name()).name();
                 stretches.add(new Stretch(
                         edge.name(),
                         edge.path(),
                         allowance.width().mm(),
-                        isOnFold(piece, edge.name()) ? Kind.FOLD : Kind.EDGE,
-                        corner(
-                                allowance,
-                                allowances.of(piece, piece.after(edge.name()).name()))));
+                        piece.isOnFold(edge.name()) ? Kind.FOLD : Kind.EDGE,
+                        byLeg.containsKey(next)
+                                ? CornerStyle.mitre(LIMIT)
+                                : corner(allowance, allowances.of(piece, next))));
             }
         }
         return new CutBorder(List.copyOf(stretches));
+    }
+
+    private static boolean isLegB(Name edge, Collection<FoldedDart> folded) {
+        return folded.stream().anyMatch(each -> Dart.legB(each.dart().name()).equals(edge));
     }
 
     /** Returns the border with all widths taken in the same share; turnings stay as deep as they are. */
@@ -308,20 +328,16 @@ record CutBorder(List<Stretch> stretches) {
     }
 
     private static Turning.Side side(Piece piece, Name edge, Path awayFromHem) {
-        return new Turning.Side(awayFromHem, isOnFold(piece, edge));
+        return new Turning.Side(awayFromHem, piece.isOnFold(edge));
     }
 
     private static Stretch side(Piece piece, Name neighbour, Edge hem, Path path, Allowances allowances) {
-        boolean fold = isOnFold(piece, neighbour);
+        boolean fold = piece.isOnFold(neighbour);
         return new Stretch(
                 fold ? neighbour : hem.name(),
                 path,
                 allowances.on(piece, neighbour).mm(),
                 fold ? Kind.FOLD : Kind.TURNING,
                 CornerStyle.mitre(PRESSED_LIMIT));
-    }
-
-    private static boolean isOnFold(Piece piece, Name edge) {
-        return piece.cut() instanceof Cut.OnFold fold && fold.edge().equals(edge);
     }
 }

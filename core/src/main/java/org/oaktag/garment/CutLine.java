@@ -8,6 +8,7 @@ import org.oaktag.PatternException;
 import org.oaktag.geometry.OffsetPart;
 import org.oaktag.geometry.Outline;
 import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
 import org.oaktag.measure.Length;
 
 /**
@@ -23,9 +24,10 @@ import org.oaktag.measure.Length;
  *
  * @param outline all the way round; along the fold of the cloth it is the fold itself
  * @param runs where the scissors go: all the way round, or from fold to fold where an edge lies on the fold
- * @param snips the notches carried to it, and the centre points at the ends of a fold
+ * @param snips the notches carried to it, the legs of darts that are folded, and the centre points at the ends of a fold
+ * @param drillHoles where a hole is drilled in the cloth of a dart that is folded, short of its apex
  */
-public record CutLine(Outline outline, List<Path> runs, List<Snip> snips) {
+public record CutLine(Outline outline, List<Path> runs, List<Snip> snips, List<Point> drillHoles) {
 
     static final double TOLERANCE = 0.01;
 
@@ -34,6 +36,7 @@ public record CutLine(Outline outline, List<Path> runs, List<Snip> snips) {
         Objects.requireNonNull(outline, "outline");
         runs = List.copyOf(runs);
         snips = List.copyOf(snips);
+        drillHoles = List.copyOf(drillHoles);
     }
 
     /**
@@ -56,8 +59,13 @@ public record CutLine(Outline outline, List<Path> runs, List<Snip> snips) {
         border.uncut(parts).ifPresent(uncut -> {
             throw refused(piece, border, uncut, allowances.on(piece, uncut.edge()));
         });
-        CutLine bare = new CutLine(outline(parts), runs(border, parts), List.of());
-        return new CutLine(bare.outline, bare.runs, Snip.of(piece, allowances, bare));
+        CutLine bare = new CutLine(outline(parts), runs(border, parts), List.of(), List.of());
+        List<FoldedDart> darts = FoldedDart.all(piece, allowances);
+        return new CutLine(
+                bare.outline,
+                bare.runs,
+                Snip.of(piece, allowances, bare, darts),
+                darts.stream().map(FoldedDart::drillHole).toList());
     }
 
     /** Names the greatest tenth of a millimetre that works; the next is refused as well. */

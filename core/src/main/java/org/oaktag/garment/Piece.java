@@ -200,6 +200,11 @@ public final class Piece {
         return true;
     }
 
+    /** Tells whether an edge lies on the fold of the cloth. */
+    public boolean isOnFold(Name edge) {
+        return cut instanceof Cut.OnFold fold && fold.edge().equals(Objects.requireNonNull(edge, "edge"));
+    }
+
     /** Returns where the named edge runs. */
     public Path path(Name edge) {
         return edge(edge).path();

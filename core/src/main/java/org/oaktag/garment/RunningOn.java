@@ -62,7 +62,6 @@ final class RunningOn {
     }
 
     private boolean isFree(Edge edge) {
-        return !sewn.contains(EdgeRef.of(piece.name(), edge.name()))
-                && !(piece.cut() instanceof Cut.OnFold fold && fold.edge().equals(edge.name()));
+        return !sewn.contains(EdgeRef.of(piece.name(), edge.name())) && !piece.isOnFold(edge.name());
     }
 }

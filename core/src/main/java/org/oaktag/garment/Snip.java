@@ -56,9 +56,10 @@ public record Snip(Point seam, Point cut, Path path) {
     }
 
     /**
-     * Returns every cut of every notch of a piece, in their order, then those of the ends of a fold: the centre points.
+     * Returns every cut of every notch of a piece, in their order, then those of the legs of folded darts, then those
+     * of the ends of a fold: the centre points.
      */
-    static List<Snip> of(Piece piece, Allowances allowances, CutLine cutLine) {
+    static List<Snip> of(Piece piece, Allowances allowances, CutLine cutLine, List<FoldedDart> darts) {
         Path border = cutLine.outline().path();
         List<Snip> snips = new ArrayList<>();
         for (Notch notch : piece.notches()) {
@@ -68,12 +69,15 @@ public record Snip(Point seam, Point cut, Path path) {
             for (int i = 0; i < notch.count(); i++) {
                 double at = notch.fromStart(length) + (i - (notch.count() - 1) / 2.0) * PITCH;
                 double inside = Math.min(Math.max(at, 0), length);
-                Point foot = edge.pointAt(inside);
                 Vector outward = edge.directionAt(inside).leftNormal();
-                snips.add(
-                        width > 0
-                                ? carried(foot, outward, width, border, allowances.notches())
-                                : inside(foot, outward));
+                snips.add(of(edge.pointAt(inside), outward, width, border, allowances.notches()));
+            }
+        }
+        for (FoldedDart folded : darts) {
+            double width = allowances.on(piece, folded.host(piece).name()).mm();
+            for (Point mouth : List.of(folded.dart().mouthA(), folded.dart().mouthB())) {
+                Vector alongLeg = mouth.minus(folded.dart().apex()).unit();
+                snips.add(of(mouth, alongLeg, width, border, allowances.notches()));
             }
         }
         if (piece.cut() instanceof Cut.OnFold fold) {
@@ -84,6 +88,10 @@ public record Snip(Point seam, Point cut, Path path) {
             }
         }
         return List.copyOf(snips);
+    }
+
+    private static Snip of(Point foot, Vector outward, double width, Path border, NotchCut shape) {
+        return width > 0 ? carried(foot, outward, width, border, shape) : inside(foot, outward);
     }
 
     private static void centre(Point corner, Point cut, NotchCut shape, List<Snip> snips) {

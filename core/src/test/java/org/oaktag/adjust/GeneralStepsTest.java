@@ -14,12 +14,17 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.oaktag.PatternException;
+import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;
+import org.oaktag.garment.CutLine;
+import org.oaktag.garment.Dart;
+import org.oaktag.garment.DartCut;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.End;
+import org.oaktag.garment.FoldedDart;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
@@ -192,6 +197,30 @@ class GeneralStepsTest {
         double slant = Math.atan2(20, 80);
         assertThat(tip.x()).isCloseTo(100, within(1e-9));
         assertThat(tip.y()).isCloseTo(-20 * Math.tan(2 * slant), within(1e-6));
+    }
+
+    @Test
+    void an_ordinary_dart_takes_an_ordinary_allowance_folded_and_not_slit() {
+        Piece darted = Darts.openDart(NAME, DART, Place.share(UPPER, 0.5), mm(20), mm(110))
+                .open(SQUARE);
+        Allowances ten = Allowances.of("home", mm(10));
+        assertThat(CutLine.of(darted, ten).outline().contains(Point.of(100, -9.9)))
+                .isTrue();
+        assertThatThrownBy(() -> CutLine.of(darted, ten.darts(DartCut.SLIT)))
+                .isInstanceOf(PatternException.class)
+                .hasMessageContaining("dart-leg");
+    }
+
+    @Test
+    void the_cloth_of_a_dart_is_laid_down_or_towards_the_fold() {
+        Piece onFold = SquareOfCloth.cut(Cut.onFold(RIGHT));
+        Piece upright = Darts.openDart(NAME, DART, Place.share(UPPER, 0.5), mm(20), mm(110))
+                .open(onFold);
+        Piece level = Darts.openDart(NAME, DART, Place.share(LEFT, 0.5), mm(20), mm(110))
+                .open(onFold);
+        // Clockwise along the upper edge leg b is nearer to the right, and up the left edge leg a is the lower one.
+        assertThat(FoldedDart.in(upright, DART).towards()).isEqualTo(End.END);
+        assertThat(FoldedDart.in(level, DART).towards()).isEqualTo(End.START);
     }
 
     @Test

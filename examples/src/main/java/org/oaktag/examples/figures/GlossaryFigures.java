@@ -13,7 +13,6 @@ import static org.oaktag.measure.Percent.percent;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import org.oaktag.adjust.Dart;
 import org.oaktag.adjust.Place;
 import org.oaktag.blocks.ArmholeShape;
 import org.oaktag.blocks.FinishNames;
@@ -25,6 +24,7 @@ import org.oaktag.export.svg.SvgSheet;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.CutLine;
+import org.oaktag.garment.Dart;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Grainline;

@@ -13,7 +13,6 @@ import org.oaktag.export.drawing.Stroke;
 import org.oaktag.export.drawing.TextBlock;
 import org.oaktag.export.drawing.TextLine;
 import org.oaktag.export.svg.SvgSheet;
-import org.oaktag.garment.Cut;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Notch;
@@ -75,8 +74,7 @@ final class Sketch {
     Sketch piece(Piece piece) {
         figure.add(new Fill(CLOTH, piece.outline().path().transformed(onPaper)));
         for (Edge edge : piece.edges()) {
-            boolean onFold =
-                    piece.cut() instanceof Cut.OnFold fold && fold.edge().equals(edge.name());
+            boolean onFold = piece.isOnFold(edge.name());
             line(onFold ? LineType.FOLD : LineType.SEAM, edge.path());
         }
         piece.notches().forEach(notch -> notch(piece, notch));

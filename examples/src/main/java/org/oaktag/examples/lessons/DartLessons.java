@@ -6,7 +6,6 @@ import static org.oaktag.examples.lessons.Terms.number;
 import static org.oaktag.measure.Length.mm;
 import static org.oaktag.measure.Percent.percent;
 
-import org.oaktag.adjust.Dart;
 import org.oaktag.adjust.MoveDart;
 import org.oaktag.adjust.Place;
 import org.oaktag.blocks.TopNames;
@@ -15,6 +14,7 @@ import org.oaktag.export.lesson.Lesson;
 import org.oaktag.export.lesson.Slider;
 import org.oaktag.export.lesson.Term;
 import org.oaktag.export.lesson.Trial;
+import org.oaktag.garment.Dart;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;

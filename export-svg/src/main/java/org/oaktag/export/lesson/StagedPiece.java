@@ -8,7 +8,6 @@ import org.oaktag.export.drawing.Box;
 import org.oaktag.export.xml.Decimal;
 import org.oaktag.export.xml.PathData;
 import org.oaktag.export.xml.XmlWriter;
-import org.oaktag.garment.Cut;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeRef;
@@ -98,8 +97,7 @@ record StagedPiece(
             path(xml, inner.use() == InnerLine.Use.FOLD ? "fold" : "style", PathData.coarse(inner.path()));
         }
         for (Edge edge : piece.edges()) {
-            boolean onFold =
-                    piece.cut() instanceof Cut.OnFold fold && fold.edge().equals(edge.name());
+            boolean onFold = piece.isOnFold(edge.name());
             xml.begin("path")
                     .attribute("class", onFold ? "fold" : isKept(before, edge) ? "kept" : "after")
                     .attribute("data-edge", EdgeRef.of(name, edge.name()).id())

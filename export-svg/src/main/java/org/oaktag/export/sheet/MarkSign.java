@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import org.oaktag.garment.Dart;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Mark;
+import org.oaktag.garment.Piece;
 import org.oaktag.geometry.Cubic;
 import org.oaktag.geometry.Curve;
 import org.oaktag.geometry.Path;
@@ -57,10 +59,15 @@ final class MarkSign {
         };
     }
 
-    /** Returns the uses of marks that occur, in their order. */
+    /** Returns the uses of marks that occur, in their order; darts are drilled. */
     static SortedSet<Mark.Use> used(Garment garment) {
         SortedSet<Mark.Use> used = new TreeSet<>();
-        garment.pieces().forEach(piece -> piece.marks().forEach(mark -> used.add(mark.use())));
+        for (Piece piece : garment.pieces()) {
+            piece.marks().forEach(mark -> used.add(mark.use()));
+            if (!Dart.all(piece).isEmpty()) {
+                used.add(Mark.Use.DRILL);
+            }
+        }
         return used;
     }
 

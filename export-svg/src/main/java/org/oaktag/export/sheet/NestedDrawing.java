@@ -94,6 +94,7 @@ public record NestedDrawing(Figure shared, List<Figure> own, List<LeftOut> leftO
         for (Mark mark : piece.marks()) {
             marks.addAll(MarkSign.of(mark.use(), mark.point()));
         }
+        cutLine.drillHoles().forEach(hole -> marks.addAll(MarkSign.of(Mark.Use.DRILL, hole)));
         for (Path mark : marks) {
             figure.add(Stroke.of(LineType.NOTCH, mark));
             placer.avoid(mark);

@@ -15,7 +15,6 @@ import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.InnerLine;
 import org.oaktag.garment.Mark;
-import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
 import org.oaktag.garment.Snip;
 import org.oaktag.geometry.Path;
@@ -83,17 +82,19 @@ public final class PieceDrawing {
             // What is sewn stays a seam, even where its allowance is cut to be pressed back.
             boolean turnedUp = allowances.of(piece, edge.name()).isFoldedBack()
                     && garment.seams().stream().noneMatch(seam -> seam.has(ref));
-            LineType type = isOnFold(edge.name()) || turnedUp ? LineType.FOLD : LineType.SEAM;
+            LineType type = piece.isOnFold(edge.name()) || turnedUp ? LineType.FOLD : LineType.SEAM;
             figure.add(Stroke.edge(type, edge.path(), ref.id()));
         }
         for (Snip snip : cutLine.snips()) {
             figure.add(Stroke.of(LineType.NOTCH, snip.path()));
             placer.avoid(snip.path());
         }
-    }
-
-    private boolean isOnFold(Name edge) {
-        return piece.cut() instanceof Cut.OnFold fold && fold.edge().equals(edge);
+        for (Point hole : cutLine.drillHoles()) {
+            for (Path sign : MarkSign.of(Mark.Use.DRILL, hole)) {
+                figure.add(Stroke.of(LineType.NOTCH, sign));
+                placer.avoid(sign);
+            }
+        }
     }
 
     /** Draws the grainline. */

@@ -1,15 +1,10 @@
-package org.oaktag.adjust;
+package org.oaktag.garment;
 
 import java.util.List;
 import java.util.Objects;
 import org.oaktag.PatternException;
-import org.oaktag.garment.Edge;
-import org.oaktag.garment.Name;
-import org.oaktag.garment.Piece;
-import org.oaktag.garment.WalkedSeam;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
-import org.oaktag.geometry.Vector;
 import org.oaktag.measure.Angle;
 import org.oaktag.measure.Length;
 
@@ -108,19 +103,15 @@ public record Dart(Name name, Point mouthA, Point apex, Point mouthB) {
         return edge.with(PAST).with(dart.value());
     }
 
-    /** Tells whether two names are those of stretches of one edge, parted by darts. */
-    static boolean sameEdge(Name one, Name other) {
-        return whole(one).equals(whole(other));
-    }
-
-    private static String whole(Name edge) {
+    /** Returns the name of the edge of which a dart parted a stretch; that of any other edge is its own. */
+    public static Name whole(Name edge) {
         int past = edge.value().indexOf(" " + PAST + " ");
-        return past < 0 ? edge.value() : edge.value().substring(0, past);
+        return past < 0 ? edge : Name.of(edge.value().substring(0, past));
     }
 
     /** Returns the angle between the legs. */
     public Angle angle() {
-        return Angle.radians(Math.abs(closing()));
+        return Angle.radians(Math.abs(mouthB.minus(apex).angleTo(mouthA.minus(apex))));
     }
 
     /** Returns the length of a leg. */
@@ -131,15 +122,5 @@ public record Dart(Name name, Point mouthA, Point apex, Point mouthB) {
     /** Returns how wide its mouth is, straight across: what it takes out of the edge. */
     public Length width() {
         return Length.mm(mouthA.distanceTo(mouthB));
-    }
-
-    /** The signed angle by which leg b is turned about the apex to lie on leg a. */
-    double closing() {
-        return mouthB.minus(apex).angleTo(mouthA.minus(apex));
-    }
-
-    /** The direction of the line, from the apex, at which the cloth is folded when the legs are sewn. */
-    Vector fold() {
-        return mouthA.minus(apex).unit().plus(mouthB.minus(apex).unit()).unit();
     }
 }
