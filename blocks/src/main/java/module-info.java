@@ -8,6 +8,9 @@ module org.oaktag.blocks {
     exports org.oaktag.blocks;
     exports org.oaktag.body;
     exports org.oaktag.adjustments;
+    exports org.oaktag.catalogue;
     exports org.oaktag.lay;
+    exports org.oaktag.draft;
     exports org.oaktag.sewing;
+    exports org.oaktag.skirt;
 }

@@ -16,7 +16,7 @@ import org.oaktag.adjust.Step;
 import org.oaktag.blocks.SleeveEnd;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopPieces;
-import org.oaktag.blocks.Unknown;
+import org.oaktag.draft.RootFinder;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.Edge;
@@ -113,7 +113,7 @@ public record CutSleeve(double share, Length further) implements Step {
     /** The line hangs lower at its middle than at its ends; its lowest point is solved to lie at the level. */
     private static Piece cut(Piece sleeve, double level) {
         double underarm = sleeve.path(EdgeNames.UNDERARM_FRONT).start().y();
-        OptionalDouble ends = Unknown.solve(
+        OptionalDouble ends = RootFinder.solve(
                 tried -> line(sleeve, tried).on(sleeve).path().bounds().maxY() - level, underarm, level);
         LineAcross line = line(
                 sleeve,

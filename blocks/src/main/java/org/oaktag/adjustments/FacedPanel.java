@@ -5,7 +5,7 @@ import java.util.List;
 import org.oaktag.PatternException;
 import org.oaktag.blocks.HoodNames;
 import org.oaktag.blocks.TopNames;
-import org.oaktag.blocks.Unknown;
+import org.oaktag.draft.RootFinder;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.End;
@@ -121,7 +121,8 @@ record FacedPanel(Piece side, Path.Split crown, Path.Split neck) {
         for (int i = 0; i < path.curves().size(); i++) {
             Curve curve = path.curves().get(i);
             if ((curve.start().x() - x) * (curve.end().x() - x) < 0) {
-                double t = Unknown.solve(at -> curve.pointAt(at).x() - x, 0, 1).orElseThrow();
+                double t =
+                        RootFinder.solve(at -> curve.pointAt(at).x() - x, 0, 1).orElseThrow();
                 before.add(curve.sub(0, t));
                 List<Curve> after =
                         new ArrayList<>(path.curves().subList(i, path.curves().size()));

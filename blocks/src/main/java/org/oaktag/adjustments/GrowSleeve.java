@@ -13,8 +13,8 @@ import org.oaktag.adjust.Step;
 import org.oaktag.blocks.GrownSleeve;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopPieces;
-import org.oaktag.blocks.Unknown;
 import org.oaktag.body.BodyMeasure;
+import org.oaktag.draft.RootFinder;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
@@ -153,7 +153,7 @@ public record GrowSleeve(Length below, Angle bend, Optional<Length> gusset) impl
                 return square;
             }
             OptionalDouble slant =
-                    Unknown.solve(tried -> of(whole, more, tried).excess(front, back), -MOST_SLANT, MOST_SLANT);
+                    RootFinder.solve(tried -> of(whole, more, tried).excess(front, back), -MOST_SLANT, MOST_SLANT);
             return of(
                     whole,
                     more,

@@ -17,7 +17,7 @@ import org.oaktag.adjust.Spread;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopPieces;
-import org.oaktag.blocks.Unknown;
+import org.oaktag.draft.RootFinder;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
@@ -147,7 +147,7 @@ public record SlashSleeve(Length by, Hinge hinge, Place onCap, Optional<Place> o
     private Place below(Piece sleeve) {
         Path hem = sleeve.path(EdgeNames.HEM);
         double x = onCap.on(sleeve).x();
-        OptionalDouble along = Unknown.solve(tried -> hem.pointAt(tried).x() - x, 0, hem.length());
+        OptionalDouble along = RootFinder.solve(tried -> hem.pointAt(tried).x() - x, 0, hem.length());
         return Place.along(
                 EdgeNames.HEM,
                 End.START,

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import org.oaktag.PatternException;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.body.BodyMeasurements;
+import org.oaktag.draft.RootFinder;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.Edge;
@@ -206,7 +207,8 @@ record BodyDraft(
         double back = NeckShape.back(Point.of(0, rise), sideNeck, along).length();
         double least = LEAST_DEPTH_SHARE * sideNeck.x();
         double most = MOST_DEPTH_SHARE * sideNeck.x();
-        OptionalDouble depth = Unknown.solve(tried -> front(sideNeck, along, tried) + back - neckline / 2, least, most);
+        OptionalDouble depth =
+                RootFinder.solve(tried -> front(sideNeck, along, tried) + back - neckline / 2, least, most);
         return depth.orElseThrow(() -> PatternException.of(
                 "front neckline",
                 "a neckline on a neck base of this girth spans "

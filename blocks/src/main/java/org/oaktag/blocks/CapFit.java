@@ -4,6 +4,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.oaktag.PatternException;
+import org.oaktag.draft.RootFinder;
 import org.oaktag.geometry.Path;
 import org.oaktag.measure.Length;
 
@@ -108,7 +109,7 @@ public record CapFit(CapHalf front, CapHalf back, double frontLength, double bac
      * @return the cap, or empty where neither of these nor any between makes the sleeve so wide
      */
     public Optional<Solved> atWidth(double width, Solved lowest, Solved highest) {
-        OptionalDouble height = Unknown.solve(
+        OptionalDouble height = RootFinder.solve(
                 tried -> atHeight(tried).width() - width,
                 lowest.height(),
                 lowest.width() - width,
@@ -119,7 +120,7 @@ public record CapFit(CapHalf front, CapHalf back, double frontLength, double bac
 
     private static double mostHeight(CapHalf half, double length) {
         double least = half.copiedHeight() + 1;
-        return Unknown.solve(height -> half.length(half.leastWidth(), height) - length, least, least + length)
+        return RootFinder.solve(height -> half.length(half.leastWidth(), height) - length, least, least + length)
                 .orElse(least);
     }
 }

@@ -3,6 +3,7 @@ package org.oaktag.blocks;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.oaktag.PatternException;
+import org.oaktag.draft.RootFinder;
 import org.oaktag.geometry.Cubic;
 import org.oaktag.geometry.Curve;
 import org.oaktag.geometry.Path;
@@ -115,7 +116,7 @@ public final class CapHalf {
         if (height < copiedHeight() + LEAST_CROWN) {
             return OptionalDouble.empty();
         }
-        return Unknown.solve(width -> length(width, height) - length, leastWidth(), length + lowerLength);
+        return RootFinder.solve(width -> length(width, height) - length, leastWidth(), length + lowerLength);
     }
 
     /** Draws the half from the top at the origin to the underarm point. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import org.oaktag.draft.RootFinder;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Piece;
@@ -62,7 +63,7 @@ public record GrownStand(Path seam, double along, Angle tilt) {
         Point sideNeck = shoulder.start();
         Point top = sideNeck.plus(Vector.of(-Math.tan(LEAN) * height, -height));
         Path seam = Path.of(rounded(top, sideNeck, shoulder.pointAt(along)));
-        OptionalDouble tilt = Unknown.solve(
+        OptionalDouble tilt = RootFinder.solve(
                 tried -> {
                     GrownStand stand = new GrownStand(seam, along, Angle.radians(tried));
                     return stand.centreHeight(front)

@@ -3,6 +3,7 @@ package org.oaktag.blocks;
 import java.util.List;
 import java.util.Objects;
 import org.oaktag.PatternException;
+import org.oaktag.draft.RootFinder;
 import org.oaktag.geometry.Cubic;
 import org.oaktag.geometry.Line;
 import org.oaktag.geometry.Path;
@@ -79,7 +80,7 @@ public record HoodPanel(
         double rise = shape.rise().mm();
         HoodSize.Sized edge = HoodSize.neckEdge(shape, halfNeckline, backNeckline, lap);
         double length = edge.mm();
-        double run = Unknown.solve(x -> neck(x, rise).length(1e-9) - length, rise / 2, length)
+        double run = RootFinder.solve(x -> neck(x, rise).length(1e-9) - length, rise / 2, length)
                 .orElseThrow(() -> new IllegalStateException("no neck edge " + length + " mm long rises " + rise));
         Path neckAtZero = neck(run, rise);
         double shoulder = backNeckline.mm() - strip;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.oaktag.PatternException;
+import org.oaktag.draft.RootFinder;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
@@ -184,7 +185,7 @@ public final class RaglanHalf {
                     "fit the cap to the armhole first");
         }
         OptionalDouble level =
-                Unknown.solve(tried -> joined(tried).overArm().length(1e-9) - reach.mm(), -MOST_MOVE, MOST_MOVE);
+                RootFinder.solve(tried -> joined(tried).overArm().length(1e-9) - reach.mm(), -MOST_MOVE, MOST_MOVE);
         Joined joined = joined(level.orElseThrow(this::unjoined));
         Path.Split over = joined.overArm().splitAt(body.path(EdgeNames.SHOULDER).length());
         double x = lowerCap.end().x() / 2;
@@ -221,7 +222,7 @@ public final class RaglanHalf {
         Point shoulder = body.path(EdgeNames.SHOULDER).end();
         Transform mirrored = Transform.mirrorX(shoulder.x())
                 .then(Transform.translation(Point.of(0, level).minus(shoulder)));
-        OptionalDouble turn = Unknown.solve(
+        OptionalDouble turn = RootFinder.solve(
                 tried -> sleeveLine(turned(mirrored, level, tried)).length(1e-9) - line.length(1e-9),
                 -MOST_TURN,
                 MOST_BACK_TURN);
@@ -275,7 +276,7 @@ public final class RaglanHalf {
 
     /** Finds how far along the hem, from the underarm, the middle of the arm lies. */
     private static double middle(Path hem) {
-        return Unknown.solve(along -> hem.pointAt(along).x(), 0, hem.length())
+        return RootFinder.solve(along -> hem.pointAt(along).x(), 0, hem.length())
                 .orElseThrow(() -> PatternException.of(
                         "hem of the sleeve", "must lie below the top of the cap", "one that does not", ""));
     }

@@ -3,6 +3,7 @@ package org.oaktag.blocks;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import java.util.function.ToDoubleFunction;
+import org.oaktag.draft.RootFinder;
 import org.oaktag.measure.Length;
 
 /**
@@ -59,7 +60,7 @@ record SleeveDraft(BodyDraft body, CapFit fit, CapFit.Solved cap) {
             double most,
             double last) {
         OptionalDouble depth =
-                Unknown.solve(tried -> capped(bodies.apply(tried), share).cap.width() - width, least, most);
+                RootFinder.solve(tried -> capped(bodies.apply(tried), share).cap.width() - width, least, most);
         return capped(bodies.apply(depth.orElse(last)), share);
     }
 

@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.oaktag.PatternException;
+import org.oaktag.draft.RootFinder;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Grainline;
@@ -101,7 +102,7 @@ public record SleeveEnd(Piece part) {
 
     /** Returns how far along an edge that runs downwards a level is reached, in mm, or empty where it is not. */
     public static OptionalDouble placeAt(Path downwards, double level) {
-        return Unknown.solve(along -> downwards.pointAt(along).y() - level, 0, downwards.length());
+        return RootFinder.solve(along -> downwards.pointAt(along).y() - level, 0, downwards.length());
     }
 
     /** Returns the piece with another lower edge; both underarm edges are redrawn to meet it. */
@@ -152,7 +153,7 @@ public record SleeveEnd(Piece part) {
 
     /** The lower edge square to underarm edges that come down in a direction, its lowest points on a level. */
     private Piece squareTo(Vector down, Length length, double level, double middle) {
-        double half = Unknown.solve(
+        double half = RootFinder.solve(
                         tried -> 2 * squareHalf(down, tried, level, middle).length(1e-9) - length.mm(),
                         length.mm() / 4,
                         length.mm() / 2)

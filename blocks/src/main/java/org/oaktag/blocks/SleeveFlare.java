@@ -3,6 +3,7 @@ package org.oaktag.blocks;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.oaktag.PatternException;
+import org.oaktag.draft.RootFinder;
 import org.oaktag.garment.Name;
 import org.oaktag.geometry.Cubic;
 import org.oaktag.geometry.Line;
@@ -88,7 +89,7 @@ record SleeveFlare(Optional<Path> kept, Point from, Vector direction, double lev
         double width = from.x() - middle;
         double height = level - from.y();
         double most = (width + Math.sqrt(width * width + 4 * (1 - BEND) * height * height)) / 2;
-        OptionalDouble half = Unknown.solve(tried -> hem(tried) - hem.mm(), least, most);
+        OptionalDouble half = RootFinder.solve(tried -> hem(tried) - hem.mm(), least, most);
         return at(half.orElseThrow(() -> PatternException.of(
                 "hem of the " + piece,
                 "below an edge that is straight for " + Length.mm(height).text() + " it can be "

@@ -83,9 +83,8 @@ public record CutOnFacing(EdgeRef edge, Length width) implements Step {
         Transform mirror = Transform.mirror(line.start(), line.end());
         Path stripBefore = strip(before, before.before(own).path().reversed());
         Path stripAfter = strip(before, before.after(own).path());
-        Path out = Fragment.pinned(stripBefore.transformed(mirror), line.start(), mirror.apply(stripBefore.end()));
-        Path in =
-                Fragment.pinned(stripAfter.transformed(mirror).reversed(), mirror.apply(stripAfter.end()), line.end());
+        Path out = stripBefore.transformed(mirror).withEnds(line.start(), mirror.apply(stripBefore.end()));
+        Path in = stripAfter.transformed(mirror).reversed().withEnds(mirror.apply(stripAfter.end()), line.end());
         List<Edge> edges = new ArrayList<>();
         for (Edge each : before.edges()) {
             if (each.name().equals(own)) {

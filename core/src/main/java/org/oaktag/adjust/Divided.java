@@ -82,8 +82,8 @@ record Divided(Piece piece, LaidLine line, Path cut, List<Fragment> left, List<F
                     line.from().text() + " to " + line.to().text(),
                     "");
         }
-        Path cut = Fragment.pinned(
-                line.path(), left.get(0).path().start(), right.get(0).path().start());
+        Path cut = line.path()
+                .withEnds(left.get(0).path().start(), right.get(0).path().start());
         Divided divided = new Divided(piece, line, cut, List.copyOf(left), List.copyOf(right));
         divided.requireInside();
         return divided;

@@ -70,7 +70,7 @@ final class Joining {
                     : ring.get(ring.size() - 1).path().end();
             Path moved = edge.path().transformed(motion);
             Point end = i == secondChain.size() - 1 ? firstChain.get(0).path().start() : moved.end();
-            ring.add(Fragment.drawn(name, Fragment.pinned(moved, start, end)));
+            ring.add(Fragment.drawn(name, moved.withEnds(start, end)));
         }
     }
 

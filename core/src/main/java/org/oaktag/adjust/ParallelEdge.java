@@ -71,7 +71,7 @@ record ParallelEdge(Path path, Path before, Path after) {
         return between(line, first, last).map(between -> {
             Path kept = before.sub(0, first.orElseThrow().second());
             Path rest = after.sub(last.orElseThrow().second(), after.length());
-            return new ParallelEdge(Fragment.pinned(between, kept.end(), rest.start()), kept, rest);
+            return new ParallelEdge(between.withEnds(kept.end(), rest.start()), kept, rest);
         });
     }
 

@@ -75,7 +75,7 @@ public record SeparateFacing(EdgeRef edge, Length width, Name facing, Cloth clot
                 before.path().sub(inner.before().length(), before.path().length());
         Path cutAfter =
                 after.path().sub(0, after.path().length() - inner.after().length());
-        Path back = Fragment.pinned(inner.path().reversed(), cutAfter.end(), cutBefore.start());
+        Path back = inner.path().reversed().withEnds(cutAfter.end(), cutBefore.start());
         List<Edge> edges = List.of(
                 shell.edge(own),
                 after.withPath(cutAfter),

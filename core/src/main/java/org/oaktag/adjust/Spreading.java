@@ -114,7 +114,7 @@ final class Spreading {
             if (!curves.isEmpty()) {
                 Point end = curves.get(curves.size() - 1).end();
                 if (end.isCloseTo(path.start(), SHUT)) {
-                    path = Fragment.pinned(path, end, path.end());
+                    path = path.withEnds(end, path.end());
                 } else {
                     Ring.append(curves, Path.polyline(end, path.start()));
                 }

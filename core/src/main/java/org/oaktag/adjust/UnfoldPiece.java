@@ -73,7 +73,7 @@ public record UnfoldPiece(Name piece) implements Step {
             Path image = chain.get(i).path().transformed(mirror).reversed();
             Point start = ring.get(ring.size() - 1).path().end();
             Point end = i == 0 ? ring.get(0).path().start() : image.end();
-            ring.add(Fragment.drawn(mirrored(chain.get(i).name()), Fragment.pinned(image, start, end)));
+            ring.add(Fragment.drawn(mirrored(chain.get(i).name()), image.withEnds(start, end)));
         }
         List<Edge> edges = ring.stream()
                 .map(fragment -> new Edge(fragment.edge(), fragment.path()))

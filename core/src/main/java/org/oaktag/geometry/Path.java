@@ -360,6 +360,31 @@ public final class Path {
     }
 
     /**
+     * Returns this path with other ends, near its own: the first and the last handle move with them. For joining what
+     * rounding has parted.
+     */
+    public Path withEnds(Point first, Point last) {
+        if (start().equals(first) && end().equals(last)) {
+            return this;
+        }
+        List<Curve> moved = new ArrayList<>(curves);
+        int end = moved.size() - 1;
+        moved.set(0, withEnds(moved.get(0), first, moved.get(0).end()));
+        moved.set(end, withEnds(moved.get(end), moved.get(end).start(), last));
+        return of(moved);
+    }
+
+    private static Curve withEnds(Curve curve, Point first, Point last) {
+        return curve instanceof Cubic cubic
+                ? Cubic.of(
+                        first,
+                        cubic.control1().plus(first.minus(cubic.start())),
+                        cubic.control2().plus(last.minus(cubic.end())),
+                        last)
+                : new Line(first, last);
+    }
+
+    /**
      * Returns this path and then the next.
      *
      * @throws IllegalArgumentException if the next does not start where this one ends

@@ -2,6 +2,7 @@ package org.oaktag.export.sheet;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -18,7 +19,9 @@ import org.oaktag.export.drawing.Stroke;
 import org.oaktag.export.drawing.TextBlock;
 import org.oaktag.export.drawing.TextLine;
 import org.oaktag.export.layout.LabelPlacer;
+import org.oaktag.garment.Dart;
 import org.oaktag.garment.Edge;
+import org.oaktag.garment.FoldedDart;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.InnerLine;
 import org.oaktag.garment.Mark;
@@ -65,9 +68,18 @@ final class PieceLabels {
         return List.copyOf(leftOut);
     }
 
+    /** Writes the name and length of every edge; the legs of a dart need none, and its name stands along its fold. */
     void edges() {
+        Set<Name> legs = new HashSet<>();
+        for (Dart dart : Dart.all(piece)) {
+            legs.add(Dart.legA(dart.name()));
+            legs.add(Dart.legB(dart.name()));
+        }
         for (Edge edge : piece.edges()) {
-            String name = edge.name().value() + (AT_FRONT.contains(edge.name()) ? ", front" : "");
+            if (legs.contains(edge.name())) {
+                continue;
+            }
+            String name = Dart.whole(edge.name()).value() + (AT_FRONT.contains(edge.name()) ? ", front" : "");
             List<String> texts =
                     List.of(name + "  " + edge.length().text(), edge.length().text(), name);
             beside(edge.path(), texts, true);
@@ -75,8 +87,16 @@ final class PieceLabels {
     }
 
     void insides() {
+        List<Dart> darts = Dart.all(piece);
         for (InnerLine line : piece.lines()) {
-            beside(line.path(), List.of(line.name().value()), false);
+            if (darts.stream().noneMatch(dart -> line.name().equals(FoldedDart.peakLine(dart.name())))) {
+                String name = darts.stream()
+                        .filter(dart -> line.name().equals(FoldedDart.foldLine(dart.name())))
+                        .map(dart -> dart.name() + "  " + dart.width().text())
+                        .findFirst()
+                        .orElse(line.name().value());
+                beside(line.path(), List.of(name), false);
+            }
         }
         for (Mark mark : piece.marks()) {
             TextBlock block = TextBlock.of(mark.name().value(), Font.SMALL);

@@ -31,15 +31,21 @@ record HouseRules(String root) {
             List.of(".garment.."),
             List.of(".adjust.."),
             List.of(".body.."),
-            List.of(".block.."),
-            List.of(".blocks..", ".adjustments..", ".lay..", ".sewing.."),
+            List.of(".block..", ".draft.."),
+            List.of(".blocks..", ".adjustments..", ".skirt..", ".lay..", ".sewing.."),
+            List.of(".catalogue.."),
             List.of(".export..", ".recipe.."),
             List.of(".examples.."));
 
+    /** The rooms of each family of garments. */
+    private static final List<String> TOP = List.of(".blocks..", ".adjustments..");
+
+    private static final List<String> SKIRT = List.of(".skirt..");
+
     private static final int CORE = 5;
-    private static final int BELOW_EXPORT = 8;
-    private static final int LIBRARY = 9;
-    private static final int ALL = 10;
+    private static final int BELOW_EXPORT = 9;
+    private static final int LIBRARY = 10;
+    private static final int ALL = 11;
 
     private static final String COMMONS_MATH = "org.apache.commons.math3";
 
@@ -48,6 +54,8 @@ record HouseRules(String root) {
                 IntStream.range(0, ALL - 1).mapToObj(this::floorSeesNothingAboveIt),
                 Stream.of(
                         packagesFormNoCircle(),
+                        familySeesNoOther(TOP, SKIRT),
+                        familySeesNoOther(SKIRT, TOP),
                         coreStandsOnCommonsMathAlone(),
                         commonsMathStaysOutOfSight(),
                         noInputOrOutputBelowExport(),
@@ -66,6 +74,18 @@ record HouseRules(String root) {
                 .should()
                 .dependOnClassesThat(areOnFloors(floor + 1, ALL))
                 .as(FLOORS.get(floor) + " sees nothing above it");
+    }
+
+    private ArchRule familySeesNoOther(List<String> family, List<String> other) {
+        return noClasses()
+                .that(resideInAnyPackage(inHouse(family)))
+                .should()
+                .dependOnClassesThat(resideInAnyPackage(inHouse(other)))
+                .as("family " + family + " does not see " + other);
+    }
+
+    private String[] inHouse(List<String> rooms) {
+        return rooms.stream().map(room -> root + room).toArray(String[]::new);
     }
 
     private ArchRule packagesFormNoCircle() {

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.oaktag.adjust.AmountKind;
 import org.oaktag.adjust.StepKind;
 import org.oaktag.adjust.data.AmountField.Sort;
-import org.oaktag.adjustments.KnownSteps;
+import org.oaktag.catalogue.KnownSteps;
 import org.oaktag.recipe.json.BodyJson;
 import org.oaktag.recipe.json.RecipeJson;
 

@@ -21,7 +21,7 @@ import org.oaktag.adjust.StepCatalogue;
 import org.oaktag.adjust.StepKind;
 import org.oaktag.adjust.data.AmountField;
 import org.oaktag.adjust.data.Datum;
-import org.oaktag.adjustments.KnownSteps;
+import org.oaktag.adjustments.TopSteps;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.EdgeNames;
@@ -40,7 +40,7 @@ final class DrawnSteps {
 
     private static final Name DART = Name.of("dart");
 
-    private final StepCatalogue catalogue = KnownSteps.catalogue();
+    private final StepCatalogue catalogue = TopSteps.catalogue();
     private final Map<String, Function<Random, Step>> own = new LinkedHashMap<>();
 
     DrawnSteps() {

@@ -29,17 +29,17 @@ import org.oaktag.adjust.UnfoldPiece;
 import org.oaktag.garment.EdgeNames;
 
 /**
- * Every kind of step that comes with the library, a line for each, with what is usual for its amounts (common practice
+ * Every kind of step for a top, and every general one, a line for each, with what is usual for its amounts (common practice
  * of the trade, signs as in the step's own words: negative to narrow, raise or shorten).
  *
  * <pre>{@code
- * StepCatalogue all = KnownSteps.catalogue();
+ * StepCatalogue all = TopSteps.catalogue();
  * all.kinds().stream().map(StepKind::name).toList();   // "widen neckline", "lower armhole" ...
  * }</pre>
  */
-public final class KnownSteps {
+public final class TopSteps {
 
-    private KnownSteps() {}
+    private TopSteps() {}
 
     /** Returns the catalogue of these kinds; add kinds of your own with {@link StepCatalogue#with}. */
     public static StepCatalogue catalogue() {

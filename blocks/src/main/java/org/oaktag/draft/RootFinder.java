@@ -1,4 +1,4 @@
-package org.oaktag.blocks;
+package org.oaktag.draft;
 
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
@@ -9,13 +9,13 @@ import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
  * Finds the one unknown of a draft: the depth at which a neckline has its length, the width at which a cap does.
  *
  * <pre>{@code
- * double depth = Unknown.solve(x -> x * x - 2, 1, 2).orElseThrow();   // = 1.41421356
+ * double depth = RootFinder.solve(x -> x * x - 2, 1, 2).orElseThrow();   // = 1.41421356
  * }</pre>
  *
  * <p>The work is done by the bracketing solver of commons-math3 (an n-th order Brent method), which cannot leave the
  * range in which the unknown is sought.
  */
-public final class Unknown {
+public final class RootFinder {
 
     private static final double RELATIVE = 1e-15;
     private static final double WIDTH = 1e-12;
@@ -23,7 +23,7 @@ public final class Unknown {
     private static final int ORDER = 5;
     private static final int MOST_STEPS = 100;
 
-    private Unknown() {}
+    private RootFinder() {}
 
     /**
      * Returns the value at which a quantity vanishes, to within 1e-8 of the quantity (millimetres, as a rule).
@@ -38,7 +38,8 @@ public final class Unknown {
     }
 
     /** As the other, where the excess at both ends is known already. */
-    static OptionalDouble solve(DoubleUnaryOperator excess, double least, double atLeast, double most, double atMost) {
+    public static OptionalDouble solve(
+            DoubleUnaryOperator excess, double least, double atLeast, double most, double atMost) {
         if (Math.abs(atLeast) <= RESIDUAL) {
             return OptionalDouble.of(least);
         }

@@ -1,0 +1,8 @@
+/**
+ * What blocks of several families are drafted with: the finding of the one unknown of a draft, and the drawing of an
+ * edge whose darts are closed.
+ */
+@NullMarked
+package org.oaktag.draft;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,3 @@
+package org.oaktag.architecture.breaches.blocks;
+
+public record TopToLookAt(int size) {}

@@ -1,0 +1,5 @@
+package org.oaktag.architecture.breaches.skirt;
+
+import org.oaktag.architecture.breaches.blocks.TopToLookAt;
+
+public record SkirtLooksAside(TopToLookAt other) {}

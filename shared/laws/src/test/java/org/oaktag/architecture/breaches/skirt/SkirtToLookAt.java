@@ -1,0 +1,3 @@
+package org.oaktag.architecture.breaches.skirt;
+
+public record SkirtToLookAt(int size) {}
