@@ -1,7 +1,9 @@
 package org.oaktag.catalogue;
 
+import java.util.stream.Stream;
 import org.oaktag.adjust.StepCatalogue;
 import org.oaktag.adjustments.TopSteps;
+import org.oaktag.skirt.SkirtSteps;
 
 /**
  * Every kind of step that comes with the library, of whichever family.
@@ -13,10 +15,15 @@ import org.oaktag.adjustments.TopSteps;
  */
 public final class KnownSteps {
 
+    private static final StepCatalogue CATALOGUE =
+            new StepCatalogue(Stream.of(TopSteps.catalogue(), SkirtSteps.catalogue())
+                    .flatMap(family -> family.kinds().stream())
+                    .toList());
+
     private KnownSteps() {}
 
     /** Returns the catalogue of these kinds; add kinds of your own with {@link StepCatalogue#with}. */
     public static StepCatalogue catalogue() {
-        return TopSteps.catalogue();
+        return CATALOGUE;
     }
 }

@@ -47,7 +47,8 @@ final class CompiledExamples {
             "adjustments.Hoods",
             "adjustments.Necklines",
             "adjustments.Shoulders",
-            "adjustments.Sleeves");
+            "adjustments.Sleeves",
+            "skirt.SkirtShapes");
     private static final Pattern SAID =
             Pattern.compile("(?s)(\\s*)((?:[A-Z][\\w<>., \\[\\]]*|double|int|boolean) \\w+ = )?(.+?); *// = (.+?)\\s*");
 

@@ -33,7 +33,7 @@ class KnownStepsTest {
     void every_step_of_the_library_is_in_the_catalogue() {
         Set<String> steps = new ClassFileImporter()
                         .withImportOption(new ImportOption.DoNotIncludeTests())
-                        .importPackages("org.oaktag.adjust", "org.oaktag.adjustments")
+                        .importPackages("org.oaktag.adjust", "org.oaktag.adjustments", "org.oaktag.skirt")
                         .stream()
                         .filter(type -> type.isRecord() && type.isAssignableTo(Step.class))
                         .map(JavaClass::getFullName)

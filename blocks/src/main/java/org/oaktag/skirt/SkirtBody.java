@@ -1,0 +1,149 @@
+package org.oaktag.skirt;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.oaktag.PatternException;
+import org.oaktag.garment.Cut;
+import org.oaktag.garment.Dart;
+import org.oaktag.garment.Edge;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.End;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Notch;
+import org.oaktag.garment.Piece;
+import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
+import org.oaktag.measure.Length;
+
+/** The body of a skirt as its two halves, front and back, from whose sides and hems steps draw new ones. */
+final class SkirtBody {
+
+    static final List<Name> HALVES = List.of(SkirtNames.FRONT, SkirtNames.BACK);
+
+    private SkirtBody() {}
+
+    /**
+     * Returns front and back.
+     *
+     * @throws PatternException if the garment has no front or back with side, hem and centre in a row; the message says
+     *     which step has to come first
+     */
+    static List<Piece> halves(Garment garment) {
+        List<Piece> halves = new ArrayList<>();
+        for (Name name : HALVES) {
+            Piece piece = garment.findPiece(name)
+                    .filter(SkirtBody::isHalf)
+                    .orElseThrow(() -> PatternException.of(
+                            "skirt",
+                            "must have a " + name + " with a side, a hem and a centre, one after the other",
+                            garment.pieces().stream()
+                                    .map(each -> each.name().value())
+                                    .toList()
+                                    .toString(),
+                            "take this step before those that cut the skirt up or finish its edges"));
+            halves.add(piece);
+        }
+        return halves;
+    }
+
+    private static boolean isHalf(Piece piece) {
+        return piece.hasEdge(EdgeNames.SIDE)
+                && piece.hasEdge(EdgeNames.CENTRE)
+                && piece.after(EdgeNames.SIDE).name().equals(EdgeNames.HEM)
+                && piece.after(EdgeNames.HEM).name().equals(EdgeNames.CENTRE);
+    }
+
+    /** Refuses a skirt whose front or back is not cut on the fold of its centre. */
+    static void requireFolds(Garment garment) {
+        for (Piece half : halves(garment)) {
+            if (!(half.cut() instanceof Cut.OnFold fold) || !fold.edge().equals(EdgeNames.CENTRE)) {
+                throw PatternException.of(
+                        half.name() + " of the skirt",
+                        "must be cut on the fold of its centre",
+                        half.cut().instruction(),
+                        "take this step first");
+            }
+        }
+    }
+
+    /**
+     * Returns the side of a half.
+     *
+     * @throws PatternException if the hip is not notched on it
+     */
+    static SideLine side(Piece half) {
+        Path side = half.path(EdgeNames.SIDE);
+        double hip = half.notch(EdgeNames.SIDE, SkirtNames.HIP_NOTCH)
+                .map(notch -> notch.fromStart(side.length()))
+                .orElseThrow(() -> PatternException.of(
+                        "side of the " + half.name(),
+                        "must be notched at the hip, from which down it is drawn",
+                        "no notch '" + SkirtNames.HIP_NOTCH + "'",
+                        "take this step before those that draw another skirt"));
+        return new SideLine(side, hip);
+    }
+
+    static HalfHem hem(Piece half, Path side) {
+        Path centre = half.path(EdgeNames.CENTRE);
+        return new HalfHem(side.end(), side.endDirection(), centre.start(), centre.startDirection());
+    }
+
+    /**
+     * What was made of the sides.
+     *
+     * @param longer by how much both are longer so that the hem is fair; negative for shorter
+     */
+    record Hemmed(Garment garment, Length longer) {}
+
+    /**
+     * Draws new sides, in the order of the halves, and hems that run square from them to the centres. Where no fair hem does, both sides are made
+     * longer or shorter by as much as it takes.
+     */
+    static Hemmed withSides(Garment garment, List<SideLine> sides) {
+        double longer = 0;
+        for (int i = 0; i < HALVES.size(); i++) {
+            double lacking =
+                    hem(garment.piece(HALVES.get(i)), sides.get(i).path()).lacking();
+            longer = Math.abs(lacking) > Math.abs(longer) ? lacking : longer;
+        }
+        Garment hemmed = garment;
+        for (int i = 0; i < HALVES.size(); i++) {
+            Path side = sides.get(i).longer(longer).path();
+            hemmed = hemmed.withPiece(redrawn(garment.piece(HALVES.get(i)), side));
+        }
+        return new Hemmed(hemmed, Length.mm(longer));
+    }
+
+    private static Piece redrawn(Piece half, Path side) {
+        Path closed = side.withEnds(half.path(EdgeNames.SIDE).start(), side.end());
+        return half.redrawn(
+                Map.of(EdgeNames.SIDE, closed, EdgeNames.HEM, hem(half, closed).drawn()));
+    }
+
+    /** Returns a half whose centre ends so much lower; its hem is still where it was. */
+    static Piece withCentre(Piece half, double lower) {
+        Path centre = half.path(EdgeNames.CENTRE);
+        Point end = centre.start().plus(centre.startDirection().times(-lower));
+        Path hem = half.path(EdgeNames.HEM);
+        return half.redrawn(Map.of(
+                EdgeNames.CENTRE, Path.polyline(end, centre.end()), EdgeNames.HEM, Path.polyline(hem.start(), end)));
+    }
+
+    /** Returns the edges of a piece that make up its waist, its darts sewn. */
+    static List<Edge> waist(Piece piece) {
+        return piece.edges().stream()
+                .filter(edge -> Dart.whole(edge.name()).equals(SkirtNames.WAIST))
+                .toList();
+    }
+
+    /** Returns how long the waist of a piece is, its darts sewn, mm. */
+    static double sewnWaist(Piece piece) {
+        return waist(piece).stream().mapToDouble(edge -> edge.path().length()).sum();
+    }
+
+    static Notch hipNotch(double fromWaist) {
+        return Notch.single(SkirtNames.HIP_NOTCH, EdgeNames.SIDE, End.START, fromWaist);
+    }
+}

@@ -1,0 +1,57 @@
+package org.oaktag.skirt;
+
+import java.util.List;
+import org.oaktag.adjust.Step;
+import org.oaktag.garment.Note;
+import org.oaktag.measure.Length;
+
+/**
+ * The shape of a skirt: how long it is and how it widens.
+ *
+ * <pre>{@code
+ * Garment skirt = StraightSkirt.BLOCK.draft(mira, SkirtEase.standard(), Cloth.woven("tweed, moss"));
+ * Garment flared = skirt.adjust(skirtLength(mm(560))).adjust(aLine(1)).adjust(flareSides(mm(20)));
+ * }</pre>
+ */
+public final class SkirtShapes {
+
+    private SkirtShapes() {}
+
+    /** Makes the skirt so long at the centre front. */
+    public static Step skirtLength(Length length) {
+        return new SetSkirtLength(length);
+    }
+
+    /**
+     * Closes a share of every dart into the hem.
+     *
+     * @param share how much of each dart, above 0 and up to 1
+     */
+    public static Step aLine(double share) {
+        return new FlareFromDarts(share);
+    }
+
+    /** Flares the skirt from the hip down by so much on each of the four edges, its sides straight. */
+    public static Step flareSides(Length out) {
+        return new FlareSkirt(out, false);
+    }
+
+    /** Flares the skirt from the hip down by so much on each of the four edges, its sides curved down to the hem. */
+    public static Step curveSidesOut(Length out) {
+        return new FlareSkirt(out, true);
+    }
+
+    /** Takes the skirt in at the hem by so much on each of the four edges, from the hip down. */
+    public static Step pegSides(Length in) {
+        return new FlareSkirt(in.negated(), false);
+    }
+
+    static void tellLonger(List<Note> notes, Length longer) {
+        if (Math.abs(longer.mm()) > 0.05) {
+            notes.add(Note.done(
+                    "both side seams are " + Length.mm(Math.abs(longer.mm())).text()
+                            + (longer.mm() > 0 ? " longer" : " shorter")
+                            + " at the hem, so that it runs square into them in a fair line"));
+        }
+    }
+}
