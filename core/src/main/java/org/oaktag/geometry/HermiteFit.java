@@ -2,19 +2,26 @@ package org.oaktag.geometry;
 
 /**
  * Fits one cubic to a stretch of a smooth curve: ends and end directions are the curve's own, and the two handle
- * lengths are those that make the sum of the squared distances along the curve's normals least (Gauss-Newton, two
- * unknowns).
+ * lengths are those that make the sum of the squared distances along the curve's normals least (Levenberg-Marquardt,
+ * two unknowns).
  *
  * <p>The distances are taken on {@link #NORMALS} normals; on each, Newton's method finds the parameter at which the
- * cubic passes through it. A step that does not make the greatest distance smaller is shortened, then given up. The
- * error of such a fit falls with the sixth power of the stretch's length. An instance is a workspace for one fit after
- * another; it is not thread-safe.
+ * cubic passes through it. The first handles are those that give the cubic the stretch's curvatures at both ends, if
+ * there are any. One handle longer and the other shorter hardly moves an arc, so a step that does not make the greatest
+ * distance smaller is damped in that direction, then given up. The error of such a fit falls with the sixth power of
+ * the stretch's length. An instance is a workspace for one fit after another; it is not thread-safe.
  */
 final class HermiteFit {
     static final int NORMALS = 16;
 
-    private static final int GAUSS_NEWTON_STEPS = 6;
-    private static final int SHORTENINGS = 2;
+    private static final int STEPS = 6;
+
+    /** How much the direction in which the handles hardly matter is damped, try by try, in its own softness. */
+    private static final double[] DAMPINGS = {0, 4, 30};
+
+    /** A step that promises to take off less than this share of the sum of squares is not taken. */
+    private static final double LITTLE = 0.001;
+
     private static final int NEWTON_STEPS = 6;
 
     /** Once a step changes the parameter by less than this the next would change the distance by less than rounding. */
@@ -34,6 +41,12 @@ final class HermiteFit {
     /** Longest first guess of a handle, in greatest distances from the start; that of half a circle is two thirds. */
     private static final double LONGEST_GUESS = 0.7;
 
+    /** Handles that give the curvatures need be no nearer than this share of their length: they are a start. */
+    private static final double NEAR_ENOUGH = 1e-6;
+
+    /** Further from the guess than this share of it, they belong to another cubic than is looked for. */
+    private static final double ASTRAY = 0.7;
+
     private final SmoothTarget target;
     private final double[] x = new double[NORMALS];
     private final double[] y = new double[NORMALS];
@@ -46,6 +59,7 @@ final class HermiteFit {
     private final double[] start = new double[4];
     private final double[] end = new double[4];
     private final double[] frame = new double[4];
+    private final CurvedHandles curved = new CurvedHandles();
     private double startHandle;
     private double endHandle;
 
@@ -58,9 +72,14 @@ final class HermiteFit {
      * is mere rounding gets the chord, and the greatest distance of its points from its start.
      */
     double fit(double t0, double t1) {
+        return fit(t0, t1, Double.MAX_VALUE);
+    }
+
+    /** Does the same, but goes into a fit no further once it is plain that its error will be above the limit. */
+    double fit(double t0, double t1, double limit) {
         double spread = load(t0, t1);
-        double error = turnsTooFar() ? Double.POSITIVE_INFINITY : fitHandles(t0, t1, spread);
-        if (Double.isFinite(error)) {
+        double error = turnsTooFar() ? Double.POSITIVE_INFINITY : fitHandles(t0, t1, spread, limit);
+        if (error <= limit) {
             error = Math.max(error, between(t0, t1, spread));
         }
         if (error > spread) {
@@ -71,19 +90,54 @@ final class HermiteFit {
         return error;
     }
 
-    private double fitHandles(double t0, double t1, double spread) {
+    private double fitHandles(double t0, double t1, double spread, double limit) {
         double a = Math.min(target.speedAt(t0) * (t1 - t0) / 3, LONGEST_GUESS * spread);
         double b = Math.min(target.speedAt(t1) * (t1 - t0) / 3, LONGEST_GUESS * spread);
-        double error = settle(a, b);
-        adopt(a, b);
-        for (int step = 0; step < GAUSS_NEWTON_STEPS && Double.isFinite(error); step++) {
-            double improved = improve(error);
+        double error = Double.POSITIVE_INFINITY;
+        if (isCurvedAlike(a, b)) {
+            error = settle(curved.first(), curved.last());
+            adopt(curved.first(), curved.last());
+        }
+        if (!Double.isFinite(error)) {
+            error = settle(a, b);
+            adopt(a, b);
+        }
+        for (int step = 0; step < STEPS && Double.isFinite(error); step++) {
+            double improved = improve(error, step == 0 ? Double.MAX_VALUE : limit);
             if (improved > 0.97 * error) {
                 return improved;
             }
             error = improved;
         }
         return error;
+    }
+
+    /** Looks for handles near the guess with which the cubic has the target's curvatures at both ends. */
+    private boolean isCurvedAlike(double a, double b) {
+        double x1 = end[0] - start[0];
+        double y1 = end[1] - start[1];
+        return curved.find(
+                        1.5 * bend(0) - 0.5 * bend(1),
+                        1.5 * bend(NORMALS) - 0.5 * bend(NORMALS - 1),
+                        start[2] * y1 - start[3] * x1,
+                        x1 * end[3] - y1 * end[2],
+                        start[2] * end[3] - start[3] * end[2],
+                        a,
+                        b,
+                        NEAR_ENOUGH * (a + b))
+                && Math.abs(curved.first() - a) < ASTRAY * a
+                && Math.abs(curved.last() - b) < ASTRAY * b;
+    }
+
+    /** Returns the curvature half way from a normal to the next: the turn over the chord. */
+    private double bend(int gap) {
+        boolean first = gap == 0;
+        boolean last = gap == NORMALS;
+        double fromX = first ? start[0] : x[gap - 1];
+        double fromY = first ? start[1] : y[gap - 1];
+        double turn = (first ? start[2] : tx[gap - 1]) * (last ? end[3] : ty[gap])
+                - (first ? start[3] : ty[gap - 1]) * (last ? end[2] : tx[gap]);
+        return turn / norm((last ? end[0] : x[gap]) - fromX, (last ? end[1] : y[gap]) - fromY);
     }
 
     /**
@@ -185,13 +239,17 @@ final class HermiteFit {
         return !steady;
     }
 
-    /** One Gauss-Newton step, shortened if need be; returns the new error, or the old one if none is better. */
-    private double improve(double error) {
+    /**
+     * Takes one step, damped if need be, and returns the new error; or the old one if none is better, if there is
+     * little to gain, or if what would be left is above the limit.
+     */
+    private double improve(double error, double limit) {
         double aa = 0;
         double ab = 0;
         double bb = 0;
         double ra = 0;
         double rb = 0;
+        double squares = 0;
         for (int i = 0; i < NORMALS; i++) {
             double v = u[i];
             double w = 1 - v;
@@ -202,23 +260,25 @@ final class HermiteFit {
             bb += b * b;
             ra += a * off[i];
             rb += b * off[i];
+            squares += off[i] * off[i];
         }
         double determinant = aa * bb - ab * ab;
-        double da = -(bb * ra - ab * rb) / determinant;
-        double db = -(aa * rb - ab * ra) / determinant;
-        if (!Double.isFinite(da) || !Double.isFinite(db)) {
+        double gain = (ra * (bb * ra - ab * rb) + rb * (aa * rb - ab * ra)) / determinant;
+        if (!Double.isFinite(gain) || gain < LITTLE * squares || squares - gain > NORMALS * limit * limit) {
             return error;
         }
-        double share = 1;
-        for (int i = 0; i <= SHORTENINGS; i++) {
-            double a = Math.max(startHandle + share * da, 0);
-            double b = Math.max(endHandle + share * db, 0);
+        double soft = determinant / (aa + bb);
+        for (double damping : DAMPINGS) {
+            double p = aa + damping * soft;
+            double q = bb + damping * soft;
+            double damped = p * q - ab * ab;
+            double a = Math.max(startHandle - (q * ra - ab * rb) / damped, 0);
+            double b = Math.max(endHandle - (p * rb - ab * ra) / damped, 0);
             double tried = settle(a, b);
             if (tried < error) {
                 adopt(a, b);
                 return tried;
             }
-            share *= 0.25;
         }
         return error;
     }

@@ -16,6 +16,9 @@ import java.util.List;
  * distances is carried round in an arc.
  */
 final class RawOffset {
+    /** What parallels may take of the tolerance; the rest is left to the trim, to tell what comes too near. */
+    private static final double SHARE = 0.35;
+
     /** Ends nearer than this share of the tolerance are made to meet. */
     private static final double SNAP = 0.1;
 
@@ -68,7 +71,7 @@ final class RawOffset {
         List<Curve> curves = edge.curves();
         for (int k = 0; k < curves.size(); k++) {
             List<RawCurve> next = new ArrayList<>();
-            for (Curve parallel : OffsetCurve.curves(curves.get(k), distances[i], 0.5 * tolerance)) {
+            for (Curve parallel : OffsetCurve.curves(curves.get(k), distances[i], SHARE * tolerance)) {
                 next.add(new RawCurve(parallel, i, k, false, false));
             }
             if (k > 0) {

@@ -141,4 +141,32 @@ class HermiteFitTest {
         HermiteFit fit = new HermiteFit(there);
         assertThat(fit.fit(0, 1)).isBetween(0.45, 0.5);
     }
+
+    /**
+     * Where the curvature goes up steadily a handle grows as the other shrinks, by so little that a full step leads
+     * astray; the error falls with the sixth power all the same, from stretch to stretch.
+     */
+    @Test
+    void error_falls_steadily_where_the_handles_hardly_matter() {
+        Cubic s = CubicTest.cubic(0, 0, 100, 0, 0, 100, 100, 100);
+        HermiteFit fit = new HermiteFit(new ParallelTarget(s, 10, false));
+        double last = fit.fit(0.15, 0.19);
+        for (double to = 0.195; to < 0.2225; to += 0.005) {
+            double error = fit.fit(0.15, to);
+            assertThat(error).as("to %s", to).isBetween(last, 4 * last);
+            last = error;
+        }
+    }
+
+    /** Given a limit, a fit within it is the same fit, and one beyond it is told to be. */
+    @Test
+    void limit_only_spares_work_on_fits_beyond_it() {
+        HermiteFit fit = new HermiteFit(CLOTHOID);
+        double error = fit.fit(0, 1);
+        Cubic cubic = fitted(fit);
+        assertThat(fit.fit(0, 1, 1.01 * error)).isEqualTo(error);
+        assertThat(fitted(fit)).isEqualTo(cubic);
+        assertThat(fit.fit(0, 1, 0.99 * error)).isGreaterThan(0.99 * error);
+        assertThat(fit.fit(0, 1, 1e-3 * error)).isGreaterThan(1e-3 * error);
+    }
 }

@@ -62,4 +62,33 @@ class OffsetReferenceTest {
         assertThat(OffsetCurve.of(GENERAL, 10, 1e-4).curves()).hasSizeLessThanOrEqualTo(4);
         assertThat(OffsetCurve.of(GENERAL, 10, 1e-6).curves()).hasSizeLessThanOrEqualTo(8);
     }
+
+    /**
+     * An S 100 mm wide and high. The best fit known to us, of another library, takes 3, 6, 8 and 18 cubics; as the S is
+     * symmetrical, its two parallels are the same curve run from either end.
+     */
+    @Test
+    void parallel_of_an_s_takes_about_as_few_cubics_as_the_best_fit_known() {
+        Cubic s = CubicTest.cubic(0, 0, 100, 0, 0, 100, 100, 100);
+        double[] tolerances = {1e-2, 1e-3, 1e-4, 1e-6};
+        int[] most = {4, 6, 8, 18};
+        for (double d : new double[] {-10, 10}) {
+            for (int i = 0; i < most.length; i++) {
+                Path parallel = OffsetCurve.of(s, d, tolerances[i]);
+                assertThat(parallel.curves()).hasSizeLessThanOrEqualTo(most[i]);
+                for (int k = 0; k <= 2000; k++) {
+                    double t = k / 2000.0;
+                    Point exact =
+                            s.pointAt(t).plus(s.directionAt(t).leftNormal().times(d));
+                    assertThat(parallel.nearest(exact).distance()).isLessThanOrEqualTo(tolerances[i]);
+                }
+                for (Curve curve : parallel.curves()) {
+                    for (int k = 0; k <= 100; k++) {
+                        double distance = s.nearest(curve.pointAt(k / 100.0)).distance();
+                        assertThat(distance).isCloseTo(Math.abs(d), within(tolerances[i]));
+                    }
+                }
+            }
+        }
+    }
 }

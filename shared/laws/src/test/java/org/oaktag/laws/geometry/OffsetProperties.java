@@ -19,6 +19,7 @@ import org.oaktag.geometry.OffsetCurve;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Transform;
+import org.oaktag.geometry.Vector;
 import org.oaktag.testkit.curves.CubicShape;
 import org.oaktag.testkit.curves.Curves;
 
@@ -81,6 +82,28 @@ class OffsetProperties {
             Point exact =
                     cubic.pointAt(t).plus(cubic.directionAt(t).leftNormal().times(d));
             assertThat(parallel.nearest(exact).distance()).isLessThanOrEqualTo(slack);
+        }
+    }
+
+    /** A thousand places of each, to a tolerance of anything between a tenth and a ten-millionth of a millimetre. */
+    @Property(tries = 100)
+    void parallel_without_a_cusp_keeps_its_tolerance_everywhere_and_has_no_corner(
+            @ForAll("general") Cubic cubic,
+            @ForAll @DoubleRange(min = -30, max = 30) double d,
+            @ForAll @IntRange(min = 1, max = 7) int digits) {
+        Assume.that(isSmooth(cubic, d));
+        double tolerance = Math.pow(10, -digits);
+        Path parallel = OffsetCurve.of(cubic, d, tolerance);
+        for (int i = 0; i <= 1000; i++) {
+            double t = i / 1000.0;
+            Point exact =
+                    cubic.pointAt(t).plus(cubic.directionAt(t).leftNormal().times(d));
+            assertThat(parallel.nearest(exact).distance()).isLessThanOrEqualTo(tolerance);
+        }
+        for (int i = 1; i < parallel.curves().size(); i++) {
+            Vector arriving = parallel.curves().get(i - 1).directionAt(1);
+            assertThat(arriving.angleTo(parallel.curves().get(i).directionAt(0)))
+                    .isCloseTo(0, within(1e-6));
         }
     }
 
