@@ -6,9 +6,13 @@ import org.oaktag.PatternException;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Ease;
+import org.oaktag.garment.Allowance;
+import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Cloth;
+import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
+import org.oaktag.measure.Length;
 
 /**
  * A basic block: how a garment of one family is drafted from the measures of a body. Immutable, and equal to another
@@ -42,6 +46,23 @@ public interface Block {
      * @throws PatternException if the ease cannot be worn in that cloth, or the measures allow no block
      */
     Garment draft(BodyMeasurements body, Ease ease, Cloth cloth);
+
+    /** Returns how much larger than the body a garment of it is that is neither close nor loose; none, unless it says. */
+    default Ease standardEase() {
+        return Ease.none();
+    }
+
+    /**
+     * Returns the allowances that are usual on a garment made of it: 10 mm on seams and 25 mm on what is turned back,
+     * its ends folded back, unless it says otherwise (common practice).
+     */
+    default Allowances allowances(Garment garment) {
+        Allowances allowances = Allowances.of("usual", Length.mm(10));
+        for (EdgeRef edge : garment.turnedBack()) {
+            allowances = allowances.with(edge, Allowance.foldedBack(Length.mm(25)));
+        }
+        return allowances;
+    }
 
     /**
      * Returns which of the measures that must be taken are not among these, in the order of {@link BodyMeasure}: a form

@@ -93,7 +93,8 @@ public final class KnitTop {
                         List.of(front, back, sleeve),
                         TopSeams.of(SleeveDraft.capEase()),
                         TopMeasures.all(draft.waist().y()))
-                .withChecks(TopChecks.ofBlock());
+                .withChecks(TopChecks.ofBlock())
+                .withFlat(new FlatTop());
         List<Amount> amounts = List.of(
                 Amount.of("ease", ease.category().label()),
                 Amount.of("at the bust", ease.bust()),

@@ -5,6 +5,7 @@ import org.oaktag.block.Block;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Ease;
+import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
@@ -29,5 +30,15 @@ record KnitTopBlock() implements Block {
     @Override
     public Garment draft(BodyMeasurements body, Ease ease, Cloth cloth) {
         return KnitTop.draft(body, ease, cloth);
+    }
+
+    @Override
+    public Ease standardEase() {
+        return TopEase.standard();
+    }
+
+    @Override
+    public Allowances allowances(Garment garment) {
+        return Allowances.industryKnit(garment);
     }
 }

@@ -7,6 +7,7 @@ import org.oaktag.PatternException;
 import org.oaktag.garment.Dart;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.Name;
+import org.oaktag.geometry.Curve;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Transform;
@@ -104,6 +105,24 @@ public record DartedEdge(List<Edge> edges, double turned) {
         Path last = from == 0 ? sewn : sewn.sub(from, sewn.length()).transformed(opened);
         edges.add(new Edge(stretch, from(edges, last)));
         return new DartedEdge(edges, turned);
+    }
+
+    /**
+     * Returns where an edge ends when its darts are opened, without drawing it.
+     *
+     * @param sewn where it runs when its darts are sewn
+     * @param darts the darts, from its start, each on the edge
+     */
+    public static Point endOf(Path sewn, List<Wedge> darts) {
+        Transform opened = Transform.IDENTITY;
+        for (Wedge dart : darts) {
+            Path.Location at = sewn.locate(dart.along());
+            Curve curve = sewn.curves().get(at.curve());
+            Point apex = opened.apply(curve.pointAt(at.t())
+                    .plus(curve.directionAt(at.t()).rightNormal().times(dart.leg())));
+            opened = opened.then(Transform.rotation(dart.angle(), apex));
+        }
+        return opened.apply(sewn.end());
     }
 
     /** Returns where the edge ends. */

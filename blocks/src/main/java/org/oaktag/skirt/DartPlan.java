@@ -34,7 +34,7 @@ record DartPlan(double perQuarter, List<Double> front, List<Double> back) {
     /** A dart as wide as this, mm, is as deep as its place allows. */
     private static final double FULL_WIDTH = 20;
 
-    private static final double LEAST_DEPTH_SHARE = 0.75;
+    private static final double LEAST_DEPTH_SHARE = 0.6;
 
     /** Of the depth of the dart nearest the centre, that of each further one is less by this share. */
     private static final double SHALLOWER = 0.1;
@@ -72,6 +72,11 @@ record DartPlan(double perQuarter, List<Double> front, List<Double> back) {
 
     private static double sum(List<Double> widths) {
         return widths.stream().mapToDouble(Double::doubleValue).sum();
+    }
+
+    /** Returns the angle that the darts of a half take out, radians. */
+    double angle(Name half, double hipDepth) {
+        return wedges(half, 1, hipDepth).stream().mapToDouble(Wedge::angle).sum();
     }
 
     /**

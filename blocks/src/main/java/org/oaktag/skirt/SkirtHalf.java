@@ -2,9 +2,7 @@ package org.oaktag.skirt;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import org.oaktag.draft.DartedEdge;
-import org.oaktag.draft.DartedEdge.Wedge;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.Dart;
@@ -43,7 +41,9 @@ record SkirtHalf(DartedEdge waist, Path side, double length, double hipDepth) {
     /** The handle at the hip is longer, so that the hip curve eases out into the straight side. */
     private static final double EASED_OUT = 1.25;
 
-    private static final double NEAR = 1e-12;
+    /** Nearer than this, mm, the waist ends at the side. */
+    private static final double NEAR = 1e-9;
+
     private static final int MOST_STEPS = 60;
 
     /**
@@ -59,8 +59,17 @@ record SkirtHalf(DartedEdge waist, Path side, double length, double hipDepth) {
             Name half, DartPlan plan, double hip, double quarter, double in, double hipDepth, double length) {
         Point sideWaist = Point.of(hip - in, -raise(quarter, in, hipDepth));
         Path side = side(sideWaist, Point.of(hip, hipDepth), length);
-        double square = side.startDirection().angleTo(DOWN);
-        return new SkirtHalf(waist(half, plan, sideWaist, square, hipDepth), side, length, hipDepth);
+        Path sewn = sewn(half, plan, side, hipDepth);
+        DartedEdge waist = DartedEdge.open(SkirtNames.WAIST, sewn, plan.wedges(half, sewn.length(), hipDepth));
+        return new SkirtHalf(waist.endingAt(sideWaist), side, length, hipDepth);
+    }
+
+    /** Returns how long the waist of a half is when its darts are sewn, mm, without drawing it. */
+    static double sewnWaist(
+            Name half, DartPlan plan, double hip, double quarter, double in, double hipDepth, double length) {
+        Point sideWaist = Point.of(hip - in, -raise(quarter, in, hipDepth));
+        return sewn(half, plan, side(sideWaist, Point.of(hip, hipDepth), length), hipDepth)
+                .length();
     }
 
     /** A side that leans outwards is that of a cone upside down, whose upper edge lies lower at its sides. */
@@ -76,25 +85,44 @@ record SkirtHalf(DartedEdge waist, Path side, double length, double hipDepth) {
     }
 
     /**
-     * Draws the waist sewn, level at the centre, so that opened at its darts it ends at the side: each trial is moved by
-     * what the last one missed, turned back by the angle of the darts.
+     * Draws the waist sewn, level at the centre and square to the side, so that opened at its darts it ends at the side.
+     * Opening turns its end and scarcely bends it, so a secant step on the plane of complex numbers, which turns too,
+     * comes near in a few trials.
      */
-    private static DartedEdge waist(Name half, DartPlan plan, Point side, double arriving, double hipDepth) {
-        Point end = side;
-        DartedEdge opened = null;
-        for (int i = 0; i < MOST_STEPS; i++) {
-            Path level = sewn(end, arriving);
-            List<Wedge> wedges = plan.wedges(half, level.length(), hipDepth);
-            double darts = wedges.stream().mapToDouble(Wedge::angle).sum();
-            Path sewn = sewn(end, arriving + darts);
-            opened = DartedEdge.open(SkirtNames.WAIST, sewn, plan.wedges(half, sewn.length(), hipDepth));
-            Vector missed = side.minus(opened.end());
-            if (missed.length() < NEAR * side.x()) {
-                break;
-            }
-            end = end.plus(missed.rotated(-darts));
+    private static Path sewn(Name half, DartPlan plan, Path side, double hipDepth) {
+        Point target = side.start();
+        double darts = plan.angle(half, hipDepth);
+        double arriving = side.startDirection().angleTo(DOWN) + darts;
+        Point end = target;
+        Path sewn = sewn(end, arriving);
+        if (darts == 0) {
+            return sewn;
         }
-        return Objects.requireNonNull(opened).endingAt(side);
+        Vector missed = missed(half, plan, sewn, target, hipDepth);
+        Vector step = missed.rotated(-darts);
+        for (int i = 0; i < MOST_STEPS && missed.length() > NEAR; i++) {
+            end = end.plus(step);
+            sewn = sewn(end, arriving);
+            Vector now = missed(half, plan, sewn, target, hipDepth);
+            Vector gained = missed.minus(now);
+            step = over(times(now, step), gained);
+            missed = now;
+        }
+        return sewn;
+    }
+
+    private static Vector missed(Name half, DartPlan plan, Path sewn, Point target, double hipDepth) {
+        return target.minus(DartedEdge.endOf(sewn, plan.wedges(half, sewn.length(), hipDepth)));
+    }
+
+    /** The product as of complex numbers. */
+    private static Vector times(Vector a, Vector b) {
+        return Vector.of(a.x() * b.x() - a.y() * b.y(), a.x() * b.y() + a.y() * b.x());
+    }
+
+    /** The quotient as of complex numbers. */
+    private static Vector over(Vector a, Vector b) {
+        return times(a, Vector.of(b.x(), -b.y())).times(1 / b.dot(b));
     }
 
     private static Path sewn(Point end, double arriving) {
@@ -109,14 +137,6 @@ record SkirtHalf(DartedEdge waist, Path side, double length, double hipDepth) {
     /** The handle of an arc over a chord that turns by an angle; two thirds of half the chord where it turns by none. */
     private static double arcHandle(double chord, double turn) {
         return chord * 2 / 3 / (1 + Math.cos(turn / 2));
-    }
-
-    /** Returns how long the waist is when its darts are sewn, mm. */
-    double sewnWaist() {
-        return waist.edges().stream()
-                .filter(edge -> Dart.whole(edge.name()).equals(SkirtNames.WAIST))
-                .mapToDouble(edge -> edge.path().length())
-                .sum();
     }
 
     /** Returns the piece, cut on the fold of its centre. */

@@ -3,7 +3,10 @@ package org.oaktag.skirt;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.Stream;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Comparison;
 import org.oaktag.adjust.Reshaped;
@@ -12,10 +15,13 @@ import org.oaktag.body.BodyMeasure;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Ease;
 import org.oaktag.draft.RootFinder;
+import org.oaktag.garment.Allowance;
+import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Dart;
 import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Note;
@@ -63,7 +69,7 @@ public record StraightSkirt(SkirtLength length) implements Block {
     private static final double LEAST_BELOW_HIP = 100;
 
     /** How far the shift of the side is looked for to either side of what the plan has, mm. */
-    private static final double REACH = 60;
+    private static final double[] REACHES = {4, 60};
 
     /** Refuses null. */
     public StraightSkirt {
@@ -128,30 +134,67 @@ public record StraightSkirt(SkirtLength length) implements Block {
         return block.recording(Comparison.beginning("draft the " + name(), amounts, made));
     }
 
-    private static SkirtHalf half(Name half, DartPlan plan, double hip, double in, double hipDepth, double length) {
-        double share = hip / 4 + (half.equals(SkirtNames.BACK) ? BACK_WIDER : -BACK_WIDER) / 2;
-        return SkirtHalf.of(half, plan, share, hip / 4, in, hipDepth, length);
+    @Override
+    public Ease standardEase() {
+        return SkirtEase.standard();
     }
 
-    /** Finds how far the sides are taken in so that the sewn waist is as long as asked. */
+    /**
+     * Returns, for a cloth that stretches, what makers of knits leave; else 15 mm on seams, 10 mm at the waist and on
+     * what is sewn to it, and 40 mm on the hem, turned up (common practice).
+     */
+    @Override
+    public Allowances allowances(Garment garment) {
+        boolean stretches = garment.pieces().stream()
+                .filter(piece -> piece.cloth().use().equals(Cloth.SHELL))
+                .anyMatch(piece -> piece.cloth().stretch().percent() >= STRETCHES);
+        if (stretches) {
+            return Allowances.industryKnit(garment);
+        }
+        Allowances woven = Allowances.of("woven skirt", Length.mm(15)).with(SkirtNames.WAIST, Length.mm(10));
+        for (Seam seam : garment.seams()) {
+            boolean atWaist = Stream.of(seam.a(), seam.b())
+                    .flatMap(side -> side.runs().stream())
+                    .anyMatch(run -> Dart.whole(run.edge().edge()).equals(SkirtNames.WAIST));
+            if (atWaist) {
+                woven = woven.with(seam, Allowance.mitred(Length.mm(10)));
+            }
+        }
+        for (EdgeRef hem : garment.turnedBack()) {
+            woven = woven.with(hem, Allowance.foldedBack(Length.mm(40)));
+        }
+        return woven;
+    }
+
+    private static SkirtHalf half(Name half, DartPlan plan, double hip, double in, double hipDepth, double length) {
+        return SkirtHalf.of(half, plan, share(half, hip), hip / 4, in, hipDepth, length);
+    }
+
+    private static double share(Name half, double hip) {
+        return hip / 4 + (half.equals(SkirtNames.BACK) ? BACK_WIDER : -BACK_WIDER) / 2;
+    }
+
+    /** Finds how far the sides are taken in so that the sewn waist is as long as asked, near the plan first. */
     private static double solve(
             BodyMeasurements body, DartPlan plan, double hip, double waist, double hipDepth, double length) {
-        return RootFinder.solve(
-                        in -> 2
-                                        * half(SkirtNames.FRONT, plan, hip, in, hipDepth, length)
-                                                .sewnWaist()
-                                + 2
-                                        * half(SkirtNames.BACK, plan, hip, in, hipDepth, length)
-                                                .sewnWaist()
-                                - waist,
-                        plan.side() - REACH,
-                        plan.side() + REACH)
-                .orElseThrow(() -> PatternException.of(
-                        "waist of '" + body.name() + "'",
-                        "must differ from the hip by no more than side seams and darts take in",
-                        Length.mm(waist).text() + " beside a hip of "
-                                + Length.mm(hip).text() + ", both with their ease",
-                        "check both girths, or give more ease at the waist"));
+        DoubleUnaryOperator excess = in -> 2 * sewn(SkirtNames.FRONT, plan, hip, in, hipDepth, length)
+                + 2 * sewn(SkirtNames.BACK, plan, hip, in, hipDepth, length)
+                - waist;
+        for (double reach : REACHES) {
+            OptionalDouble found = RootFinder.solve(excess, plan.side() - reach, plan.side() + reach);
+            if (found.isPresent()) {
+                return found.getAsDouble();
+            }
+        }
+        throw PatternException.of(
+                "waist of '" + body.name() + "'",
+                "must differ from the hip by no more than side seams and darts take in",
+                Length.mm(waist).text() + " beside a hip of " + Length.mm(hip).text() + ", both with their ease",
+                "check both girths, or give more ease at the waist");
+    }
+
+    private static double sewn(Name half, DartPlan plan, double hip, double in, double hipDepth, double length) {
+        return SkirtHalf.sewnWaist(half, plan, share(half, hip), hip / 4, in, hipDepth, length);
     }
 
     private static Garment assemble(
@@ -161,7 +204,7 @@ public record StraightSkirt(SkirtLength length) implements Block {
         for (Piece piece : pieces) {
             for (Dart dart : Dart.all(piece)) {
                 seams.add(Seam.flat(
-                        piece.name().with(dart.name().value()),
+                        dart.name(),
                         SeamSide.along(piece.name(), Dart.legA(dart.name())),
                         SeamSide.against(piece.name(), Dart.legB(dart.name())),
                         "open the dart anew"));
@@ -174,7 +217,8 @@ public record StraightSkirt(SkirtLength length) implements Block {
                         "redraw both sides alike")
                 .smooth());
         return Garment.of("straight skirt", body.wearer(), pieces, seams, SkirtMeasures.all(pieces, hipDepth))
-                .withChecks(SkirtChecks.ofBlock());
+                .withChecks(SkirtChecks.ofBlock())
+                .withFlat(new FlatSkirt());
     }
 
     private static List<Note> notes(

@@ -11,7 +11,7 @@ import org.oaktag.measure.Length;
  *
  * <pre>{@code
  * Stride stride = Stride.of(mm(1629), mm(1021));
- * stride.girthAt(mm(450)).text();   // = 1021.6 mm
+ * stride.girthAt(mm(450)).text();   // = 1020.8 mm
  * }</pre>
  *
  * <p>A full step is 0.41 of the height (from memory; walking at ease takes rather less). Both legs turn about the hip

@@ -32,6 +32,7 @@ public final class Garment {
     private final List<Seam> seams;
     private final List<FinishedMeasure> measures;
     private final List<FitCheck> checks;
+    private final FlatLay flat;
     private final List<Change> history;
 
     /** Walked on first use. Two threads may both walk; they come to the same result, and either may be kept. */
@@ -73,6 +74,7 @@ public final class Garment {
         this.seams = List.copyOf(seams);
         this.measures = List.copyOf(measures);
         this.checks = List.copyOf(checks);
+        this.flat = FlatLay.IN_A_ROW;
         this.history = List.copyOf(history);
         checkUnique("piece", this.pieces, Piece::name);
         checkUnique("seam", this.seams, Seam::name);
@@ -93,6 +95,7 @@ public final class Garment {
         this.seams = List.copyOf(seams);
         this.measures = List.copyOf(measures);
         this.checks = List.copyOf(checks);
+        this.flat = same.flat;
         this.history = same.history;
         if (this.pieces != same.pieces) {
             checkUnique("piece", this.pieces, Piece::name);
@@ -111,9 +114,10 @@ public final class Garment {
         }
     }
 
-    /** The same pieces, seams, measures and checks, which need no second check, told of in other words. */
-    private Garment(Garment same, String title, List<Change> history) {
+    /** The same pieces, seams, measures and checks, which need no second check, told of or laid flat in another way. */
+    private Garment(Garment same, String title, FlatLay flat, List<Change> history) {
         this.title = title;
+        this.flat = flat;
         this.wearer = same.wearer;
         this.pieces = same.pieces;
         this.seams = same.seams;
@@ -383,7 +387,7 @@ public final class Garment {
 
     /** Returns the garment under another title. */
     public Garment titled(String other) {
-        return new Garment(this, Objects.requireNonNull(other, "other"), history);
+        return new Garment(this, Objects.requireNonNull(other, "other"), flat, history);
     }
 
     /** Returns the garment with other pieces. */
@@ -413,6 +417,21 @@ public final class Garment {
         return new Garment(this, pieces, seams, measures, other);
     }
 
+    /** Returns the garment that lies on a table in another way. */
+    public Garment withFlat(FlatLay other) {
+        return new Garment(this, title, Objects.requireNonNull(other, "other"), history);
+    }
+
+    /**
+     * Returns what is seen of the garment when it lies on a table with one side up, what lies below first; its pieces in
+     * a row, unless its block said more.
+     *
+     * @throws PatternException if it lacks what is to be seen
+     */
+    public List<FlatShape> laidFlat(Aspect seen) {
+        return flat.shapes(this, Objects.requireNonNull(seen, "seen"));
+    }
+
     /** Returns the garment with other pieces, seams and finished measures all at once, as when a piece is parted. */
     public Garment with(List<Piece> otherPieces, List<Seam> otherSeams, List<FinishedMeasure> otherMeasures) {
         return new Garment(this, otherPieces, otherSeams, otherMeasures, checks);
@@ -423,7 +442,7 @@ public final class Garment {
         List<Change> all = new ArrayList<>(history.size() + 1);
         all.addAll(history);
         all.add(change);
-        return new Garment(this, title, all);
+        return new Garment(this, title, flat, all);
     }
 
     @Override
@@ -436,12 +455,13 @@ public final class Garment {
                         && seams.equals(garment.seams)
                         && measures.equals(garment.measures)
                         && checks.equals(garment.checks)
+                        && flat.equals(garment.flat)
                         && history.equals(garment.history));
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(title, wearer, pieces, seams, measures, checks, history);
+        return Objects.hash(title, wearer, pieces, seams, measures, checks, flat, history);
     }
 
     @Override

@@ -34,7 +34,7 @@ public record Passage(String ring, Length girth, String part, Length mustPass, P
     private static final double WORN_STRETCHED = 75;
 
     /** In hundredths of stretch, so that a girth made just as large as advised passes. */
-    private static final double ROUNDING = 1e-9;
+    private static final double ROUNDING = 1e-6;
 
     /** Refuses null. */
     public Passage {

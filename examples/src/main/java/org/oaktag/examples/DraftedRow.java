@@ -7,11 +7,11 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.oaktag.PatternException;
 import org.oaktag.block.Style;
-import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.garment.Fit;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
+import org.oaktag.garment.SeamRule;
 import org.oaktag.garment.WalkedSeam;
 
 /**
@@ -45,7 +45,7 @@ record DraftedRow(String outcome, String rule, List<Name> unfit, List<String> ce
                 "seams",
                 "seams_true",
                 "greatest_seam_error_mm",
-                "cap_ease_mm",
+                "eased_in_mm",
                 "fits",
                 "cautions",
                 "derived",
@@ -107,7 +107,7 @@ record DraftedRow(String outcome, String rule, List<Name> unfit, List<String> ce
                         .mapToDouble(seam -> Math.abs(seam.error().mm()))
                         .max()
                         .orElse(0)));
-        cells.add(capEase(seams).map(DraftedRow::number).orElse(""));
+        cells.add(easedIn(seams).map(DraftedRow::number).orElse(""));
         List<Name> unfit =
                 garment.fit().stream().filter(Fit::isCaution).map(Fit::check).toList();
         cells.add(unfit.isEmpty() ? "yes" : "no");
@@ -117,16 +117,16 @@ record DraftedRow(String outcome, String rule, List<Name> unfit, List<String> ce
         return new DraftedRow("made", "", unfit, cells);
     }
 
-    /** Returns by how much both halves of the cap are longer than the armhole, where the garment has such seams. */
-    private static Optional<Double> capEase(List<WalkedSeam> seams) {
-        List<WalkedSeam> cap = seams.stream()
-                .filter(seam -> List.of(TopNames.FRONT_ARMHOLE_SEAM, TopNames.BACK_ARMHOLE_SEAM)
-                        .contains(seam.seam().name()))
+    /** Returns how much is eased in along all seams, such as that of a cap into its armhole; none without such a seam. */
+    private static Optional<Double> easedIn(List<WalkedSeam> seams) {
+        List<WalkedSeam> eased = seams.stream()
+                .filter(seam -> seam.seam().rule() instanceof SeamRule.Eased)
                 .toList();
-        return cap.isEmpty()
+        return eased.isEmpty()
                 ? Optional.empty()
-                : Optional.of(
-                        cap.stream().mapToDouble(seam -> seam.difference().mm()).sum());
+                : Optional.of(eased.stream()
+                        .mapToDouble(seam -> seam.difference().mm())
+                        .sum());
     }
 
     private static DraftedRow without(

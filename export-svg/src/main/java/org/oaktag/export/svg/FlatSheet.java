@@ -14,8 +14,10 @@ import org.oaktag.export.drawing.Stroke;
 import org.oaktag.export.drawing.Table;
 import org.oaktag.export.drawing.TextBlock;
 import org.oaktag.export.sheet.Cloths;
+import org.oaktag.garment.Aspect;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.FinishedMeasure;
+import org.oaktag.garment.FlatShape;
 import org.oaktag.garment.Garment;
 import org.oaktag.geometry.Bounds;
 import org.oaktag.geometry.Transform;
@@ -55,12 +57,12 @@ final class FlatSheet {
 
     static String drawAlone(Garment garment, boolean front) {
         Cloths cloths = Cloths.of(garment);
-        List<FlatShape> placed = FlatView.of(garment, front).stream()
+        List<FlatShape> placed = garment.laidFlat(front ? Aspect.FRONT : Aspect.BACK).stream()
                 .map(shape -> shape.transformed(Transform.scale(1 / ALONE)))
                 .toList();
         Figure figure = new Figure();
-        placed.forEach(shape -> shape.drawSilhouette(figure));
-        placed.forEach(shape -> shape.draw(figure, cloths));
+        placed.forEach(shape -> DrawnShape.silhouette(shape, figure));
+        placed.forEach(shape -> DrawnShape.draw(shape, figure, cloths));
         Bounds box = figure.bounds();
         String side = front ? "front" : "back";
         return SvgDocument.beginBare(
@@ -74,8 +76,8 @@ final class FlatSheet {
     }
 
     private static void views(Page page, Garment garment, Cloths cloths, double room) {
-        List<FlatShape> front = FlatView.of(garment, true);
-        List<FlatShape> back = FlatView.of(garment, false);
+        List<FlatShape> front = garment.laidFlat(Aspect.FRONT);
+        List<FlatShape> back = garment.laidFlat(Aspect.BACK);
         double width = Math.max(bounds(front).width(), bounds(back).width());
         double height = Math.max(bounds(front).height(), bounds(back).height());
         double reduction = Page.reduction(2 * width, height, ROOM_WIDTH - BETWEEN, room - CAPTION);
@@ -95,8 +97,8 @@ final class FlatSheet {
                 .then(Transform.translation(0, CAPTION));
         List<FlatShape> placed =
                 shapes.stream().map(shape -> shape.transformed(onPage)).toList();
-        placed.forEach(shape -> shape.drawSilhouette(page.figure()));
-        placed.forEach(shape -> shape.draw(page.figure(), cloths));
+        placed.forEach(shape -> DrawnShape.silhouette(shape, page.figure()));
+        placed.forEach(shape -> DrawnShape.draw(shape, page.figure(), cloths));
     }
 
     private static Bounds bounds(List<FlatShape> shapes) {

@@ -67,27 +67,4 @@ final class Ribs {
         }
         return ribs;
     }
-
-    /**
-     * Returns ribs that stand on an edge, square to it at its left, and end where another part of the edge is as near.
-     *
-     * @param length how long they are, mm
-     * @param pitch from rib to rib along the edge, mm
-     */
-    static List<Path> standingOn(Path edge, double length, double pitch) {
-        List<Path> ribs = new ArrayList<>();
-        double whole = edge.length();
-        int count = Math.max(1, (int) Math.rint(whole / pitch));
-        for (int i = 0; i < count; i++) {
-            Point foot = edge.pointAt((i + 0.5) * whole / count);
-            Vector out = edge.directionAt((i + 0.5) * whole / count).leftNormal();
-            double free = length;
-            while (free > length / 16
-                    && edge.nearest(foot.plus(out.times(free))).distance() < 0.98 * free) {
-                free -= length / 16;
-            }
-            ribs.add(Path.polyline(foot, foot.plus(out.times(free))));
-        }
-        return ribs;
-    }
 }

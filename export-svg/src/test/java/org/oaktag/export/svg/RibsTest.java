@@ -22,13 +22,16 @@ import org.oaktag.export.drawing.LineType;
 import org.oaktag.export.drawing.Stroke;
 import org.oaktag.export.sheet.Cloths;
 import org.oaktag.garment.Allowances;
+import org.oaktag.garment.Aspect;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.CutList;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
+import org.oaktag.garment.FlatShape;
 import org.oaktag.garment.Garment;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
+import org.oaktag.geometry.Transform;
 import org.oaktag.geometry.Vector;
 import org.oaktag.lay.Effort;
 import org.oaktag.lay.Lay;
@@ -79,7 +82,9 @@ class RibsTest {
     @Test
     void ribs_of_a_neckband_stand_square_on_the_neckline() {
         for (boolean front : new boolean[] {true, false}) {
-            Path neckline = new FlatBody(TOP, front).neckline();
+            Path half = TOP.piece(front ? TopNames.FRONT : TopNames.BACK).path(EdgeNames.NECKLINE);
+            Path neckline = FlatShape.joined(
+                    List.of(half.transformed(Transform.mirrorX(0)).reversed(), half));
             List<FlatShape> bands = ribbed(front).stream()
                     .filter(shape -> !shape.inside() && shape.outline().bounds().maxY() < 200)
                     .toList();
@@ -121,14 +126,14 @@ class RibsTest {
     }
 
     private static List<FlatShape> ribbed(boolean front) {
-        return FlatView.of(TOP, front).stream()
+        return TOP.laidFlat(front ? Aspect.FRONT : Aspect.BACK).stream()
                 .filter(shape -> shape.cloth().equals(RIB))
                 .toList();
     }
 
     private static List<Path> ribs(FlatShape shape) {
         org.oaktag.export.drawing.Figure figure = new org.oaktag.export.drawing.Figure();
-        shape.draw(figure, Cloths.of(TOP));
+        DrawnShape.draw(shape, figure, Cloths.of(TOP));
         return figure.inks().stream()
                 .filter(ink -> ink instanceof Stroke stroke && stroke.type() == LineType.RIB)
                 .map(ink -> ((Stroke) ink).path())

@@ -1,4 +1,4 @@
-/** Laws of skirts, over bodies of all kinds. */
+/** The skirt: what holds of it on every body, and what others published of skirts. */
 @NullMarked
 package org.oaktag.laws.skirt;
 

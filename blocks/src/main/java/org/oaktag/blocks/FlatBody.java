@@ -1,15 +1,11 @@
-package org.oaktag.export.svg;
+package org.oaktag.blocks;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import org.oaktag.blocks.BandNames;
-import org.oaktag.blocks.FinishNames;
-import org.oaktag.blocks.TopNames;
-import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.EdgeRef;
+import org.oaktag.garment.FlatShape;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.InnerLine;
 import org.oaktag.garment.Name;
@@ -20,6 +16,7 @@ import org.oaktag.geometry.OffsetPath;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Transform;
+import org.oaktag.geometry.Vector;
 
 /**
  * The front or the back of a top laid flat: the half piece and its mirror image, with the pieces that were split off
@@ -96,7 +93,8 @@ final class FlatBody {
             if (part.hasEdge(EdgeNames.CENTRE)) {
                 List<Path> both = new ArrayList<>(laidOn);
                 laidOn.forEach(line -> both.add(mirrored(line)));
-                shapes.add(FlatShape.outside(unfolded(part), part.cloth()).withSeams(both));
+                shapes.add(FlatShape.outside(FlatShape.unfolded(part, EdgeNames.CENTRE), part.cloth())
+                        .withSeams(both));
             } else {
                 FlatShape right =
                         FlatShape.outside(part.outline().path(), part.cloth()).withSeams(laidOn);
@@ -129,23 +127,6 @@ final class FlatBody {
                         .anyMatch(each -> each.path().equals(edge.path().reversed())));
     }
 
-    private static Path unfolded(Piece part) {
-        List<Path> right = new ArrayList<>();
-        for (Edge edge : part.edges()) {
-            if (!edge.name().equals(EdgeNames.CENTRE)) {
-                right.add(edge.path());
-            }
-        }
-        // Edges are listed from the one after the centre, wherever the piece begins.
-        int afterCentre = part.edges().indexOf(part.edge(EdgeNames.CENTRE)) % right.size();
-        Collections.rotate(right, -afterCentre);
-        List<Path> all = new ArrayList<>(right);
-        for (int i = right.size() - 1; i >= 0; i--) {
-            all.add(mirrored(right.get(i)).reversed());
-        }
-        return FlatShape.closed(all);
-    }
-
     /** A neckband stands up from the neckline as deep as it is folded. */
     Optional<FlatShape> neckband() {
         return garment.findPiece(FinishNames.NECKBAND).map(piece -> {
@@ -153,8 +134,31 @@ final class FlatBody {
             // The neckline runs from left to right with the neck on its left, which is above it on the sheet.
             Path rim = OffsetPath.of(foot, depth(piece), CornerStyle.mitre(3), ON_SHEET);
             return FlatShape.outside(FlatShape.closed(List.of(foot, rim.reversed())), piece.cloth())
-                    .withRibs(Ribs.standingOn(foot, depth(piece), RIB_PITCH));
+                    .withRibs(standingOn(foot, depth(piece), RIB_PITCH));
         });
+    }
+
+    /**
+     * Returns ribs that stand on an edge, square to it at its left, and end where another part of the edge is as near.
+     *
+     * @param length how long they are, mm
+     * @param pitch from rib to rib along the edge, mm
+     */
+    private static List<Path> standingOn(Path edge, double length, double pitch) {
+        List<Path> ribs = new ArrayList<>();
+        double whole = edge.length();
+        int count = Math.max(1, (int) Math.rint(whole / pitch));
+        for (int i = 0; i < count; i++) {
+            Point foot = edge.pointAt((i + 0.5) * whole / count);
+            Vector out = edge.directionAt((i + 0.5) * whole / count).leftNormal();
+            double free = length;
+            while (free > length / 16
+                    && edge.nearest(foot.plus(out.times(free))).distance() < 0.98 * free) {
+                free -= length / 16;
+            }
+            ribs.add(Path.polyline(foot, foot.plus(out.times(free))));
+        }
+        return ribs;
     }
 
     /** The band hangs from the hem as deep as it is folded; what it laps lies behind the side seam. */

@@ -1,7 +1,8 @@
-package org.oaktag.export.svg;
+package org.oaktag.blocks;
 
 import java.util.List;
 import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.FlatShape;
 import org.oaktag.garment.Piece;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;

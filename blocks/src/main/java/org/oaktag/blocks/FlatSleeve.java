@@ -1,10 +1,10 @@
-package org.oaktag.export.svg;
+package org.oaktag.blocks;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.FlatShape;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;

@@ -1,15 +1,18 @@
-package org.oaktag.export.svg;
+package org.oaktag.blocks;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.oaktag.garment.Aspect;
+import org.oaktag.garment.FlatLay;
+import org.oaktag.garment.FlatShape;
 import org.oaktag.garment.Garment;
 
 /** What is seen of a top that is laid flat with its front or its back up, what lies below first. */
-final class FlatView {
+record FlatTop() implements FlatLay {
 
-    private FlatView() {}
-
-    static List<FlatShape> of(Garment garment, boolean front) {
+    @Override
+    public List<FlatShape> shapes(Garment garment, Aspect seen) {
+        boolean front = seen == Aspect.FRONT;
         FlatBody body = new FlatBody(garment, front);
         List<FlatShape> shapes = new ArrayList<>();
         boolean hooded = FlatHood.isOn(garment);

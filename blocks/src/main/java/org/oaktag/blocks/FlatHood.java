@@ -1,10 +1,9 @@
-package org.oaktag.export.svg;
+package org.oaktag.blocks;
 
 import java.util.List;
 import java.util.Optional;
-import org.oaktag.blocks.HoodNames;
-import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Cloth;
+import org.oaktag.garment.FlatShape;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Piece;
 import org.oaktag.garment.Seam;
