@@ -1,5 +1,7 @@
 package org.oaktag.blocks;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -109,13 +111,16 @@ public record CapFit(CapHalf front, CapHalf back, double frontLength, double bac
      * @return the cap, or empty where neither of these nor any between makes the sleeve so wide
      */
     public Optional<Solved> atWidth(double width, Solved lowest, Solved highest) {
+        Map<Double, Solved> solved = new HashMap<>();
+        solved.put(lowest.height(), lowest);
+        solved.put(highest.height(), highest);
         OptionalDouble height = RootFinder.solve(
-                tried -> atHeight(tried).width() - width,
+                tried -> solved.computeIfAbsent(tried, this::atHeight).width() - width,
                 lowest.height(),
-                lowest.width() - width,
-                highest.height(),
-                highest.width() - width);
-        return height.isPresent() ? Optional.of(atHeight(height.getAsDouble())) : Optional.empty();
+                highest.height());
+        return height.isPresent()
+                ? Optional.of(solved.computeIfAbsent(height.getAsDouble(), this::atHeight))
+                : Optional.empty();
     }
 
     private static double mostHeight(CapHalf half, double length) {

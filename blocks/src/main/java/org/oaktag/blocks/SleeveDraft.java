@@ -1,5 +1,7 @@
 package org.oaktag.blocks;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import java.util.function.ToDoubleFunction;
@@ -39,11 +41,11 @@ record SleeveDraft(BodyDraft body, CapFit fit, CapFit.Solved cap) {
         BodyDraft body = bodies.apply(depth.asked());
         SleeveDraft low = capped(body, CapBand::least);
         if (low.cap.width() < width) {
-            return reaching(bodies, CapBand::least, width, depth.asked(), depth.most(), depth.most());
+            return reaching(new Tried(bodies, CapBand::least, depth.asked(), low), width, depth, depth.most());
         }
         SleeveDraft high = capped(body, CapBand::most);
         if (high.cap.width() > width) {
-            return reaching(bodies, CapBand::most, width, depth.least(), depth.asked(), depth.least());
+            return reaching(new Tried(bodies, CapBand::most, depth.asked(), high), width, depth, depth.least());
         }
         return low.fit
                 .atWidth(width, low.cap, high.cap)
@@ -52,16 +54,28 @@ record SleeveDraft(BodyDraft body, CapFit fit, CapFit.Solved cap) {
     }
 
     /** The depth at which a cap of a share makes the sleeve so wide, or the last that may be tried. */
-    private static SleeveDraft reaching(
-            DoubleFunction<BodyDraft> bodies,
-            ToDoubleFunction<CapBand> share,
-            double width,
-            double least,
-            double most,
-            double last) {
-        OptionalDouble depth =
-                RootFinder.solve(tried -> capped(bodies.apply(tried), share).cap.width() - width, least, most);
-        return capped(bodies.apply(depth.orElse(last)), share);
+    private static SleeveDraft reaching(Tried tried, double width, ArmholeDepth depth, double last) {
+        OptionalDouble reached = RootFinder.solve(
+                at -> tried.at(at).cap.width() - width, Math.min(depth.asked(), last), Math.max(depth.asked(), last));
+        return tried.at(reached.orElse(last));
+    }
+
+    /** The drafts at the depths that were tried: the last is tried again, and the first is known before. */
+    private static final class Tried {
+
+        private final DoubleFunction<BodyDraft> bodies;
+        private final ToDoubleFunction<CapBand> share;
+        private final Map<Double, SleeveDraft> drafts = new HashMap<>();
+
+        Tried(DoubleFunction<BodyDraft> bodies, ToDoubleFunction<CapBand> share, double depth, SleeveDraft draft) {
+            this.bodies = bodies;
+            this.share = share;
+            drafts.put(depth, draft);
+        }
+
+        SleeveDraft at(double depth) {
+            return drafts.computeIfAbsent(depth, tried -> capped(bodies.apply(tried), share));
+        }
     }
 
     private static SleeveDraft capped(BodyDraft body, ToDoubleFunction<CapBand> share) {

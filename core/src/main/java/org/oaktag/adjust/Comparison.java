@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Change;
 import org.oaktag.garment.Edge;
@@ -53,36 +54,38 @@ public final class Comparison {
         void compare(List<T> before, List<T> after, List<Moved> moved) {
             for (int i = 0; i < after.size(); i++) {
                 T now = after.get(i);
-                if (!isAt(before, i, now)) {
-                    Optional<T> old = find(before, now);
+                @Nullable T old = twin(before, i, now);
+                if (old != now) {
                     Optional<Length> length = this.length.apply(now);
-                    if (length.isPresent() && !(old.isPresent() && old.get() == now)) {
-                        add(now, old.flatMap(this.length), length, moved);
+                    if (length.isPresent()) {
+                        add(now, Optional.ofNullable(old).flatMap(this.length), length, moved);
                     }
                 }
             }
             for (int i = 0; i < before.size(); i++) {
                 T old = before.get(i);
-                if (!isAt(after, i, old)
-                        && find(after, old).flatMap(this.length).isEmpty()) {
+                @Nullable T now = twin(after, i, old);
+                if (now == null || (now != old && length.apply(now).isEmpty())) {
                     add(old, length.apply(old), Optional.empty(), moved);
                 }
             }
         }
 
-        /** Returns what is of the name of a thing. */
-        private Optional<T> find(List<T> all, T thing) {
+        /** Returns what is of the name of a thing: most of it stands where it stood, so it is looked for there first. */
+        private @Nullable T twin(List<T> all, int place, T thing) {
+            if (place < all.size() && all.get(place) == thing) {
+                return thing;
+            }
             Name wanted = name.apply(thing);
-            for (T each : all) {
-                if (name.apply(each).equals(wanted)) {
-                    return Optional.of(each);
+            if (place < all.size() && name.apply(all.get(place)).equals(wanted)) {
+                return all.get(place);
+            }
+            for (int i = 0; i < all.size(); i++) {
+                if (name.apply(all.get(i)).equals(wanted)) {
+                    return all.get(i);
                 }
             }
-            return Optional.empty();
-        }
-
-        private static <T> boolean isAt(List<T> all, int place, T thing) {
-            return place < all.size() && all.get(place) == thing;
+            return null;
         }
 
         private void add(T thing, Optional<Length> before, Optional<Length> after, List<Moved> moved) {
@@ -118,7 +121,9 @@ public final class Comparison {
     /** The step's own notes, and where the garment fits less well than before. */
     private static List<Note> notes(Garment before, Reshaped reshaped) {
         List<Note> notes = new ArrayList<>(reshaped.notes());
-        for (Fit fit : reshaped.garment().fitSince(before)) {
+        List<Fit> now = reshaped.garment().fitSince(before);
+        for (int i = 0; i < now.size(); i++) {
+            Fit fit = now.get(i);
             if (fit.isCaution() && fit.verdict().compareTo(verdict(before, fit.check())) > 0) {
                 notes.add(Note.fit(fit.text()));
             }
@@ -156,22 +161,26 @@ public final class Comparison {
 
     /** Compares the edges of those pieces whose outlines are not the same in both garments. */
     private static void addEdges(Garment before, Garment after, List<Moved> moved) {
-        for (Piece piece : after.pieces()) {
-            Optional<Piece> old = before.findPiece(piece.name());
+        List<Piece> pieces = after.pieces();
+        for (int i = 0; i < pieces.size(); i++) {
+            Piece piece = pieces.get(i);
+            @Nullable Piece old = twin(before, i, piece);
             if (!hasEdgesOf(old, piece)) {
                 for (Edge edge : piece.edges()) {
-                    Optional<Edge> was = old.isPresent() ? old.get().findEdge(edge.name()) : Optional.empty();
+                    Optional<Edge> was = old == null ? Optional.empty() : old.findEdge(edge.name());
                     if (was.isEmpty() || !was.get().equals(edge)) {
                         add(piece, edge, was.map(Edge::length), Optional.of(edge.length()), moved);
                     }
                 }
             }
         }
-        for (Piece piece : before.pieces()) {
-            Optional<Piece> now = after.findPiece(piece.name());
+        List<Piece> earlier = before.pieces();
+        for (int i = 0; i < earlier.size(); i++) {
+            Piece piece = earlier.get(i);
+            @Nullable Piece now = twin(after, i, piece);
             if (!hasEdgesOf(now, piece)) {
                 for (Edge edge : piece.edges()) {
-                    if (now.isEmpty() || !now.get().hasEdge(edge.name())) {
+                    if (now == null || !now.hasEdge(edge.name())) {
                         add(piece, edge, Optional.of(edge.length()), Optional.empty(), moved);
                     }
                 }
@@ -179,9 +188,20 @@ public final class Comparison {
         }
     }
 
+    /**
+     * Returns the piece of the name of another, null where there is none: most stand where they stood, so it is looked
+     * for there first.
+     */
+    static @Nullable Piece twin(Garment garment, int place, Piece piece) {
+        List<Piece> pieces = garment.pieces();
+        return place < pieces.size() && pieces.get(place).name().equals(piece.name())
+                ? pieces.get(place)
+                : garment.findPiece(piece.name()).orElse(null);
+    }
+
     /** Tells whether there is another piece and it has the very edges of this one. */
-    static boolean hasEdgesOf(Optional<Piece> other, Piece piece) {
-        return other.isPresent() && other.get().edges().equals(piece.edges());
+    static boolean hasEdgesOf(@Nullable Piece other, Piece piece) {
+        return other != null && other.edges().equals(piece.edges());
     }
 
     private static void add(
@@ -204,9 +224,10 @@ public final class Comparison {
 
     private static List<Name> redrawn(Garment before, Garment after) {
         List<Name> redrawn = new ArrayList<>();
-        for (Piece piece : after.pieces()) {
-            Optional<Piece> old = before.findPiece(piece.name());
-            if (old.isEmpty() || !old.get().equals(piece)) {
+        List<Piece> pieces = after.pieces();
+        for (int i = 0; i < pieces.size(); i++) {
+            Piece piece = pieces.get(i);
+            if (!piece.equals(twin(before, i, piece))) {
                 redrawn.add(piece.name());
             }
         }
@@ -215,10 +236,10 @@ public final class Comparison {
 
     private static List<String> untrue(SeamWalk walk) {
         List<String> untrue = new ArrayList<>();
-        for (WalkedSeam seam : walk.seams()) {
-            if (!seam.isTrue()) {
-                untrue.add(seam.seam().name() + ": " + seam.mend().orElse(""));
-            }
+        List<WalkedSeam> seams = walk.seams();
+        for (int i = 0; i < seams.size(); i++) {
+            WalkedSeam seam = seams.get(i);
+            seam.mend().ifPresent(mend -> untrue.add(seam.seam().name() + ": " + mend));
         }
         return untrue;
     }

@@ -27,8 +27,9 @@ import org.oaktag.measure.Length;
  * @param cut where the line runs, put on the very points at which the outline was cut
  * @param left the outline left of the line, clockwise from its start to its end
  * @param right the outline right of the line, clockwise from its end to its start
+ * @param leftOutline the outline of the part on the left of the line
  */
-record Divided(Piece piece, LaidLine line, Path cut, List<Fragment> left, List<Fragment> right) {
+record Divided(Piece piece, LaidLine line, Path cut, List<Fragment> left, List<Fragment> right, Outline leftOutline) {
 
     /** A cut nearer than this, in millimetres, to the end of an edge is made at the end. */
     private static final double ROUNDING = 1e-6;
@@ -84,7 +85,8 @@ record Divided(Piece piece, LaidLine line, Path cut, List<Fragment> left, List<F
         }
         Path cut = line.path()
                 .withEnds(left.get(0).path().start(), right.get(0).path().start());
-        Divided divided = new Divided(piece, line, cut, List.copyOf(left), List.copyOf(right));
+        Divided divided =
+                new Divided(piece, line, cut, List.copyOf(left), List.copyOf(right), outline(left, cut.reversed()));
         divided.requireInside();
         return divided;
     }
@@ -102,8 +104,19 @@ record Divided(Piece piece, LaidLine line, Path cut, List<Fragment> left, List<F
         return "line across piece '" + piece.name() + "'";
     }
 
+    /** Where both parts meet themselves nowhere, the line meets no edge between its ends. */
     private void requireInside() {
         Outline outline = piece.outline();
+        if (leftOutline.meetsItself() || outline(right, cut).meetsItself()) {
+            requireNoMeeting(outline);
+        }
+        if (!outline.contains(cut.pointAt(cut.length() / 2))) {
+            throw PatternException.of(
+                    thing(piece), "must run inside the piece", "a line outside it", "choose other ends");
+        }
+    }
+
+    private void requireNoMeeting(Outline outline) {
         for (Crossing crossing : Crossings.between(cut, outline.path())) {
             boolean runsAlong = !crossing.from().point().isCloseTo(crossing.to().point(), AT_END);
             if (runsAlong
@@ -117,19 +130,10 @@ record Divided(Piece piece, LaidLine line, Path cut, List<Fragment> left, List<F
                         "choose other ends, or a line that runs inside the piece");
             }
         }
-        if (!outline.contains(cut.pointAt(cut.length() / 2))) {
-            throw PatternException.of(
-                    thing(piece), "must run inside the piece", "a line outside it", "choose other ends");
-        }
     }
 
     private boolean isAtEnd(Point point) {
         return point.isCloseTo(cut.start(), AT_END) || point.isCloseTo(cut.end(), AT_END);
-    }
-
-    /** The outline of the part on the left of the line. */
-    Outline leftOutline() {
-        return outline(left, cut.reversed());
     }
 
     private static Outline outline(List<Fragment> chain, Path closing) {
@@ -140,7 +144,7 @@ record Divided(Piece piece, LaidLine line, Path cut, List<Fragment> left, List<F
     }
 
     boolean isLeft(Point point) {
-        return leftOutline().contains(point);
+        return leftOutline.contains(point);
     }
 
     boolean isLeft(Notch notch) {

@@ -36,6 +36,10 @@ import org.oaktag.geometry.Transform;
 final class EdgeChanges {
 
     private final Map<EdgeRef, List<EdgeRef>> runs = new LinkedHashMap<>();
+
+    /** The pieces of the edges that are others now. */
+    private final Set<Name> cut = new HashSet<>();
+
     private final Map<Corner, Corner> corners = new LinkedHashMap<>();
     private final Set<Name> turned = new LinkedHashSet<>();
     private final Map<EdgeRef, Corner> lowest = new LinkedHashMap<>();
@@ -44,6 +48,7 @@ final class EdgeChanges {
     /** Says that an edge is now these edges, in the order in which it ran. */
     void became(EdgeRef old, List<EdgeRef> now) {
         runs.put(old, List.copyOf(now));
+        cut.add(old.piece());
     }
 
     /** Says that a corner is now another one's end. */
@@ -123,8 +128,10 @@ final class EdgeChanges {
     }
 
     private boolean isUntouched(SeamSide side) {
-        for (SeamSide.Run run : side.runs()) {
-            if (runs.containsKey(run.edge()) || turned.contains(run.edge().piece())) {
+        List<SeamSide.Run> all = side.runs();
+        for (int i = 0; i < all.size(); i++) {
+            EdgeRef edge = all.get(i).edge();
+            if (turned.contains(edge.piece()) || (cut.contains(edge.piece()) && runs.containsKey(edge))) {
                 return false;
             }
         }
@@ -167,15 +174,16 @@ final class EdgeChanges {
     private Set<Name> touched() {
         Set<Name> touched = new HashSet<>(turned);
         touched.addAll(laid.keySet());
-        runs.keySet().forEach(edge -> touched.add(edge.piece()));
+        touched.addAll(cut);
         corners.keySet().forEach(corner -> touched.add(corner.edge().piece()));
         lowest.keySet().forEach(edge -> touched.add(edge.piece()));
         return touched;
     }
 
     private static boolean isOn(Set<Name> pieces, FinishedMeasure measure) {
-        for (Term term : measure.terms()) {
-            if (isOn(pieces, term.quantity())) {
+        List<Term> terms = measure.terms();
+        for (int i = 0; i < terms.size(); i++) {
+            if (isOn(pieces, terms.get(i).quantity())) {
                 return true;
             }
         }
@@ -183,18 +191,21 @@ final class EdgeChanges {
     }
 
     private static boolean isOn(Set<Name> pieces, Quantity quantity) {
-        for (Corner corner : quantity.corners()) {
-            if (pieces.contains(corner.edge().piece())) {
+        List<Corner> corners = quantity.corners();
+        for (int i = 0; i < corners.size(); i++) {
+            if (pieces.contains(corners.get(i).edge().piece())) {
                 return true;
             }
         }
-        for (EdgeRef edge : quantity.edges()) {
-            if (pieces.contains(edge.piece())) {
+        List<EdgeRef> edges = quantity.edges();
+        for (int i = 0; i < edges.size(); i++) {
+            if (pieces.contains(edges.get(i).piece())) {
                 return true;
             }
         }
-        for (Name outline : quantity.outlines()) {
-            if (pieces.contains(outline)) {
+        List<Name> outlines = quantity.outlines();
+        for (int i = 0; i < outlines.size(); i++) {
+            if (pieces.contains(outlines.get(i))) {
                 return true;
             }
         }

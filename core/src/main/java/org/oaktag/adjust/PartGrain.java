@@ -35,6 +35,9 @@ final class PartGrain {
     /** So near to a joint of the outline, in millimetres, a line meets it there. */
     private static final double JOINT = 1e-3;
 
+    /** The least sine of the angle at which a curve plainly runs off a line. */
+    private static final double TURNED = 1e-2;
+
     private PartGrain() {}
 
     /** Tells whether a grainline lies inside an outline, clear of it at both ends. */
@@ -120,13 +123,13 @@ final class PartGrain {
     }
 
     /**
-     * How far along a line it meets an outline. Two meetings off all joints are plain; else an edge may lie along the
-     * line.
+     * How far along a line it meets an outline; one that meets it at a joint may come twice. Where no curve runs along
+     * the line from a joint the meetings are plain.
      */
     private static List<Double> hits(Outline part, Point through, Vector direction) {
         List<Double> hits = new ArrayList<>();
         List<Point> points = Crossings.pointsOnLine(part.path(), through, direction);
-        if (points.size() == 2 && !isJoint(part, points.get(0)) && !isJoint(part, points.get(1))) {
+        if (isPlain(part, points, direction)) {
             points.forEach(point -> hits.add(point.minus(through).dot(direction)));
         } else {
             Crossings.ofLine(part.path(), through, direction).forEach(crossing -> hits.add(crossing.second()));
@@ -134,12 +137,23 @@ final class PartGrain {
         return hits;
     }
 
-    private static boolean isJoint(Outline part, Point point) {
-        for (Curve curve : part.path().curves()) {
-            if (curve.start().isCloseTo(point, JOINT)) {
-                return true;
+    private static boolean isPlain(Outline part, List<Point> points, Vector direction) {
+        List<Curve> curves = part.path().curves();
+        for (int i = 0; i < points.size(); i++) {
+            Point point = points.get(i);
+            for (int k = 0; k < curves.size(); k++) {
+                Curve curve = curves.get(k);
+                if ((curve.start().isCloseTo(point, JOINT) && !leaves(curve, 0, direction))
+                        || (curve.end().isCloseTo(point, JOINT) && !leaves(curve, 1, direction))) {
+                    return false;
+                }
             }
         }
-        return false;
+        return true;
+    }
+
+    /** Tells whether a curve runs off a line at one of its ends. */
+    private static boolean leaves(Curve curve, double end, Vector line) {
+        return !curve.isPoint() && Math.abs(curve.directionAt(end).cross(line)) > TURNED;
     }
 }

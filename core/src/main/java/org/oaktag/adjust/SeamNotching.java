@@ -107,10 +107,12 @@ final class SeamNotching {
     /** The name of the first notch of the seam that neither side has: notches that bear one name are sewn together. */
     private Name freeName() {
         int number = 1;
-        while (hasNotch(sides.a(), sides.notch(number)) || hasNotch(sides.b(), sides.notch(number))) {
+        Name name = sides.notch(number);
+        while (hasNotch(sides.a(), name) || hasNotch(sides.b(), name)) {
             number++;
+            name = sides.notch(number);
         }
-        return sides.notch(number);
+        return name;
     }
 
     private boolean hasNotch(LaidSide side, Name name) {

@@ -2,7 +2,7 @@ package org.oaktag.adjust;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Mark;
@@ -27,16 +27,20 @@ final class SoundPieces {
     static Reshaped of(String step, Garment before, Reshaped reshaped) {
         Garment garment = reshaped.garment();
         List<Note> notes = new ArrayList<>(reshaped.notes());
-        for (Piece piece : reshaped.garment().pieces()) {
-            Optional<Piece> old = before.findPiece(piece.name());
+        List<Piece> pieces = garment.pieces();
+        for (int i = 0; i < pieces.size(); i++) {
+            Piece piece = pieces.get(i);
+            @Nullable Piece old = Comparison.twin(before, i, piece);
             if (!Comparison.hasEdgesOf(old, piece)) {
                 Outline outline = piece.outline();
                 requireSound(step, piece, outline);
                 Piece sound = withMarksInside(piece, outline, notes);
                 if (!PartGrain.isWithin(piece.grainline(), outline)) {
                     sound = sound.withGrainline(PartGrain.of(piece.grainline(), outline));
-                    old.ifPresent(was -> notes.add(Note.done(
-                            "the grainline of the " + piece.name() + " is drawn where it lies inside the piece")));
+                    if (old != null) {
+                        notes.add(Note.done(
+                                "the grainline of the " + piece.name() + " is drawn where it lies inside the piece"));
+                    }
                 }
                 if (!sound.equals(piece)) {
                     garment = garment.withPiece(sound);

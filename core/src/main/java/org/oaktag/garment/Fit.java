@@ -50,13 +50,19 @@ public record Fit(Name check, Verdict verdict, String text) {
         List<Fit> before = earlier.fit();
         List<Fit> all = new ArrayList<>(garment.checks().size());
         for (FitCheck check : garment.checks()) {
-            if (earlier.checks().contains(check) && check.standsSince(earlier, garment)) {
+            if (isAsked(earlier, check, all.size()) && check.standsSince(earlier, garment)) {
                 Kept.find(before, Fit::check, check.name(), all.size()).ifPresent(all::add);
             } else {
                 check.of(garment).ifPresent(all::add);
             }
         }
         return List.copyOf(all);
+    }
+
+    /** Most checks stand where they stood, so that is where one is looked for first. */
+    private static boolean isAsked(Garment earlier, FitCheck check, int place) {
+        List<FitCheck> checks = earlier.checks();
+        return (place < checks.size() && checks.get(place).equals(check)) || checks.contains(check);
     }
 
     /** Tells whether the maker has to be told. */

@@ -35,17 +35,20 @@ public final class Garment {
     private final FlatLay flat;
     private final List<Change> history;
 
-    /** Walked on first use. Two threads may both walk; they come to the same result, and either may be kept. */
-    private volatile @Nullable SeamWalk walk;
+    /**
+     * Walked on first use. Two threads may both walk; they come to the same result, and either may be kept: as all its
+     * fields are final, none sees half of it. Read once.
+     */
+    private @Nullable SeamWalk walk;
 
     /** Taken on first use, as the walk is. */
-    private volatile @Nullable List<TakenMeasure> taken;
+    private @Nullable List<TakenMeasure> taken;
 
     /** Checked on first use, as the walk is. */
-    private volatile @Nullable List<Fit> fit;
+    private @Nullable List<Fit> fit;
 
     /** What is left of the garment from which this one was made; found on first use, as the walk is. */
-    private volatile @Nullable Kept kept;
+    private @Nullable Kept kept;
 
     /**
      * Copies the lists and checks that every seam joins edges that exist.
@@ -97,20 +100,14 @@ public final class Garment {
         this.checks = List.copyOf(checks);
         this.flat = same.flat;
         this.history = same.history;
-        if (this.pieces != same.pieces) {
-            checkUnique("piece", this.pieces, Piece::name);
-        }
-        if (this.seams != same.seams) {
-            checkUnique("seam", this.seams, Seam::name);
-        }
-        if (this.measures != same.measures) {
-            checkUnique("finished measure", this.measures, FinishedMeasure::name);
-        }
-        if (this.checks != same.checks) {
-            checkUnique("check of the fit", this.checks, FitCheck::name);
-        }
-        if (this.seams != same.seams || !hasEdgesOf(same)) {
+        checkUnique("piece", this.pieces, same.pieces, Piece::name);
+        checkUnique("seam", this.seams, same.seams, Seam::name);
+        checkUnique("finished measure", this.measures, same.measures, FinishedMeasure::name);
+        checkUnique("check of the fit", this.checks, same.checks, FitCheck::name);
+        if (this.pieces != same.pieces && !hasEdgesOf(same)) {
             checkSewn();
+        } else if (this.seams != same.seams) {
+            checkSewn(same.seams);
         }
     }
 
@@ -484,8 +481,14 @@ public final class Garment {
     /**
      * Returns the place of a piece among the others, -1 where there is none; asked so often that an iterator would
      * tell.
+     *
+     * @param likely the place where it is looked for first
      */
-    int placeOf(Name name) {
+    int placeOf(Name name, int likely) {
+        return likely < pieces.size() && pieces.get(likely).name().equals(name) ? likely : placeOf(name);
+    }
+
+    private int placeOf(Name name) {
         for (int i = 0; i < pieces.size(); i++) {
             if (pieces.get(i).name().equals(name)) {
                 return i;
@@ -496,9 +499,10 @@ public final class Garment {
 
     /** Tells whether every piece of the other garment is here with all its edges, so that what sews that sews this. */
     private boolean hasEdgesOf(Garment other) {
-        for (Piece piece : other.pieces) {
-            Optional<Piece> own = findPiece(piece.name());
-            if (own.isEmpty() || !own.get().hasEdgesOf(piece)) {
+        for (int i = 0; i < other.pieces.size(); i++) {
+            Piece piece = other.pieces.get(i);
+            int place = placeOf(piece.name(), i);
+            if (place < 0 || !pieces.get(place).hasEdgesOf(piece)) {
                 return false;
             }
         }
@@ -512,9 +516,36 @@ public final class Garment {
         }
     }
 
+    /** Checks the seams that do not stand where they stood among those that can be sewn. */
+    private void checkSewn(List<Seam> sewn) {
+        for (int i = 0; i < seams.size(); i++) {
+            Seam seam = seams.get(i);
+            if (i >= sewn.size() || !sewn.get(i).equals(seam)) {
+                checkSewn(seam.a());
+                checkSewn(seam.b());
+            }
+        }
+    }
+
     private void checkSewn(SeamSide side) {
-        for (SeamSide.Run run : side.runs()) {
-            edge(run.edge());
+        List<SeamSide.Run> runs = side.runs();
+        for (int i = 0; i < runs.size(); i++) {
+            edge(runs.get(i).edge());
+        }
+    }
+
+    /** Checks names among which those that stand where they stood are known to differ from each other. */
+    private static <T> void checkUnique(String kind, List<T> things, List<T> known, Function<T, Name> nameOf) {
+        if (things == known) {
+            return;
+        }
+        int same = 0;
+        int most = Math.min(things.size(), known.size());
+        while (same < most && nameOf.apply(things.get(same)).equals(nameOf.apply(known.get(same)))) {
+            same++;
+        }
+        if (same < things.size()) {
+            checkUnique(kind, things, nameOf);
         }
     }
 

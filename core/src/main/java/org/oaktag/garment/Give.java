@@ -11,32 +11,40 @@ import org.oaktag.measure.Percent;
 final class Give {
 
     private final Garment garment;
+
+    /** How far the least stretchy cloth of the garment stretches: what has that in it need not be followed further. */
+    private final double floor;
+
     private final List<EdgeRef> edges = new ArrayList<>();
     private double least = Double.POSITIVE_INFINITY;
 
     private Give(Garment garment) {
         this.garment = garment;
+        this.floor = floor(garment.pieces());
+    }
+
+    private static double floor(List<Piece> pieces) {
+        double floor = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < pieces.size(); i++) {
+            floor = Math.min(floor, pieces.get(i).cloth().stretch().percent());
+        }
+        return floor;
     }
 
     static Percent of(Garment garment, FinishedMeasure ring) {
         Give give = new Give(garment);
-        for (FinishedMeasure.Term term : ring.terms()) {
-            give.take(term.quantity());
+        List<FinishedMeasure.Term> terms = ring.terms();
+        for (int i = 0; i < terms.size(); i++) {
+            give.take(terms.get(i).quantity());
         }
         give.takeSewn();
         return Percent.percent(Double.isInfinite(give.least) ? 0 : give.least);
     }
 
     private void take(Quantity quantity) {
-        for (EdgeRef edge : quantity.edges()) {
-            take(edge);
-        }
-        for (Name outline : quantity.outlines()) {
-            take(outline);
-        }
-        for (Quantity.Corner corner : quantity.corners()) {
-            take(corner.edge().piece());
-        }
+        quantity.edges().forEach(this::take);
+        quantity.outlines().forEach(this::take);
+        quantity.corners().forEach(corner -> take(corner.edge().piece()));
     }
 
     /**
@@ -48,7 +56,7 @@ final class Give {
         int before = -1;
         while (before < edges.size()) {
             before = edges.size();
-            for (int i = 0; i < taken.length; i++) {
+            for (int i = 0; i < taken.length && least > floor; i++) {
                 Seam seam = seams.get(i);
                 if (!taken[i] && (touches(seam.a()) || touches(seam.b())) && !givesAlone(seam.rule())) {
                     taken[i] = true;

@@ -1,5 +1,6 @@
 package org.oaktag.garment;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -14,34 +15,53 @@ import org.oaktag.geometry.Point;
 final class Kept {
 
     private final List<Piece> before;
-    private final Garment garment;
+    private final boolean isSewnAlike;
 
-    /** Of each piece of the garment, in their order, what became of it; null where it is new. */
-    private final @Nullable Twins[] twins;
+    /** The pieces that are not what they were, those that are gone among them. */
+    private final List<Touched> touched;
 
-    /** A piece of both garments, before and now. */
-    private record Twins(Piece before, Piece now, boolean areSame) {
+    /**
+     * A piece that is not what it was. One of only one of both garments has no edges and no notches in the other, so
+     * that nothing of it is kept.
+     */
+    private record Touched(
+            Name name,
+            List<Edge> before,
+            List<Edge> now,
+            List<Notch> notchesBefore,
+            List<Notch> notchesNow,
+            boolean keepOutline) {
+
+        static Touched of(Piece before, Piece now) {
+            return new Touched(
+                    now.name(),
+                    before.edges(),
+                    now.edges(),
+                    before.notches(),
+                    now.notches(),
+                    before.edges().equals(now.edges()));
+        }
+
+        static Touched alone(Piece piece) {
+            return new Touched(piece.name(), List.of(), piece.edges(), List.of(), piece.notches(), false);
+        }
 
         boolean keepPath(Name edge) {
-            if (areSame) {
+            if (keepOutline) {
                 return true;
             }
-            int was = before.placeOf(edge);
-            int is = now.placeOf(edge);
+            int was = Piece.place(before, edge);
+            int is = Piece.place(now, edge);
             return was >= 0 && is >= 0 && path(before, was).equals(path(now, is));
         }
 
         boolean keepCorner(Name edge, End end) {
-            if (areSame) {
+            if (keepOutline) {
                 return true;
             }
-            int was = before.placeOf(edge);
-            int is = now.placeOf(edge);
+            int was = Piece.place(before, edge);
+            int is = Piece.place(now, edge);
             return was >= 0 && is >= 0 && corner(before, was, end).equals(corner(now, is, end));
-        }
-
-        boolean keepOutline() {
-            return areSame || before.edges().equals(now.edges());
         }
 
         /**
@@ -49,45 +69,71 @@ final class Kept {
          * angle.
          */
         boolean keepSewing(Name edge) {
-            if (areSame) {
-                return true;
-            }
-            int was = before.placeOf(edge);
-            int is = now.placeOf(edge);
+            return (keepOutline || keepBetweenNeighbours(edge))
+                    && (notchesBefore.equals(notchesNow)
+                            || Piece.on(edge, notchesBefore).equals(Piece.on(edge, notchesNow)));
+        }
+
+        private boolean keepBetweenNeighbours(Name edge) {
+            int was = Piece.place(before, edge);
+            int is = Piece.place(now, edge);
             return was >= 0
                     && is >= 0
                     && path(before, was).equals(path(now, is))
-                    && path(before, was + before.edges().size() - 1)
-                            .equals(path(now, is + now.edges().size() - 1))
-                    && path(before, was + 1).equals(path(now, is + 1))
-                    && (before.notches().equals(now.notches())
-                            || before.notchesOn(edge).equals(now.notchesOn(edge)));
+                    && path(before, was + before.size() - 1).equals(path(now, is + now.size() - 1))
+                    && path(before, was + 1).equals(path(now, is + 1));
         }
 
-        private static Path path(Piece piece, int place) {
-            List<Edge> edges = piece.edges();
+        private static Path path(List<Edge> edges, int place) {
             return edges.get(place % edges.size()).path();
         }
 
-        private static Point corner(Piece piece, int place, End end) {
-            Path path = path(piece, place);
+        private static Point corner(List<Edge> edges, int place, End end) {
+            Path path = path(edges, place);
             return end == End.START ? path.start() : path.end();
         }
     }
 
     private Kept(Garment earlier, Garment garment) {
-        this.before = earlier.pieces();
-        this.garment = garment;
+        before = earlier.pieces();
+        touched = touched(earlier, garment);
+        isSewnAlike = earlier.seams().equals(garment.seams()) && haveTheSameCloths(earlier.pieces(), garment.pieces());
+    }
+
+    private static List<Touched> touched(Garment earlier, Garment garment) {
+        List<Touched> touched = new ArrayList<>();
+        List<Piece> before = earlier.pieces();
         List<Piece> pieces = garment.pieces();
-        twins = new @Nullable Twins[pieces.size()];
-        for (int i = 0; i < twins.length; i++) {
+        for (int i = 0; i < pieces.size(); i++) {
             Piece now = pieces.get(i);
-            int place = earlier.placeOf(now.name());
-            if (place >= 0) {
-                Piece was = before.get(place);
-                twins[i] = new Twins(was, now, was.equals(now));
+            int place = earlier.placeOf(now.name(), i);
+            if (place < 0) {
+                touched.add(Touched.alone(now));
+            } else if (!before.get(place).equals(now)) {
+                touched.add(Touched.of(before.get(place), now));
             }
         }
+        for (int i = 0; i < before.size(); i++) {
+            Piece was = before.get(i);
+            if (garment.placeOf(was.name(), i) < 0) {
+                touched.add(Touched.alone(was));
+            }
+        }
+        return List.copyOf(touched);
+    }
+
+    private static boolean haveTheSameCloths(List<Piece> before, List<Piece> now) {
+        if (before.size() != now.size()) {
+            return false;
+        }
+        for (int i = 0; i < now.size(); i++) {
+            Piece was = before.get(i);
+            Piece is = now.get(i);
+            if (!was.name().equals(is.name()) || !was.cloth().equals(is.cloth())) {
+                return false;
+            }
+        }
+        return true;
     }
 
     static Kept of(Garment earlier, Garment garment) {
@@ -114,6 +160,11 @@ final class Kept {
         return Optional.empty();
     }
 
+    /** Tells whether the same edges are sewn to each other, by the same rules, of the same cloths. */
+    boolean isSewnAlike() {
+        return isSewnAlike;
+    }
+
     /** Tells whether both sides of a seam are what they were. */
     boolean has(Seam seam) {
         return has(seam.a()) && has(seam.b());
@@ -123,8 +174,8 @@ final class Kept {
         List<SeamSide.Run> runs = side.runs();
         for (int i = 0; i < runs.size(); i++) {
             EdgeRef edge = runs.get(i).edge();
-            @Nullable Twins piece = twins(edge.piece());
-            if (piece == null || !piece.keepSewing(edge.edge())) {
+            @Nullable Touched piece = touched(edge.piece());
+            if (piece != null && !piece.keepSewing(edge.edge())) {
                 return false;
             }
         }
@@ -149,8 +200,8 @@ final class Kept {
     private boolean hasCorners(List<Quantity.Corner> corners) {
         for (int i = 0; i < corners.size(); i++) {
             EdgeRef edge = corners.get(i).edge();
-            @Nullable Twins piece = twins(edge.piece());
-            if (piece == null || !piece.keepCorner(edge.edge(), corners.get(i).end())) {
+            @Nullable Touched piece = touched(edge.piece());
+            if (piece != null && !piece.keepCorner(edge.edge(), corners.get(i).end())) {
                 return false;
             }
         }
@@ -160,8 +211,8 @@ final class Kept {
     private boolean hasPaths(List<EdgeRef> edges) {
         for (int i = 0; i < edges.size(); i++) {
             EdgeRef edge = edges.get(i);
-            @Nullable Twins piece = twins(edge.piece());
-            if (piece == null || !piece.keepPath(edge.edge())) {
+            @Nullable Touched piece = touched(edge.piece());
+            if (piece != null && !piece.keepPath(edge.edge())) {
                 return false;
             }
         }
@@ -170,16 +221,21 @@ final class Kept {
 
     private boolean hasOutlines(List<Name> pieces) {
         for (int i = 0; i < pieces.size(); i++) {
-            @Nullable Twins piece = twins(pieces.get(i));
-            if (piece == null || !piece.keepOutline()) {
+            @Nullable Touched piece = touched(pieces.get(i));
+            if (piece != null && !piece.keepOutline()) {
                 return false;
             }
         }
         return true;
     }
 
-    private @Nullable Twins twins(Name piece) {
-        int place = garment.placeOf(piece);
-        return place < 0 ? null : twins[place];
+    /** Returns what became of a piece that is not what it was; null where it is. */
+    private @Nullable Touched touched(Name piece) {
+        for (int i = 0; i < touched.size(); i++) {
+            if (touched.get(i).name.equals(piece)) {
+                return touched.get(i);
+            }
+        }
+        return null;
     }
 }

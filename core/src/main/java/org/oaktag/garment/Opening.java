@@ -64,31 +64,25 @@ public record Opening(Name name, Way way, Name body, String part, List<Name> rin
         return measured(garment).map(passage -> new Fit(name, passage.verdict(), passage.text() + rests));
     }
 
-    /** Tells whether all rings are as long as they were, of the same cloths, and sewn to the same. */
+    /** Tells whether all rings are as long as they were, and give as far with what is sewn to them. */
     @Override
     public boolean standsSince(Garment earlier, Garment garment) {
-        if (!garment.seams().equals(earlier.seams()) || !haveTheSameCloths(earlier.pieces(), garment.pieces())) {
+        if (!earlier.wearer().equals(garment.wearer())) {
             return false;
         }
-        for (Name ring : rings) {
-            if (!garment.findMeasure(ring).equals(earlier.findMeasure(ring))) {
-                return false;
-            }
-        }
-        return earlier.wearer().equals(garment.wearer());
-    }
-
-    private static boolean haveTheSameCloths(List<Piece> before, List<Piece> now) {
-        if (before.size() != now.size()) {
-            return false;
-        }
-        for (int i = 0; i < now.size(); i++) {
-            if (!before.get(i).name().equals(now.get(i).name())
-                    || !before.get(i).cloth().equals(now.get(i).cloth())) {
+        boolean isSewnAlike = garment.keptOf(earlier).isSewnAlike();
+        for (int i = 0; i < rings.size(); i++) {
+            Optional<TakenMeasure> ring = garment.findMeasure(rings.get(i));
+            if (!ring.equals(earlier.findMeasure(rings.get(i)))
+                    || !(isSewnAlike || ring.isEmpty() || givesAlike(ring.get().measure(), earlier, garment))) {
                 return false;
             }
         }
         return true;
+    }
+
+    private static boolean givesAlike(FinishedMeasure ring, Garment earlier, Garment garment) {
+        return Give.of(earlier, ring).equals(Give.of(garment, ring));
     }
 
     /** Returns the numbers; empty where the garment lacks all of its rings, or the wearer was not measured there. */

@@ -44,8 +44,11 @@ public final class Piece {
     private final Cut cut;
     private final Cloth cloth;
 
-    /** Put together on first use. Two threads may both do it; they come to the same outline, and either may be kept. */
-    private volatile @Nullable Outline outline;
+    /**
+     * Put together on first use. Two threads may both do it; they come to the same outline, and either may be kept: as
+     * all its fields are final, none sees half of it. Read once.
+     */
+    private @Nullable Outline outline;
 
     /**
      * Copies the lists and checks the piece.
@@ -183,13 +186,11 @@ public final class Piece {
         return place < 0 ? Optional.empty() : Optional.of(edges.get(place));
     }
 
-    /** Returns the place of an edge among the others, -1 where there is none. */
-    int placeOf(Name edge) {
-        return place(edges, edge);
-    }
-
     /** Tells whether the piece has an edge of every name that the other has one of. */
     boolean hasEdgesOf(Piece other) {
+        if (edges == other.edges) {
+            return true;
+        }
         for (int i = 0; i < other.edges.size(); i++) {
             Name wanted = other.edges.get(i).name();
             boolean there = i < edges.size() && edges.get(i).name().equals(wanted);
@@ -259,12 +260,12 @@ public final class Piece {
                 .findFirst();
     }
 
-    /** Returns the notches on an edge, in the order in which the piece has them. */
-    List<Notch> notchesOn(Name edge) {
+    /** Returns those of some notches that lie on an edge, in their order. */
+    static List<Notch> on(Name edge, List<Notch> notches) {
         List<Notch> on = new ArrayList<>();
-        for (Notch notch : notches) {
-            if (notch.edge().equals(edge)) {
-                on.add(notch);
+        for (int i = 0; i < notches.size(); i++) {
+            if (notches.get(i).edge().equals(edge)) {
+                on.add(notches.get(i));
             }
         }
         return on;
@@ -456,7 +457,7 @@ public final class Piece {
     }
 
     /** The place of an edge among others, -1 where it is not among them; asked so often that an iterator would tell. */
-    private static int place(List<Edge> edges, Name wanted) {
+    static int place(List<Edge> edges, Name wanted) {
         for (int i = 0; i < edges.size(); i++) {
             if (edges.get(i).name().equals(wanted)) {
                 return i;
@@ -499,7 +500,8 @@ public final class Piece {
     }
 
     private void checkNotches() {
-        for (Notch notch : notches) {
+        for (int i = 0; i < notches.size(); i++) {
+            Notch notch = notches.get(i);
             checkOnEdge(name, notch, find(name, edges, notch.edge()));
         }
     }

@@ -99,12 +99,8 @@ public record WalkedSeam(
                 return false;
             }
         }
-        for (End end : seam.smoothAt()) {
-            if (!isSmoothAt(end)) {
-                return false;
-            }
-        }
-        return true;
+        return (!seam.smoothAt().contains(End.START) || isSmoothAt(End.START))
+                && (!seam.smoothAt().contains(End.END) || isSmoothAt(End.END));
     }
 
     /** Tells whether the difference of the lengths is what it should be, within {@link #TOLERANCE}. */

@@ -45,6 +45,12 @@ public final class Path {
     /** Built on first use, like the lengths; all its fields are final. Read once. */
     private @Nullable CurveTree tree;
 
+    /** Found on first use, like the tree. */
+    private @Nullable Vector leaving;
+
+    /** Found on first use, like the tree. */
+    private @Nullable Vector arriving;
+
     /** Takes over a list of connected curves that never changes. */
     Path(List<Curve> curves) {
         this.curves = curves;
@@ -236,12 +242,12 @@ public final class Path {
      * @throws IllegalStateException if the path is a point
      */
     public Vector startDirection() {
-        for (Curve curve : curves) {
-            if (!curve.isPoint()) {
-                return curve.directionAt(0);
-            }
+        Vector known = leaving;
+        if (known == null) {
+            known = direction(0, 1, 0);
+            leaving = known;
         }
-        throw new IllegalStateException("a path that is the single point " + start() + " has no direction");
+        return known;
     }
 
     /**
@@ -250,9 +256,19 @@ public final class Path {
      * @throws IllegalStateException if the path is a point
      */
     public Vector endDirection() {
-        for (int i = curves.size() - 1; i >= 0; i--) {
+        Vector known = arriving;
+        if (known == null) {
+            known = direction(curves.size() - 1, -1, 1);
+            arriving = known;
+        }
+        return known;
+    }
+
+    /** Returns the direction at t of the first curve, from one on and by so many each time, that is not a point. */
+    private Vector direction(int first, int step, double t) {
+        for (int i = first; i >= 0 && i < curves.size(); i += step) {
             if (!curves.get(i).isPoint()) {
-                return curves.get(i).directionAt(1);
+                return curves.get(i).directionAt(t);
             }
         }
         throw new IllegalStateException("a path that is the single point " + start() + " has no direction");
@@ -472,7 +488,7 @@ public final class Path {
 
     @Override
     public boolean equals(@Nullable Object other) {
-        return other instanceof Path path && curves.equals(path.curves);
+        return this == other || (other instanceof Path path && curves.equals(path.curves));
     }
 
     @Override
