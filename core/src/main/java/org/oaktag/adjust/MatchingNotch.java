@@ -1,7 +1,7 @@
 package org.oaktag.adjust;
 
 import java.util.ArrayList;
-import java.util.Collections;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
@@ -19,13 +19,13 @@ import org.oaktag.garment.Piece;
  */
 record MatchingNotch(double share, int count) {
 
-    private static final List<Double> SHARES =
-            List.of(1.0 / 3, 0.25, 0.4, 0.2, 0.28, 0.37, 0.15, 0.44, 0.3, 0.23, 0.35, 0.42, 0.18);
+    private static final double[] SHARES = {1.0 / 3, 0.25, 0.4, 0.2, 0.28, 0.37, 0.15, 0.44, 0.3, 0.23, 0.35, 0.42, 0.18
+    };
 
     private static final int MOST_CUTS = 3;
 
     /** The greatest share that is tried. */
-    static final double FARTHEST = Collections.max(SHARES);
+    static final double FARTHEST = Arrays.stream(SHARES).max().orElseThrow();
 
     /**
      * Returns the first choice that fits nothing else; where every choice does, which takes two dozen seams of one
@@ -43,7 +43,7 @@ record MatchingNotch(double share, int count) {
             }
         }
         return first(share -> cuts, choice -> fitsNone(choice.on(length), others))
-                .orElse(new MatchingNotch(SHARES.get(0), cuts.counts().get(0)));
+                .orElse(new MatchingNotch(SHARES[0], cuts.counts().get(0)));
     }
 
     /**

@@ -15,12 +15,16 @@ enum NotchCuts {
     BOTH,
     NEITHER;
 
+    private static final List<Integer> ON_FRONT = List.of(1, 3);
+    private static final List<Integer> ON_BACK = List.of(2, 3);
+    private static final List<Integer> ANYWHERE = List.of(1, 3, 2);
+
     /** Returns the numbers of cuts, the one that is tried first before the others. */
     List<Integer> counts() {
         return switch (this) {
-            case FRONT, BOTH -> List.of(1, 3);
-            case BACK -> List.of(2, 3);
-            case NEITHER -> List.of(1, 3, 2);
+            case FRONT, BOTH -> ON_FRONT;
+            case BACK -> ON_BACK;
+            case NEITHER -> ANYWHERE;
         };
     }
 

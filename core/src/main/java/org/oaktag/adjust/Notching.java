@@ -43,9 +43,9 @@ final class Notching {
             this.length = pattern.length();
         }
 
-        /** Takes note of another that is as long and that no seam joins to this one. */
+        /** Takes note of another that is as long, unless a seam joins it to this one. */
         void meet(Sewn other) {
-            if (EdgePattern.areAlike(length, other.length) && !other.stretch.isAmong(partners)) {
+            if (!other.stretch.isAmong(partners)) {
                 rivals.add(other);
             }
         }
@@ -58,21 +58,26 @@ final class Notching {
             pieces.put(piece.name(), new MarkedPiece(piece));
         }
         for (SewnSides sides : seams) {
-            for (Stretch stretch : sides.stretches()) {
+            List<Stretch> stretches = sides.stretches();
+            for (int i = 0; i < stretches.size(); i++) {
+                Stretch stretch = stretches.get(i);
                 Sewn known = byEdges.get(stretch.refs());
                 if (known == null) {
                     known = new Sewn(stretch, piece(stretch.piece()));
                     byEdges.put(stretch.refs(), known);
                     sewn.add(known);
                 }
-                for (Stretch partner : sides.stretches()) {
-                    known.partners.addAll(partner.refs());
+                for (int k = 0; k < stretches.size(); k++) {
+                    known.partners.addAll(stretches.get(k).refs());
                 }
             }
         }
-        for (int i = 0; i < sewn.size(); i++) {
-            for (int j = 0; j < sewn.size(); j++) {
-                sewn.get(i).meet(sewn.get(j));
+        double[] lengths = sewn.stream().mapToDouble(each -> each.length).toArray();
+        for (int i = 0; i < lengths.length; i++) {
+            for (int j = 0; j < lengths.length; j++) {
+                if (EdgePattern.areAlike(lengths[i], lengths[j])) {
+                    sewn.get(i).meet(sewn.get(j));
+                }
             }
         }
     }
@@ -160,8 +165,9 @@ final class Notching {
         MarkedPiece piece = piece(name);
         boolean told = wouldTell(sides, piece, notches);
         if (told) {
-            notches.forEach(piece::set);
-            look(piece);
+            for (Notch notch : notches) {
+                set(piece, notch);
+            }
         }
         return told;
     }
@@ -169,9 +175,17 @@ final class Notching {
     /** Sets a notch at both places of a seam that are sewn together. */
     void set(SewnSides.Match match, Name name, int count) {
         for (LaidSide.Spot spot : match.spots()) {
-            MarkedPiece piece = piece(spot.laid().edge().piece());
-            piece.set(spot.notch(name, count));
-            look(piece);
+            set(piece(spot.laid().edge().piece()), spot.notch(name, count));
+        }
+    }
+
+    private void set(MarkedPiece piece, Notch notch) {
+        piece.set(notch);
+        for (int i = 0; i < sewn.size(); i++) {
+            Sewn each = sewn.get(i);
+            if (each.piece == piece && each.stretch.has(notch.edge())) {
+                each.pattern = each.stretch.pattern(piece.notches());
+            }
         }
     }
 

@@ -41,8 +41,8 @@ record Stretch(List<LaidSide.Laid> edges, List<EdgeRef> refs) {
 
     /** Tells whether some edge of it is long enough for a notch. */
     boolean hasRoom() {
-        for (LaidSide.Laid laid : edges) {
-            if (laid.length() >= 2 * LaidSide.FROM_CORNER) {
+        for (int i = 0; i < edges.size(); i++) {
+            if (edges.get(i).length() >= 2 * LaidSide.FROM_CORNER) {
                 return true;
             }
         }
@@ -51,8 +51,8 @@ record Stretch(List<LaidSide.Laid> edges, List<EdgeRef> refs) {
 
     /** Tells whether an edge of its piece is one of it. */
     boolean has(Name edge) {
-        for (EdgeRef ref : refs) {
-            if (ref.edge().equals(edge)) {
+        for (int i = 0; i < refs.size(); i++) {
+            if (refs.get(i).edge().equals(edge)) {
                 return true;
             }
         }
@@ -62,8 +62,8 @@ record Stretch(List<LaidSide.Laid> edges, List<EdgeRef> refs) {
     /** Tells whether some of these notches of a piece lie on it. */
     boolean hasSome(Name piece, List<Notch> notches) {
         if (piece().equals(piece)) {
-            for (Notch notch : notches) {
-                if (has(notch.edge())) {
+            for (int i = 0; i < notches.size(); i++) {
+                if (has(notches.get(i).edge())) {
                     return true;
                 }
             }
@@ -73,8 +73,8 @@ record Stretch(List<LaidSide.Laid> edges, List<EdgeRef> refs) {
 
     /** Tells whether some edge of it is among these. */
     boolean isAmong(List<EdgeRef> others) {
-        for (EdgeRef ref : refs) {
-            if (others.contains(ref)) {
+        for (int i = 0; i < refs.size(); i++) {
+            if (others.contains(refs.get(i))) {
                 return true;
             }
         }
@@ -84,7 +84,8 @@ record Stretch(List<LaidSide.Laid> edges, List<EdgeRef> refs) {
     /** Returns the pattern that these notches of its piece make along it. */
     EdgePattern pattern(List<Notch> notches) {
         List<EdgePattern.Mark> marks = new ArrayList<>();
-        for (LaidSide.Laid laid : edges) {
+        for (int k = 0; k < edges.size(); k++) {
+            LaidSide.Laid laid = edges.get(k);
             for (int i = 0; i < notches.size(); i++) {
                 Notch notch = notches.get(i);
                 if (notch.edge().equals(laid.edge().edge())) {

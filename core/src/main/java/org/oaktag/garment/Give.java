@@ -42,9 +42,18 @@ final class Give {
     }
 
     private void take(Quantity quantity) {
-        quantity.edges().forEach(this::take);
-        quantity.outlines().forEach(this::take);
-        quantity.corners().forEach(corner -> take(corner.edge().piece()));
+        List<EdgeRef> along = quantity.edges();
+        for (int i = 0; i < along.size(); i++) {
+            take(along.get(i));
+        }
+        List<Name> outlines = quantity.outlines();
+        for (int i = 0; i < outlines.size(); i++) {
+            take(outlines.get(i));
+        }
+        List<Quantity.Corner> corners = quantity.corners();
+        for (int i = 0; i < corners.size(); i++) {
+            take(corners.get(i).edge().piece());
+        }
     }
 
     /**

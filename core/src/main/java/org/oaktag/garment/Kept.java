@@ -194,29 +194,45 @@ final class Kept {
     }
 
     private boolean has(Quantity quantity) {
+        // Nearly all quantities are of these kinds, for which no lists are made.
+        if (quantity instanceof Quantity.EdgeLength length) {
+            return hasPath(length.edge());
+        }
+        if (quantity instanceof Quantity.Distance distance) {
+            return hasCorner(distance.from()) && hasCorner(distance.to());
+        }
+        if (quantity instanceof Quantity.Drop drop) {
+            return hasCorner(drop.from()) && hasCorner(drop.to());
+        }
         return hasCorners(quantity.corners()) && hasPaths(quantity.edges()) && hasOutlines(quantity.outlines());
     }
 
     private boolean hasCorners(List<Quantity.Corner> corners) {
         for (int i = 0; i < corners.size(); i++) {
-            EdgeRef edge = corners.get(i).edge();
-            @Nullable Touched piece = touched(edge.piece());
-            if (piece != null && !piece.keepCorner(edge.edge(), corners.get(i).end())) {
+            if (!hasCorner(corners.get(i))) {
                 return false;
             }
         }
         return true;
     }
 
+    private boolean hasCorner(Quantity.Corner corner) {
+        @Nullable Touched piece = touched(corner.edge().piece());
+        return piece == null || piece.keepCorner(corner.edge().edge(), corner.end());
+    }
+
     private boolean hasPaths(List<EdgeRef> edges) {
         for (int i = 0; i < edges.size(); i++) {
-            EdgeRef edge = edges.get(i);
-            @Nullable Touched piece = touched(edge.piece());
-            if (piece != null && !piece.keepPath(edge.edge())) {
+            if (!hasPath(edges.get(i))) {
                 return false;
             }
         }
         return true;
+    }
+
+    private boolean hasPath(EdgeRef edge) {
+        @Nullable Touched piece = touched(edge.piece());
+        return piece == null || piece.keepPath(edge.edge());
     }
 
     private boolean hasOutlines(List<Name> pieces) {

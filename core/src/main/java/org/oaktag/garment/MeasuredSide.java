@@ -20,10 +20,14 @@ record MeasuredSide(double length, List<Place> places) {
     static MeasuredSide of(Garment garment, SeamSide side) {
         List<Place> places = new ArrayList<>();
         double sewn = 0;
-        for (SeamSide.Run run : side.runs()) {
+        List<SeamSide.Run> runs = side.runs();
+        for (int i = 0; i < runs.size(); i++) {
+            SeamSide.Run run = runs.get(i);
             Piece piece = garment.piece(run.edge().piece());
             double length = piece.path(run.edge().edge()).length();
-            for (Notch notch : piece.notches()) {
+            List<Notch> notches = piece.notches();
+            for (int k = 0; k < notches.size(); k++) {
+                Notch notch = notches.get(k);
                 if (notch.edge().equals(run.edge().edge())) {
                     double fromStart = notch.fromStart(length);
                     places.add(new Place(notch.name(), sewn + (run.backwards() ? length - fromStart : fromStart)));
@@ -70,9 +74,9 @@ record MeasuredSide(double length, List<Place> places) {
     }
 
     private Optional<Place> find(Name notch) {
-        for (Place place : places) {
-            if (place.notch().equals(notch)) {
-                return Optional.of(place);
+        for (int i = 0; i < places.size(); i++) {
+            if (places.get(i).notch().equals(notch)) {
+                return Optional.of(places.get(i));
             }
         }
         return Optional.empty();

@@ -41,9 +41,11 @@ public record SeamWalk(List<WalkedSeam> seams) {
     static SeamWalk since(Garment earlier, Garment garment) {
         Kept kept = garment.keptOf(earlier);
         List<WalkedSeam> before = earlier.walkSeams().seams;
-        List<WalkedSeam> seams = new ArrayList<>(garment.seams().size());
-        for (Seam seam : garment.seams()) {
-            Optional<WalkedSeam> known = Kept.find(before, each -> each.seam().name(), seam.name(), seams.size());
+        List<Seam> all = garment.seams();
+        List<WalkedSeam> seams = new ArrayList<>(all.size());
+        for (int i = 0; i < all.size(); i++) {
+            Seam seam = all.get(i);
+            Optional<WalkedSeam> known = Kept.find(before, each -> each.seam().name(), seam.name(), i);
             boolean stands = known.isPresent() && known.get().seam().equals(seam) && kept.has(seam);
             seams.add(stands ? known.get() : WalkedSeam.of(garment, seam));
         }

@@ -40,9 +40,11 @@ public record TakenMeasure(FinishedMeasure measure, Optional<Length> length) {
     static List<TakenMeasure> since(Garment earlier, Garment garment) {
         Kept kept = garment.keptOf(earlier);
         List<TakenMeasure> before = earlier.takeMeasures();
-        List<TakenMeasure> all = new ArrayList<>(garment.measures().size());
-        for (FinishedMeasure measure : garment.measures()) {
-            Optional<TakenMeasure> known = Kept.find(before, each -> each.measure.name(), measure.name(), all.size());
+        List<FinishedMeasure> measures = garment.measures();
+        List<TakenMeasure> all = new ArrayList<>(measures.size());
+        for (int i = 0; i < measures.size(); i++) {
+            FinishedMeasure measure = measures.get(i);
+            Optional<TakenMeasure> known = Kept.find(before, each -> each.measure.name(), measure.name(), i);
             boolean stands = known.isPresent() && known.get().measure.equals(measure) && kept.has(measure);
             all.add(stands ? known.get() : of(measure, garment));
         }

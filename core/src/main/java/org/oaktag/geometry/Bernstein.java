@@ -31,6 +31,11 @@ final class Bernstein {
         return CHOOSE[n][k];
     }
 
+    /** Returns all the ways to choose from n, not to be changed. */
+    static double[] row(int n) {
+        return CHOOSE[n];
+    }
+
     static double[] product(double[] a, double[] b) {
         int m = a.length - 1;
         int n = b.length - 1;

@@ -93,7 +93,7 @@ public final class Path {
      * @throws IllegalArgumentException if there are none or they are not connected
      */
     public static Path of(Curve... curves) {
-        return of(Arrays.asList(curves));
+        return curves.length == 1 ? new Path(List.of(curves[0])) : of(Arrays.asList(curves));
     }
 
     /**

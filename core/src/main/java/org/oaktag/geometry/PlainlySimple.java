@@ -25,6 +25,11 @@ final class PlainlySimple {
     private final double[] x;
     private final double[] y;
 
+    /** Used for one join after the other. */
+    private final Angle before = new Angle();
+
+    private final Angle after = new Angle();
+
     private PlainlySimple(List<Curve> curves) {
         count = curves.size();
         x = new double[KEPT * count];
@@ -103,8 +108,8 @@ final class PlainlySimple {
 
     /** Tells whether what arrives at a join and what leaves it keep to angles that are apart. */
     private boolean partAt(int arriving, int leaving) {
-        Angle before = new Angle(arriving + 3, arriving);
-        Angle after = new Angle(leaving, leaving + 3);
+        before.hold(arriving + 3, arriving);
+        after.hold(leaving, leaving + 3);
         return !before.has(after.x0, after.y0) && !after.has(before.x0, before.y0);
     }
 
@@ -118,7 +123,7 @@ final class PlainlySimple {
         private double x1;
         private double y1;
 
-        Angle(int from, int to) {
+        void hold(int from, int to) {
             x0 = x1 = x[to] - x[from];
             y0 = y1 = y[to] - y[from];
             int step = to > from ? 1 : -1;

@@ -233,13 +233,12 @@ final class Polynomials {
     static double value(double[] bernstein, double t) {
         int n = bernstein.length - 1;
         double s = 1 - t;
+        double[] binomials = Bernstein.row(n);
         double power = 1;
-        double binomial = 1;
         double sum = bernstein[0] * s;
         for (int i = 1; i < n; i++) {
             power *= t;
-            binomial = binomial * (n - i + 1) / i;
-            sum = (sum + power * binomial * bernstein[i]) * s;
+            sum = (sum + power * binomials[i] * bernstein[i]) * s;
         }
         return sum + power * t * bernstein[n];
     }
