@@ -105,7 +105,8 @@ final class Assembly {
     }
 
     Garment done() {
-        return garment.with(pieces, seams, measures).withChecks(checks);
+        Garment made = garment.with(pieces, seams, measures);
+        return checks.equals(made.checks()) ? made : made.withChecks(checks);
     }
 
     private static FinishedMeasure with(FinishedMeasure measure, FinishedMeasure.Term term) {
