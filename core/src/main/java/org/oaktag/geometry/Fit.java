@@ -4,7 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Draws smooth runs of cubics: through points, in place of a run with more curves than it needs, and between two paths.
+ * Draws smooth runs of cubics: through points, in place of a run with more curves than it needs, between two paths,
+ * and of a given length. {@link Traced} fits many points that are off by some noise.
  *
  * <pre>{@code
  * List<Point> traced = List.of(Point.of(0, 0), Point.of(30, 42), Point.of(75, 60), Point.of(120, 55));
@@ -84,5 +85,20 @@ public final class Fit {
      */
     public static Cubic blend(Path before, Path after) {
         return Blend.between(before, after);
+    }
+
+    /**
+     * Returns the cubic of a given length that leaves one end and arrives at the other in given directions.
+     *
+     * <p>Its handles are equally long, so that there is just one. It is smooth: it has no cusp and does not cross
+     * itself; and its handles are from a hundredth of the distance of the ends to twice that distance. So there is a
+     * least and a greatest length, and a length between straight ends in one line is the distance itself.
+     *
+     * @param length mm, met to a millionth
+     * @throws IllegalArgumentException if no such cubic is that long, with the lengths that there are; if the ends are
+     *     one point; or if a direction is the zero vector
+     */
+    public static Cubic ofLength(Point start, Vector startDirection, Point end, Vector endDirection, double length) {
+        return new LengthFit(start, startDirection, end, endDirection).of(length);
     }
 }

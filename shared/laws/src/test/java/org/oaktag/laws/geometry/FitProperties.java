@@ -1,10 +1,13 @@
 package org.oaktag.laws.geometry;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
@@ -30,6 +33,8 @@ import org.oaktag.testkit.curves.SmoothPaths;
 @Domain(Curves.class)
 @Domain(DomainContext.Global.class)
 class FitProperties {
+    private static final Pattern RANGE = Pattern.compile("is (\\S+) to (\\S+) mm long");
+
     @Provide
     Arbitrary<Cubic> general() {
         return Curves.of(CubicShape.GENERAL);
@@ -116,5 +121,32 @@ class FitProperties {
         assertThat(blend.end()).isEqualTo(b.start());
         assertThat(blend.directionAt(0).angleTo(a.directionAt(1))).isCloseTo(0, within(1e-9));
         assertThat(blend.directionAt(1).angleTo(b.directionAt(0))).isCloseTo(0, within(1e-9));
+    }
+
+    /** Between any two ends a length between the two that the refusal of another tells. */
+    @Property(tries = 300)
+    void cubic_of_a_length_has_it_and_its_ends_and_directions(
+            @ForAll Point a,
+            @ForAll Point b,
+            @ForAll @DoubleRange(min = -3, max = 3) double leaving,
+            @ForAll @DoubleRange(min = -3, max = 3) double arriving,
+            @ForAll @DoubleRange(min = 0, max = 1) double share) {
+        Assume.that(a.distanceTo(b) > 1);
+        Vector first = Vector.polar(1, leaving);
+        Vector last = Vector.polar(1, arriving);
+        String refused = catchThrowableOfType(IllegalArgumentException.class, () -> Fit.ofLength(a, first, b, last, 0))
+                .getMessage();
+        Matcher range = RANGE.matcher(refused);
+        assertThat(range.find()).as(refused).isTrue();
+        double least = Double.parseDouble(range.group(1));
+        double most = Double.parseDouble(range.group(2));
+        double length = least + share * (most - least);
+        Cubic cubic = Fit.ofLength(a, first, b, last, length);
+        assertThat(cubic.length(1e-9)).isCloseTo(length, within(2e-6));
+        assertThat(cubic.start()).isEqualTo(a);
+        assertThat(cubic.end()).isEqualTo(b);
+        assertThat(cubic.directionAt(0).angleTo(first)).isCloseTo(0, within(1e-9));
+        assertThat(cubic.directionAt(1).angleTo(last)).isCloseTo(0, within(1e-9));
+        assertThat(Path.of(cubic).bounds().width()).isLessThanOrEqualTo(length + 1e-6);
     }
 }
