@@ -3,6 +3,7 @@ package org.oaktag.geometry;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -78,6 +79,27 @@ class CurveTreeWorkTest {
             int takenByBoth = counted.takenBy(() -> met.addAll(Crossings.between(path, moved)));
             assertThat(met).hasSize(4);
             assertThat(takenByBoth).as("of %s", count).isLessThanOrEqualTo(120);
+        }
+    }
+
+    /** Each parallel meets its two neighbours, and of the source each curve is looked at a dozen times, however many. */
+    @Test
+    void offset_looks_at_a_few_curves_and_pairs_for_each_edge() {
+        CornerStyle mitre = CornerStyle.mitre(4);
+        for (int count : COUNTS) {
+            CountedCurves counted = new CountedCurves(ring(count));
+            Outline outline = Outline.of(new Path(counted));
+            for (double d : new double[] {10, -10}) {
+                int taken = counted.takenBy(() -> OutlineOffset.outward(outline, d, mitre, 0.01));
+                assertThat(taken).as("of %s, by %s mm", count, d).isLessThanOrEqualTo(16 * count);
+            }
+            List<Path> edges = ring(count).stream().map(Path::of).toList();
+            double[] distances = new double[count];
+            Arrays.fill(distances, 10);
+            List<RawCurve> run = new RawOffset(edges, distances, OffsetCorners.all(mitre, count), 0.01).closedRun();
+            CurveTree parallels = CurveTree.of(run.stream().map(RawCurve::curve).toList());
+            assertThat(parallels.pairsWithin(1e-7)).hasSizeLessThanOrEqualTo(2 * run.size());
+            assertThat(run).hasSizeLessThanOrEqualTo(2 * count);
         }
     }
 }
