@@ -53,6 +53,14 @@ public interface Block {
     }
 
     /**
+     * Returns the finished measures that a table of sizes shows, in their order; what a garment of it lacks is left out.
+     * None, unless it says, and then all are shown.
+     */
+    default List<Name> tabled() {
+        return List.of();
+    }
+
+    /**
      * Returns the allowances that are usual on a garment made of it: 10 mm on seams and 25 mm on what is turned back,
      * its ends folded back, unless it says otherwise (common practice).
      */

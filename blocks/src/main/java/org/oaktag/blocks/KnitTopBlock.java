@@ -1,5 +1,6 @@
 package org.oaktag.blocks;
 
+import java.util.List;
 import java.util.Set;
 import org.oaktag.block.Block;
 import org.oaktag.body.BodyMeasure;
@@ -35,6 +36,17 @@ record KnitTopBlock() implements Block {
     @Override
     public Ease standardEase() {
         return TopEase.standard();
+    }
+
+    @Override
+    public List<Name> tabled() {
+        return List.of(
+                TopNames.CHEST_GIRTH,
+                TopNames.WAIST_GIRTH,
+                TopNames.HEM_GIRTH,
+                TopNames.BACK_LENGTH,
+                TopNames.SHOULDER_LENGTH,
+                TopNames.SLEEVE_LENGTH);
     }
 
     @Override

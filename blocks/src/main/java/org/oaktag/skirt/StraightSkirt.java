@@ -139,6 +139,16 @@ public record StraightSkirt(SkirtLength length) implements Block {
         return SkirtEase.standard();
     }
 
+    @Override
+    public List<Name> tabled() {
+        return List.of(
+                SkirtNames.WAIST_GIRTH,
+                SkirtNames.HIP_GIRTH,
+                SkirtNames.HEM_GIRTH,
+                SkirtNames.LENGTH,
+                SkirtNames.SIDE_LENGTH);
+    }
+
     /**
      * Returns, for a cloth that stretches, what makers of knits leave; else 15 mm on seams, 10 mm at the waist and on
      * what is sewn to it, and 40 mm on the hem, turned up (common practice).

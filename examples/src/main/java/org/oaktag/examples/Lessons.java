@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.regex.Pattern;
+import org.oaktag.body.BodyMeasurements;
 import org.oaktag.examples.lessons.LessonBook;
 import org.oaktag.export.lesson.Lesson;
 import org.oaktag.export.lesson.LessonContents;
@@ -63,7 +64,8 @@ public final class Lessons implements Callable<Integer> {
 
     /** Returns the lessons on the block of one of the night crew. */
     static List<Lesson> lessons() {
-        return LessonBook.on(HoodedTop.block(BodyFile.nightCrew().body(BODY)));
+        BodyMeasurements body = BodyFile.nightCrew().body(BODY);
+        return LessonBook.on(HoodedTop.block(body), TweedSkirt.block(body));
     }
 
     private static Map<String, byte[]> pages() {

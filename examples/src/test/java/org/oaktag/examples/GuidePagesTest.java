@@ -35,7 +35,8 @@ class GuidePagesTest {
     private static Map<String, String> drawn() {
         Garment block = HoodedTop.block(BodyFile.nightCrew().body("Juno"));
         Map<String, String> drawn = new TreeMap<>();
-        GuideFigures.of(block).forEach((name, sheet) -> drawn.put(name + ".svg", sheet.text()));
+        GuideFigures.of(block, TweedSkirt.block(BodyFile.nightCrew().body("Juno")))
+                .forEach((name, sheet) -> drawn.put(name + ".svg", sheet.text()));
         GuideFigures.lines(HoodedTop.block(BodyFile.nightCrew().body("Mira")))
                 .forEach((name, sheet) -> drawn.put(name + ".svg", sheet.text()));
         Garment top = Tour.made(Tour.fitted(Tour.loosened(Tour.drafted(Tour.measured()))));

@@ -28,9 +28,9 @@ final class AdjustmentFigures {
 
     private AdjustmentFigures() {}
 
-    static Map<String, SvgSheet> of(Garment block) {
+    static Map<String, SvgSheet> of(Garment block, Garment skirt) {
         Map<String, SvgSheet> all = new LinkedHashMap<>();
-        for (Lesson lesson : LessonBook.on(block)) {
+        for (Lesson lesson : LessonBook.on(block, skirt)) {
             all.put(
                     lesson.hyphenated(),
                     figure(

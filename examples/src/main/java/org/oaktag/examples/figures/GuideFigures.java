@@ -14,12 +14,13 @@ public final class GuideFigures {
      * Draws the figures.
      *
      * @param block a knit top as it was drafted
+     * @param skirt a straight skirt as it was drafted, with darts
      * @return each by the name of its file below {@code docs/figures}, without its ending
      */
-    public static Map<String, SvgSheet> of(Garment block) {
+    public static Map<String, SvgSheet> of(Garment block, Garment skirt) {
         Map<String, SvgSheet> all = new LinkedHashMap<>();
         all.putAll(CapFigures.of(block));
-        AdjustmentFigures.of(block).forEach((name, sheet) -> all.put("step-" + name, sheet));
+        AdjustmentFigures.of(block, skirt).forEach((name, sheet) -> all.put("step-" + name, sheet));
         all.putAll(GussetFigure.of(block));
         GlossaryFigures.of(block).forEach((name, sheet) -> all.put("term-" + name, sheet));
         return all;

@@ -10,11 +10,12 @@ public final class LessonBook {
     private LessonBook() {}
 
     /**
-     * Returns the lessons on a block.
+     * Returns the lessons on two blocks.
      *
      * @param block a knit top as it was drafted
+     * @param skirt a straight skirt as it was drafted, with darts
      */
-    public static List<Lesson> on(Garment block) {
+    public static List<Lesson> on(Garment block, Garment skirt) {
         return List.of(
                 NecklineLessons.widen(block),
                 ShoulderLessons.drop(block),
@@ -28,6 +29,7 @@ public final class LessonBook {
                 BandLessons.cuff(block),
                 BandLessons.band(block),
                 BandLessons.threePanelHood(block),
-                DartLessons.rotate(block));
+                DartLessons.rotate(block),
+                SkirtLessons.closeADart(skirt));
     }
 }

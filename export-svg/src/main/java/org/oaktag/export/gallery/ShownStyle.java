@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.export.drawing.ClothPaint;
 import org.oaktag.export.drawing.FreeText;
@@ -16,6 +15,7 @@ import org.oaktag.export.xml.Decimal;
 import org.oaktag.export.xml.XmlWriter;
 import org.oaktag.garment.Change;
 import org.oaktag.garment.Cloth;
+import org.oaktag.garment.FinishedMeasure;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
@@ -32,15 +32,6 @@ import org.oaktag.measure.Length;
  * @param back its back
  */
 record ShownStyle(GalleryStyle style, Garment garment, List<Garment> sizes, FlatPicture front, FlatPicture back) {
-
-    /** The finished measures that a table of sizes shows, as far as a garment has them. */
-    private static final List<Name> MEASURES = List.of(
-            TopNames.CHEST_GIRTH,
-            TopNames.WAIST_GIRTH,
-            TopNames.HEM_GIRTH,
-            TopNames.BACK_LENGTH,
-            TopNames.SHOULDER_LENGTH,
-            TopNames.SLEEVE_LENGTH);
 
     static ShownStyle of(GalleryStyle style) {
         Garment garment = style.style().on(style.body());
@@ -131,10 +122,14 @@ record ShownStyle(GalleryStyle style, Garment garment, List<Garment> sizes, Flat
         if (sizes.isEmpty()) {
             return;
         }
-        List<Name> measures = MEASURES.stream()
-                .filter(name ->
-                        sizes.stream().anyMatch(size -> taken(size, name).isPresent()))
-                .toList();
+        List<Name> tabled = style.style().block().tabled();
+        List<Name> measures = (tabled.isEmpty()
+                        ? garment.measures().stream().map(FinishedMeasure::name).toList()
+                        : tabled)
+                .stream()
+                        .filter(name -> sizes.stream()
+                                .anyMatch(size -> taken(size, name).isPresent()))
+                        .toList();
         xml.begin("div")
                 .attribute("class", "scroll")
                 .attribute("role", "group")
