@@ -48,7 +48,7 @@ final class Clearance {
         this.closed = closed;
         this.ring = Path.of(edges.stream().flatMap(e -> e.curves().stream()).toList());
         this.windingOnTheLeft = Area.signed(ring) > 0 ? 0 : -1;
-        this.reach = Math.max(Arrays.stream(distances).max().orElse(0), slack);
+        this.reach = Math.max(greatest(), slack);
         this.edgeOf = new int[ring.curves().size()];
         this.firstOf = new int[edges.size()];
         int count = 0;
@@ -69,6 +69,11 @@ final class Clearance {
 
     double slack() {
         return slack;
+    }
+
+    /** Returns the greatest distance that is to be kept, mm. */
+    double greatest() {
+        return Arrays.stream(distances).max().orElse(0);
     }
 
     /** Tells whether a point of the parallel of the edge keeps its distance from all the edges. */

@@ -15,8 +15,17 @@ final class Dust {
     /** The longest, in tolerances: what it moves the curve by is lost in what an offset may be off. */
     private static final double OF_TOLERANCE = 0.1;
 
-    /** The longest handle that may be drawn in as a hook, in sizes of the curve. */
+    /** The longest hook, in sizes of the curve. */
     private static final double HOOK_OF_SIZE = 1e-3;
+
+    /** The longest curve that is a hook, in tolerances; a handle may be twice as long. */
+    private static final double HOOK_OF_TOLERANCE = 0.5;
+
+    /** What a handle moves its curve by if it is drawn in, in lengths of the handle. */
+    private static final double MOVED = 4.0 / 9;
+
+    /** How far hooks may move a curve in all, in tolerances. */
+    static final double UNHOOKED = 0.7;
 
     private Dust() {}
 
@@ -31,11 +40,36 @@ final class Dust {
     }
 
     /**
-     * Returns the curve with its hooks drawn in, handles up to a length: no dust, but so short that nobody meant the curve to start
-     * their way. It moves by 4/9 of the length at most.
+     * Returns the greatest length of a hook for a curve or path of this size, mm: no dust, but so short that nobody
+     * meant the curve to go its way.
      */
-    static Curve unhooked(Curve curve, double length) {
-        return curve instanceof Cubic cubic ? drawnIn(cubic, Math.min(HOOK_OF_SIZE * size(cubic), length)) : curve;
+    static double hook(double size, double tolerance) {
+        return Math.min(HOOK_OF_SIZE * size, HOOK_OF_TOLERANCE * tolerance);
+    }
+
+    /**
+     * Returns the curve with its hooks drawn in, as far as it has not been moved too far by then; the very same if it
+     * has none.
+     *
+     * @param moved how far its start has been moved already, mm
+     */
+    static Curve unhooked(Curve curve, double moved, double tolerance) {
+        if (!(curve instanceof Cubic cubic)) {
+            return curve;
+        }
+        double longest = 2 * hook(size(cubic), tolerance);
+        double left = (UNHOOKED * tolerance - moved) / MOVED;
+        double first = cubic.start().distanceTo(cubic.control1());
+        boolean hookedStart = first > 0 && first <= Math.min(longest, left);
+        double second = cubic.end().distanceTo(cubic.control2());
+        boolean hookedEnd = second > 0 && second <= Math.min(longest, left - (hookedStart ? first : 0));
+        return hookedStart || hookedEnd
+                ? new Cubic(
+                        cubic.start(),
+                        hookedStart ? cubic.start() : cubic.control1(),
+                        hookedEnd ? cubic.end() : cubic.control2(),
+                        cubic.end())
+                : cubic;
     }
 
     private static double size(Cubic cubic) {

@@ -1,5 +1,6 @@
 package org.oaktag.geometry;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -20,10 +21,16 @@ final class OffsetCorner {
 
     private final CornerStyle style;
     private final double tolerance;
+    private final List<Curve> cutOff = new ArrayList<>();
 
     OffsetCorner(CornerStyle style, double tolerance) {
         this.style = style;
         this.tolerance = tolerance;
+    }
+
+    /** Returns what has been cut off the parallels. */
+    List<Curve> cutOff() {
+        return cutOff;
     }
 
     /** An outer corner: beside an edge at distance 0 always the meeting of the prolongations, else in the style. */
@@ -196,6 +203,8 @@ final class OffsetCorner {
             double[] cuts = LineContacts.parameters(Cubic.from(curve), corner, direction, tolerance);
             if (cuts.length > 0) {
                 double t = Arrays.stream(cuts).max().getAsDouble();
+                cutOff.add(curve.sub(t, 1));
+                head.subList(i + 1, head.size()).forEach(raw -> cutOff.add(raw.curve()));
                 head.subList(i + 1, head.size()).clear();
                 head.set(i, head.get(i).with(curve.sub(0, t)));
                 return true;
@@ -211,6 +220,8 @@ final class OffsetCorner {
             double[] cuts = LineContacts.parameters(Cubic.from(curve), corner, direction, tolerance);
             if (cuts.length > 0) {
                 double t = Arrays.stream(cuts).min().getAsDouble();
+                cutOff.add(curve.sub(0, t));
+                tail.subList(0, i).forEach(raw -> cutOff.add(raw.curve()));
                 tail.set(i, tail.get(i).with(curve.sub(t, 1)));
                 tail.subList(0, i).clear();
                 return true;

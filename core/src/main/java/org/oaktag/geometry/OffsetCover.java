@@ -3,6 +3,7 @@ package org.oaktag.geometry;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.IntUnaryOperator;
 
 /**
  * The parts of a path beside which the kept curves of its offset run.
@@ -25,6 +26,16 @@ record OffsetCover(double length, List<OffsetRuns.Stretch> parts) {
 
     /** Returns what is covered of a path by the parallels at the distance to its left. */
     static OffsetCover of(Path path, double left, List<RawCurve> kept, double tolerance) {
+        return of(path, path, k -> k, left, kept, tolerance);
+    }
+
+    /**
+     * Returns what is covered of a whole path by parallels of what is left of it without its dust.
+     *
+     * @param origins where each curve of what is left was on the whole
+     */
+    static OffsetCover of(
+            Path path, Path whole, IntUnaryOperator origins, double left, List<RawCurve> kept, double tolerance) {
         List<OffsetRuns.Stretch> parts = new ArrayList<>();
         for (RawCurve raw : kept) {
             if (raw.source() == RawCurve.NONE) {
@@ -32,14 +43,27 @@ record OffsetCover(double length, List<OffsetRuns.Stretch> parts) {
             }
             Curve source = path.curves().get(raw.source());
             double middle = place(source, left, raw.curve().pointAt(0.5), 0, 1, 0);
-            double before = place(source, left, raw.curve().start(), middle, 0, tolerance);
-            double after = place(source, left, raw.curve().end(), middle, 1, tolerance);
+            double[] smooth = smooth(source, left, middle);
+            double before = place(source, left, raw.curve().start(), middle, smooth[0], tolerance);
+            double after = place(source, left, raw.curve().end(), middle, smooth[1], tolerance);
+            int origin = origins.applyAsInt(raw.source());
             parts.add(new OffsetRuns.Stretch(
-                    path.distanceAt(new Path.Location(raw.source(), before)),
-                    path.distanceAt(new Path.Location(raw.source(), after))));
+                    whole.distanceAt(new Path.Location(origin, before)),
+                    whole.distanceAt(new Path.Location(origin, after))));
         }
         parts.sort(Comparator.comparingDouble(OffsetRuns.Stretch::from));
-        return new OffsetCover(path.length(), parts);
+        return new OffsetCover(whole.length(), parts);
+    }
+
+    /** Returns from where to where about a place the parallel has no cusp, which no curve of it passes. */
+    private static double[] smooth(Curve source, double left, double place) {
+        double[] smooth = {0, 1};
+        if (source instanceof Cubic cubic) {
+            for (double cusp : OffsetCusps.of(cubic, left)) {
+                smooth[cusp <= place ? 0 : 1] = cusp <= place ? cusp : Math.min(cusp, smooth[1]);
+            }
+        }
+        return smooth;
     }
 
     /**

@@ -1,18 +1,22 @@
 package org.oaktag.geometry;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
 /**
- * What cuts a run of parallels and is never part of it: the parallel on the other side of an open path, and round its
- * ends circles of the distance, a little less. Beside what the run crosses of itself, these are the places at which it
- * may come too near to the path.
+ * What cuts a run of parallels and is never part of it: beside what the run crosses of itself, these are the places at
+ * which it may begin to come too near.
  *
- * @param curves the parallel on the other side
- * @param centres the ends
- * @param radius that of the circles, mm
+ * <p>Of an open path these are the parallel on its other side, and round its ends circles of the distance, a little
+ * less. Of an outline they are found at the corners between two distances, where the lesser counts: a circle of that
+ * one, and the normal at the end of the edge that keeps the greater, beside which that edge's own counts; and what the
+ * corners have cut off the parallels, beyond which they are too near all the same.
+ *
+ * @param curves the parallel on the other side, or the normals and what is cut off
+ * @param circles round the ends, or round the corners
  */
-record OffsetCutters(List<Curve> curves, List<Point> centres, double radius) {
+record OffsetCutters(List<Curve> curves, List<Circle> circles) {
     /**
      * The circles are smaller than the distance by this share of the tolerance, so that the parallel does not run along
      * them.
@@ -24,31 +28,74 @@ record OffsetCutters(List<Curve> curves, List<Point> centres, double radius) {
      */
     private static final double HALF_ROUND = 0.9 * Math.PI;
 
-    OffsetCutters {
-        curves = List.copyOf(curves);
-        centres = List.copyOf(centres);
+    /**
+     * A circle about a point.
+     *
+     * @param radius mm
+     */
+    record Circle(Point centre, double radius) {
+        /** Tells whether a box has points both inside and outside. */
+        boolean mayMeet(Bounds box) {
+            double left = box.minX() - centre.x();
+            double right = centre.x() - box.maxX();
+            double above = box.minY() - centre.y();
+            double below = centre.y() - box.maxY();
+            double near = Math.hypot(Math.max(Math.max(left, right), 0), Math.max(Math.max(above, below), 0));
+            double far = Math.hypot(Math.min(left, right), Math.min(above, below));
+            return near <= radius && radius <= far;
+        }
     }
 
-    static OffsetCutters none() {
-        return new OffsetCutters(List.of(), List.of(), 0);
+    OffsetCutters {
+        curves = List.copyOf(curves);
+        circles = List.copyOf(circles);
     }
 
     /** Returns what cuts the parallel to the left of a path. */
     static OffsetCutters of(Path path, double left, double tolerance) {
         double radius = left - WITHIN * tolerance;
         if (radius <= 0) {
-            return none();
+            return new OffsetCutters(List.of(), List.of());
         }
-        List<Point> ends = List.of(path.start(), path.end());
+        List<Circle> ends = List.of(new Circle(path.start(), radius), new Circle(path.end(), radius));
         if (path.curves().stream().mapToDouble(OffsetCutters::bend).sum() + corners(path) < HALF_ROUND) {
-            return new OffsetCutters(List.of(), ends, radius);
+            return new OffsetCutters(List.of(), ends);
         }
         List<Path> back = List.of(path.reversed());
         List<RawCurve> other = new RawOffset(
                         back, new double[] {left}, OffsetCorners.all(CornerStyle.round(), 1), tolerance)
                 .openRun();
         return new OffsetCutters(
-                other.stream().filter(raw -> !raw.link()).map(RawCurve::curve).toList(), ends, radius);
+                other.stream().filter(raw -> !raw.link()).map(RawCurve::curve).toList(), ends);
+    }
+
+    /**
+     * Returns what cuts the run of the edges of an outline, each with its own distance to the left.
+     *
+     * @param cutOff what the joins of the run have cut off the parallels
+     */
+    static OffsetCutters of(
+            List<Path> edges, double[] distances, OffsetCorners corners, List<Curve> cutOff, double tolerance) {
+        List<Curve> curves = new ArrayList<>(cutOff);
+        List<Circle> circles = new ArrayList<>();
+        for (int i = 0; i < distances.length; i++) {
+            int next = (i + 1) % distances.length;
+            Vector arriving = edges.get(i).endDirection();
+            Vector leaving = edges.get(next).startDirection();
+            if (distances[i] == distances[next] || corners.carries(arriving, leaving, distances[i], distances[next])) {
+                continue;
+            }
+            double less = Math.min(distances[i], distances[next]) - WITHIN * tolerance;
+            Vector normal = (distances[i] > distances[next] ? arriving : leaving).leftNormal();
+            Point corner = edges.get(i).end();
+            curves.add(new Line(
+                    corner.plus(normal.times(Math.max(less, 0))),
+                    corner.plus(normal.times(Math.max(distances[i], distances[next])))));
+            if (less > 0) {
+                circles.add(new Circle(corner, less));
+            }
+        }
+        return new OffsetCutters(curves, circles);
     }
 
     /** Returns the turns of a control polygon, none less than those of the curve. */
@@ -75,21 +122,21 @@ record OffsetCutters(List<Curve> curves, List<Point> centres, double radius) {
     double[] onCircles(Curve curve) {
         Bounds hull = CurveContacts.hull(curve);
         double[] all = {};
-        for (Point centre : centres) {
-            if (!hull.expanded(radius).contains(centre)) {
+        for (Circle circle : circles) {
+            if (!circle.mayMeet(hull)) {
                 continue;
             }
             Cubic cubic = Cubic.from(curve);
             double[] x = new double[4];
             double[] y = new double[4];
             for (int i = 0; i < x.length; i++) {
-                Vector arm = cubic.controls().get(i).minus(centre);
+                Vector arm = cubic.controls().get(i).minus(circle.centre());
                 x[i] = arm.x();
                 y[i] = arm.y();
             }
             double[] square = Bernstein.plus(Bernstein.product(x, x), Bernstein.product(y, y));
             for (int i = 0; i < square.length; i++) {
-                square[i] -= radius * radius;
+                square[i] -= circle.radius() * circle.radius();
             }
             double[] places = Polynomials.roots(square);
             double[] more = Arrays.copyOf(all, all.length + places.length);

@@ -9,7 +9,7 @@ import java.util.List;
  * their distance from the source or do not.
  *
  * <p>Whether a point keeps its distance changes only at a cut, so one point inside a fragment decides for all of it. Of
- * an open run seven are asked, and where they disagree it is cut where they begin to. A cut that parts two fragments
+ * an open run seven and its ends are asked, and where they disagree it is cut where they begin to. A cut that parts two fragments
  * that are both kept, and at which the run does not cross itself, is let be.
  */
 final class OffsetFragments {
@@ -22,6 +22,7 @@ final class OffsetFragments {
     private final Clearance clearance;
     private final boolean closed;
     private final boolean bridged;
+    private final CurveTree tree;
     private final Anchors anchors = new Anchors();
     private final List<List<Cut>> cuts = new ArrayList<>();
 
@@ -35,6 +36,7 @@ final class OffsetFragments {
         this.raw = raw;
         this.clearance = clearance;
         this.closed = closed;
+        this.tree = CurveTree.of(raw.stream().map(RawCurve::curve).toList());
     }
 
     /** Returns the fragments of an open run. */
@@ -51,9 +53,10 @@ final class OffsetFragments {
      * @param bridged whether a part of a link is kept that is no longer than the slack, as between parallels that miss
      *     each other by it
      */
-    static List<Fragment> ofClosed(List<RawCurve> raw, Clearance clearance, boolean bridged) {
+    static List<Fragment> ofClosed(List<RawCurve> raw, OffsetCutters cutters, Clearance clearance, boolean bridged) {
         OffsetFragments fragments = new OffsetFragments(raw, clearance, true, bridged);
         fragments.cutItself();
+        fragments.cutBy(cutters);
         return fragments.all();
     }
 
@@ -63,7 +66,6 @@ final class OffsetFragments {
             cuts.add(new ArrayList<>(
                     List.of(new Cut(0, anchors.at(curve.start()), false), new Cut(1, anchors.at(curve.end()), false))));
         }
-        CurveTree tree = CurveTree.of(curves);
         List<CurvePair> pairs = tree.pairsWithin(CurveContacts.near(tree, tree));
         int pair = 0;
         for (int i = 0; i < curves.size(); i++) {
@@ -95,9 +97,8 @@ final class OffsetFragments {
 
     private void cutBy(OffsetCutters cutters) {
         if (!cutters.curves().isEmpty()) {
-            CurveTree run = CurveTree.of(raw.stream().map(RawCurve::curve).toList());
             CurveTree other = CurveTree.of(cutters.curves());
-            for (CurvePair pair : run.pairsWith(other, CurveContacts.near(run, other))) {
+            for (CurvePair pair : tree.pairsWith(other, CurveContacts.near(tree, other))) {
                 Curve curve = raw.get(pair.first()).curve();
                 for (Contact contact :
                         CurveContacts.between(curve, cutters.curves().get(pair.second()))) {
@@ -150,25 +151,36 @@ final class OffsetFragments {
             stretches.add(new Stretch(from, to, kept));
             return;
         }
+        boolean[] verdicts = verdicts(source, from, to);
         Cut last = from;
-        double before = at(from, to, 0);
-        boolean verdict = isKept(source, before);
-        for (int k = 1; k < PLACES; k++) {
-            double next = at(from, to, k);
-            if (isKept(source, next) != verdict) {
-                double t = change(source, before, next, verdict);
+        for (int k = 1; k < verdicts.length; k++) {
+            if (verdicts[k] != verdicts[k - 1]) {
+                double t = change(source, at(from, to, k - 1), at(from, to, k), verdicts[k - 1]);
                 Cut cut = new Cut(t, anchors.at(source.curve().pointAt(t)), true);
-                stretches.add(new Stretch(last, cut, verdict));
+                stretches.add(new Stretch(last, cut, verdicts[k - 1]));
                 last = cut;
-                verdict = !verdict;
             }
-            before = next;
         }
-        stretches.add(new Stretch(last, to, verdict));
+        stretches.add(new Stretch(last, to, verdicts[verdicts.length - 1]));
+    }
+
+    /**
+     * Tells of places along a stretch and of its ends whether they keep their distance. An end that alone does so is a
+     * crossing, just beyond which nothing runs.
+     */
+    private boolean[] verdicts(RawCurve source, Cut from, Cut to) {
+        boolean[] verdicts = new boolean[PLACES + 2];
+        for (int k = 1; k <= PLACES; k++) {
+            verdicts[k] = isKept(source, at(from, to, k));
+        }
+        verdicts[0] = verdicts[1] && isKept(source, from.t());
+        verdicts[PLACES + 1] = verdicts[PLACES] && isKept(source, to.t());
+        return verdicts;
     }
 
     private static double at(Cut from, Cut to, int k) {
-        return from.t() + (k + 0.5) / PLACES * (to.t() - from.t());
+        double share = Math.min(Math.max((k - 0.5) / PLACES, 0), 1);
+        return from.t() + share * (to.t() - from.t());
     }
 
     private boolean isKept(RawCurve source, double t) {

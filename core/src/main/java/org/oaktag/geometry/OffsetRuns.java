@@ -15,15 +15,17 @@ import java.util.List;
  * runs.leftOut().get(0).length();   // = 190.0
  * }</pre>
  *
- * <p>Method, error and cost are those of {@link OffsetPath}, which returns the longest run. A run of no more than
- * thirty tolerances is not told where there is a longer one, and none is told that closes on itself in a pocket of the
- * path.
+ * <p>Method, error and cost are those of {@link OffsetPath}, which returns the longest run. In a pocket of the path a run
+ * may close on itself. What two runs leave beyond their crossing, no more than thirty tolerances long and within four of
+ * a longer run, is not told. Hooks, handles and curves of up to half the tolerance, are drawn in.
  *
  * @param runs in the order of the path; more than one where it comes too near to itself in between, none if it does all
  *     along
  * @param leftOut the stretches of the path beside which no run lies, in order
  */
 public record OffsetRuns(List<Path> runs, List<Stretch> leftOut) {
+    private static final int PLACES = 8;
+
     /** Copies the lists. */
     public OffsetRuns {
         runs = List.copyOf(runs);
@@ -76,20 +78,46 @@ public record OffsetRuns(List<Path> runs, List<Stretch> leftOut) {
 
     private static OffsetRuns leftOf(Path path, double left, CornerStyle corner, double wanted) {
         double tolerance = OffsetCurve.tolerance(List.of(path), new double[] {left}, wanted);
-        List<Path> edges = OffsetSource.of(List.of(path), false, tolerance).edges();
+        OffsetSource drawn = OffsetSource.of(List.of(path), false, tolerance);
+        OffsetSource unhooked = OffsetSource.unhooked(List.of(path), false, tolerance);
+        // What drawing in hooks moves the path by is taken from what the parallel may be off.
+        return unhooked.edges().equals(drawn.edges())
+                ? leftOf(path, drawn, left, corner, tolerance, tolerance)
+                : leftOf(path, unhooked, left, corner, (1 - Dust.UNHOOKED) * tolerance, tolerance);
+    }
+
+    private static OffsetRuns leftOf(
+            Path path, OffsetSource source, double left, CornerStyle corner, double fine, double tolerance) {
+        List<Path> edges = source.edges();
         double[] distances = {left};
         OffsetCorners corners = OffsetCorners.all(corner, 1);
-        List<RawCurve> raw = new RawOffset(edges, distances, corners, tolerance).openRun();
+        List<RawCurve> raw = new RawOffset(edges, distances, corners, fine).openRun();
         OffsetTrim.Open open = OffsetTrim.runs(
-                raw,
-                OffsetCutters.of(edges.get(0), left, tolerance),
-                new Clearance(edges, distances, corners, false, tolerance));
+                raw, OffsetCutters.of(edges.get(0), left, fine), new Clearance(edges, distances, corners, false, fine));
         List<RawCurve> kept = new ArrayList<>(open.twins());
         open.runs().forEach(kept::addAll);
-        return new OffsetRuns(
-                open.runs().stream()
-                        .map(run -> Path.of(run.stream().map(RawCurve::curve).toList()))
-                        .toList(),
-                OffsetCover.of(edges.get(0), left, kept, tolerance).gaps(tolerance));
+        List<Path> runs = open.runs().stream()
+                .map(run -> Path.of(run.stream().map(RawCurve::curve).toList()))
+                .toList();
+        List<Stretch> leftOut =
+                OffsetCover.of(edges.get(0), path, source.curves().get(0)::get, left, kept, fine)
+                        .gaps(tolerance)
+                        .stream()
+                        .filter(gap -> !isPassed(path, gap, left, kept, tolerance))
+                        .toList();
+        return new OffsetRuns(runs, leftOut);
+    }
+
+    /** Tells whether the runs pass all along a stretch after all: the parallel has a fold there within the tolerance. */
+    private static boolean isPassed(Path path, Stretch gap, double left, List<RawCurve> kept, double tolerance) {
+        for (int i = 0; i <= PLACES; i++) {
+            double along = gap.from() + gap.length() * i / PLACES;
+            Point parallel = path.pointAt(along)
+                    .plus(path.directionAt(along).leftNormal().times(left));
+            if (kept.stream().noneMatch(raw -> raw.curve().nearest(parallel).distance() <= tolerance)) {
+                return false;
+            }
+        }
+        return true;
     }
 }

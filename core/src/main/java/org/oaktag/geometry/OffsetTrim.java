@@ -4,10 +4,9 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Trims a run of parallels: cuts it at all its self-crossings, drops the fragments that do not keep their distance from
@@ -15,12 +14,18 @@ import java.util.Set;
  * them cost about n steps.
  */
 final class OffsetTrim {
-    /** Of several open runs one no longer than so many slacks is what two that cross leave beyond their crossing. */
+    /** An open run no longer than so many slacks beside a longer one is what is left beyond a crossing. */
     private static final double SCRAP = 30;
+
+    /** How near to the longer one it comes, in slacks. */
+    private static final double BESIDE = 4;
 
     private final List<Fragment> fragments;
     private final double slack;
     private final boolean closed;
+
+    /** Whether a loop of an open run is told: at no distance at all it goes where the path does, and is left out. */
+    private final boolean loops;
 
     /** Whether of a thin loop only the curve that led back is given up, and the others are tried again. */
     private final boolean thorough;
@@ -37,7 +42,8 @@ final class OffsetTrim {
      */
     record Open(List<List<RawCurve>> runs, List<RawCurve> twins) {}
 
-    private OffsetTrim(List<Fragment> fragments, double slack, boolean closed, boolean thorough) {
+    private OffsetTrim(List<Fragment> fragments, double slack, boolean closed, boolean loops, boolean thorough) {
+        this.loops = loops;
         this.thorough = thorough;
         this.fragments = fragments;
         this.slack = slack;
@@ -70,35 +76,49 @@ final class OffsetTrim {
      * Returns the loops that are left of a closed run, each a run of curves that ends where it starts; see {@link
      * OffsetFragments#ofClosed}.
      */
-    static List<List<RawCurve>> loops(List<RawCurve> raw, Clearance clearance, boolean bridged) {
-        List<Fragment> fragments = OffsetFragments.ofClosed(raw, clearance, bridged);
-        return new OffsetTrim(fragments, clearance.slack(), true, bridged).chained();
+    static List<List<RawCurve>> loops(List<RawCurve> raw, OffsetCutters cutters, Clearance clearance, boolean bridged) {
+        List<Fragment> fragments = OffsetFragments.ofClosed(raw, cutters, clearance, bridged);
+        return new OffsetTrim(fragments, clearance.slack(), true, true, bridged).chained();
     }
 
     /** Returns the open runs that are left of an open run. */
     static Open runs(List<RawCurve> raw, OffsetCutters cutters, Clearance clearance) {
-        OffsetTrim trim =
-                new OffsetTrim(OffsetFragments.ofOpen(raw, cutters, clearance), clearance.slack(), false, false);
+        List<Fragment> fragments = OffsetFragments.ofOpen(raw, cutters, clearance);
+        boolean loops = clearance.greatest() > clearance.slack();
+        OffsetTrim trim = new OffsetTrim(fragments, clearance.slack(), false, loops, false);
         List<List<RawCurve>> runs = trim.chained();
-        List<List<RawCurve>> whole = runs.stream()
-                .filter(run ->
-                        run.stream().mapToDouble(each -> each.curve().length()).sum() > SCRAP * clearance.slack())
+        List<RawCurve> whole = runs.stream()
+                .filter(run -> !trim.isShort(run))
+                .flatMap(List::stream)
                 .toList();
-        return new Open(whole.isEmpty() ? runs : whole, trim.twins);
+        List<List<RawCurve>> told = runs.stream()
+                .filter(run -> !trim.isShort(run) || !trim.isBeside(run, whole))
+                .toList();
+        return new Open(told, trim.twins);
+    }
+
+    private boolean isShort(List<RawCurve> run) {
+        return run.stream().mapToDouble(each -> each.curve().length()).sum() <= SCRAP * slack;
+    }
+
+    private boolean isBeside(List<RawCurve> run, List<RawCurve> whole) {
+        return Stream.concat(
+                        run.stream().map(raw -> raw.curve().start()),
+                        run.stream().map(raw -> raw.curve().end()))
+                .anyMatch(end ->
+                        whole.stream().anyMatch(raw -> raw.curve().nearest(end).distance() <= BESIDE * slack));
     }
 
     /**
      * Follows the fragments from end to start. Where the way comes back to a point that it has passed, the loop between
      * is taken out, and the rest goes on from there; a loop that is thinner than the slack is none, and a way of a
-     * closed run that leads only to such is gone back. Of an open run only a loop is left that nothing leads to but a
-     * scrap.
+     * closed run that leads only to such is gone back.
      */
     private List<List<RawCurve>> chained() {
         if (closed) {
             dropDeadEnds();
         }
         List<List<RawCurve>> chains = new ArrayList<>();
-        Set<Point> onRuns = new HashSet<>();
         for (int first = 0; first < fragments.size(); first++) {
             if (!left[first]) {
                 continue;
@@ -112,7 +132,7 @@ final class OffsetTrim {
                 chain.add(at);
                 Point end = fragments.get(at).end();
                 List<Integer> loop = chain.subList(passed.getOrDefault(end, chain.size()), chain.size());
-                if ((closed || isAlone(loop, chain, onRuns)) && isThick(loop)) {
+                if (loops && isThick(loop)) {
                     chains.add(curves(loop));
                 }
                 if (thorough && !loop.isEmpty() && !isThick(loop)) {
@@ -128,9 +148,6 @@ final class OffsetTrim {
                 }
             }
             if (!closed && !chain.isEmpty()) {
-                if (length(chain) > SCRAP * slack) {
-                    chain.forEach(i -> onRuns.add(fragments.get(i).end()));
-                }
                 chains.add(curves(chain));
             }
         }
@@ -181,19 +198,6 @@ final class OffsetTrim {
         }
         Path path = Path.of(curves(loop).stream().map(RawCurve::curve).toList());
         return Math.abs(Area.signed(path)) > slack * path.length();
-    }
-
-    /** Tells whether no more than a scrap of the chain leads to a loop at its end, and no run passes it. */
-    private boolean isAlone(List<Integer> loop, List<Integer> chain, Set<Point> onRuns) {
-        return !loop.isEmpty()
-                && !onRuns.contains(fragments.get(loop.get(0)).start())
-                && length(chain.subList(0, chain.size() - loop.size())) <= SCRAP * slack;
-    }
-
-    private double length(List<Integer> chain) {
-        return chain.stream()
-                .mapToDouble(i -> fragments.get(i).raw().curve().length())
-                .sum();
     }
 
     private List<RawCurve> curves(List<Integer> chain) {

@@ -4,30 +4,16 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.function.BiFunction;
 import org.oaktag.PatternException;
 
 /**
- * One offset of an outline, made ready: the edges without their dust, run so that the side to which they move is on
- * their left.
+ * One offset of an outline: made ready, sought with its hooks drawn in and, if need be, as it is drawn, and returned in
+ * the sense and with the edges of the outline.
  */
 final class OutlineTask {
-    /** Where each curve of a result is looked at again. */
-    private static final int PLACES = 7;
-
-    private static final int MANY_PLACES = 64;
-
-    /**
-     * What a crossing of an outline with itself may cut off and is no more than a flaw in the drawing, in tolerances.
-     */
-    private static final double FLAW = 10;
-
-    private final OffsetSource source;
-    private final double[] left;
-    private final OffsetCorners corners;
-    private final double tolerance;
+    private final List<OutlineLoops> ways;
+    private final double greatest;
     private final boolean inward;
     private final boolean reversed;
     private final int count;
@@ -35,27 +21,33 @@ final class OutlineTask {
     /** A crossing that is a flaw only, and is to blame where no offset is found. */
     private final Optional<Crossing> flaw;
 
+    /** The way that leads to loops that keep their distance, or else the last. */
+    private final OutlineLoops way;
+
     /** The loops that are left at the distances asked for. */
     private final Optional<List<List<RawCurve>>> found;
 
     private OutlineTask(
-            OffsetSource source,
-            double[] left,
-            OffsetCorners corners,
-            double tolerance,
+            List<OutlineLoops> ways,
+            double greatest,
             boolean inward,
             boolean reversed,
             int count,
             Optional<Crossing> flaw) {
-        this.source = source;
-        this.left = left;
-        this.corners = corners;
-        this.tolerance = tolerance;
+        this.ways = List.copyOf(ways);
+        this.greatest = greatest;
         this.inward = inward;
         this.reversed = reversed;
         this.count = count;
         this.flaw = flaw;
-        this.found = found(left);
+        OutlineLoops last = ways.get(0);
+        Optional<List<List<RawCurve>>> loops = last.found();
+        for (int i = 1; i < ways.size() && !works(loops); i++) {
+            last = ways.get(i);
+            loops = last.found();
+        }
+        this.way = last;
+        this.found = loops;
     }
 
     static OutlineTask of(
@@ -68,35 +60,28 @@ final class OutlineTask {
             throw new IllegalArgumentException(
                     "there must be one corner for each of the " + edges.size() + " edges, got " + corners.size());
         }
-        Optional<Crossing> crossing = crossing(outline, FLAW * tolerance);
-        crossing.filter(each -> cutOff(each, outline) > FLAW * tolerance).ifPresent(each -> {
-            throw crossed(each);
-        });
+        Optional<Crossing> flaw = OutlineFlaw.of(outline, tolerance);
         boolean reverse = outline.isClockwise() == inward;
         List<Path> run = reverse ? OffsetSense.reversed(edges) : edges;
         List<CornerStyle> styles = reverse ? OffsetSense.reversedCorners(corners) : corners;
-        BiFunction<OffsetSource, Double, OutlineTask> task = (source, fine) -> new OutlineTask(
-                source,
-                left(source, distances, reverse),
-                new OffsetCorners(
-                        within, source.index().stream().map(styles::get).toList(), false),
-                fine,
-                inward,
-                reverse,
-                edges.size(),
-                crossing);
-        OffsetSource source = OffsetSource.of(run, true, tolerance);
-        OutlineTask asDrawn = task.apply(source, tolerance);
-        if (asDrawn.works()) {
-            return asDrawn;
-        }
+        OffsetSource drawn = OffsetSource.of(run, true, tolerance);
         OffsetSource unhooked = OffsetSource.unhooked(run, true, tolerance);
-        if (unhooked.edges().equals(source.edges())) {
-            return asDrawn;
+        List<OutlineLoops> ways = new ArrayList<>();
+        if (!unhooked.edges().equals(drawn.edges())) {
+            // What drawing in hooks moves the outline by is taken from what the offset may be off.
+            double rest = (1 - Dust.UNHOOKED) * tolerance;
+            ways.add(new OutlineLoops(
+                    unhooked, left(unhooked, distances, reverse), joins(unhooked, within, styles), rest, inward));
         }
-        // The hooks have moved the outline by half the tolerance at most, and the other half is left for the offset.
-        OutlineTask bolder = task.apply(unhooked, 0.5 * tolerance);
-        return bolder.works() ? bolder : asDrawn;
+        ways.add(new OutlineLoops(
+                drawn, left(drawn, distances, reverse), joins(drawn, within, styles), tolerance, inward));
+        double greatest = Arrays.stream(distances).map(Math::abs).max().orElseThrow();
+        return new OutlineTask(ways, greatest, inward, reverse, edges.size(), flaw);
+    }
+
+    private static OffsetCorners joins(OffsetSource source, CornerStyle within, List<CornerStyle> styles) {
+        return new OffsetCorners(
+                within, source.index().stream().map(styles::get).toList(), false);
     }
 
     private static double[] left(OffsetSource source, double[] distances, boolean reverse) {
@@ -109,8 +94,8 @@ final class OutlineTask {
     }
 
     /** Tells whether there is a loop that keeps its distance. */
-    private boolean works() {
-        return found.filter(loops -> !loops.isEmpty()).isPresent();
+    private static boolean works(Optional<List<List<RawCurve>>> loops) {
+        return loops.filter(found -> !found.isEmpty()).isPresent();
     }
 
     private static Outline closed(List<Path> edges) {
@@ -142,39 +127,6 @@ final class OutlineTask {
         return inward;
     }
 
-    /**
-     * Returns the crossing of the outline with itself that cuts off most, or else what may be one but is too small to
-     * tell.
-     */
-    private static Optional<Crossing> crossing(Outline outline, double flaw) {
-        if (!outline.meetsItself()) {
-            return Optional.empty();
-        }
-        return outline.selfCrossings().stream()
-                .filter(each -> each.kind() == Crossing.Kind.CROSS
-                        || (each.kind() == Crossing.Kind.TOUCH && cutOff(each, outline) <= flaw))
-                .max(Comparator.comparingDouble(each -> cutOff(each, outline)));
-    }
-
-    private static double cutOff(Crossing crossing, Outline outline) {
-        double loop = Math.abs(crossing.second() - crossing.first());
-        return Math.min(loop, outline.perimeter() - loop);
-    }
-
-    private static PatternException crossed(Crossing crossing) {
-        return PatternException.of(
-                "outline to be offset",
-                "must not cross itself",
-                String.format(
-                        Locale.ROOT,
-                        "a crossing at (%.1f, %.1f), %.1f and %.1f mm along it",
-                        crossing.point().x(),
-                        crossing.point().y(),
-                        crossing.first(),
-                        crossing.second()),
-                "draw it round one area");
-    }
-
     /** Returns the one loop of an offset that works. */
     List<RawCurve> only() {
         List<List<RawCurve>> loops = kept();
@@ -194,195 +146,63 @@ final class OutlineTask {
             throw refused(0);
         }
         if (!inward) {
-            Clearance clearance = clearance(left, corners, 2 * tolerance);
-            for (List<RawCurve> loop : trimmed(left, corners, false)) {
-                boolean hole = Area.signed(path(loop)) < 0;
-                if (hole && loop.stream().allMatch(raw -> isKept(clearance, raw))) {
-                    loops.add(loop);
-                }
-            }
+            loops.addAll(way.holes());
         }
-        loops.sort(Comparator.comparingDouble(loop -> -Math.abs(Area.signed(path(loop)))));
+        loops.sort(Comparator.comparingDouble(loop -> -Math.abs(Area.signed(OutlineLoops.path(loop)))));
         return loops;
     }
 
     /** Returns the loops that are left: one if the offset works. */
     private List<List<RawCurve>> kept() {
-        return found.orElseThrow(this::unkept);
-    }
-
-    /**
-     * Returns the loops that are left, or empty if there are some and they come too near whichever way they are sought.
-     */
-    private Optional<List<List<RawCurve>>> found(double[] distances) {
-        List<List<RawCurve>> loops = loops(distances, corners, false);
-        if (keepTheirDistance(loops, distances, corners)) {
-            return Optional.of(loops);
-        }
-        OffsetCorners carried = corners.withAllCarried();
-        List<List<RawCurve>> carriedLoops = loops(distances, carried, false);
-        if (keepTheirDistance(carriedLoops, distances, carried)) {
-            return Optional.of(carriedLoops);
-        }
-        List<List<RawCurve>> bridged = loops(distances, corners, true);
-        if (keepTheirDistance(bridged, distances, corners)) {
-            return Optional.of(bridged);
-        }
-        return loops.isEmpty() && carriedLoops.isEmpty() ? Optional.of(loops) : Optional.empty();
-    }
-
-    private List<List<RawCurve>> trimmed(double[] distances, OffsetCorners joins, boolean bridged) {
-        List<RawCurve> raw = new RawOffset(source.edges(), distances, joins, tolerance).closedRun();
-        return OffsetTrim.loops(raw, clearance(distances, joins, tolerance), bridged);
-    }
-
-    private Clearance clearance(double[] distances, OffsetCorners joins, double besideCorners) {
-        return new Clearance(source.edges(), distances, joins, true, tolerance, besideCorners);
-    }
-
-    private List<List<RawCurve>> loops(double[] distances, OffsetCorners joins, boolean bridged) {
-        List<List<RawCurve>> kept = new ArrayList<>();
-        for (List<RawCurve> loop : trimmed(distances, joins, bridged)) {
-            // Run like its source: inside out loops are the holes that an outward offset leaves.
-            if (Area.signed(path(loop)) > 0 != inward) {
-                kept.add(loop);
-            }
-        }
-        if (!inward && kept.size() > 1) {
-            kept.sort((a, b) -> Double.compare(Math.abs(path(b).sweep()), Math.abs(path(a).sweep())));
-            return kept.subList(0, 1);
-        }
-        return kept;
-    }
-
-    /**
-     * Tells whether there is a loop, and all along it the distances are kept; the trim has looked at the middle of each
-     * stretch only.
-     */
-    private boolean keepTheirDistance(List<List<RawCurve>> loops, double[] distances, OffsetCorners joins) {
-        Clearance clearance = clearance(distances, joins, 2 * tolerance);
-        return !loops.isEmpty() && loops.stream().flatMap(List::stream).allMatch(raw -> isKept(clearance, raw));
-    }
-
-    private static boolean isKept(Clearance clearance, RawCurve raw) {
-        for (int i = 0; i < PLACES; i++) {
-            if (!clearance.isKeptBy(raw.curve().pointAt((i + 0.5) / PLACES), raw.edge())) {
-                return false;
-            }
-        }
-        return true;
+        return found.orElseThrow(
+                () -> refused("must keep its distance all along", ", at which no run was found that does"));
     }
 
     private PatternException refused(int loops) {
-        if (flaw.isPresent()) {
-            return crossed(flaw.orElseThrow());
-        }
-        double greatest = Arrays.stream(left).max().orElseThrow();
         String rule = inward
                 ? loops == 0 ? "must leave some of the outline" : "must leave the outline in one piece"
                 : "must go round the outline in one run";
-        return PatternException.of(
-                inward ? "inward offset" : "outward offset",
-                rule,
-                GreatestDistance.told(greatest) + ", which leaves " + loops + " pieces",
-                remedy(greatest));
+        return refused(rule, ", which leaves " + loops + " pieces");
     }
 
-    private String remedy(double greatest) {
-        return GreatestDistance.remedy(greatest, less -> {
-            double[] scaled =
-                    Arrays.stream(left).map(d -> d * (less / greatest)).toArray();
-            return found(scaled).filter(found -> found.size() == 1).isPresent();
-        });
+    private PatternException refused(String rule, String why) {
+        return flaw.map(OutlineFlaw::refused)
+                .orElseGet(() -> PatternException.of(
+                        inward ? "inward offset" : "outward offset",
+                        rule,
+                        GreatestDistance.told(greatest) + why,
+                        GreatestDistance.remedy(greatest, this::leavesOne)));
     }
 
-    private PatternException unkept() {
-        if (flaw.isPresent()) {
-            return crossed(flaw.orElseThrow());
-        }
-        double greatest = Arrays.stream(left).max().orElseThrow();
-        return PatternException.of(
-                inward ? "inward offset" : "outward offset",
-                "must keep its distance all along",
-                GreatestDistance.told(greatest) + ", at which no run was found that does",
-                remedy(greatest));
+    /** Tells whether one loop is left with all distances in one share, so that the greatest is that one. */
+    private boolean leavesOne(double less) {
+        return ways.stream()
+                .map(each -> each.inShare(less / greatest).found())
+                .filter(OutlineTask::works)
+                .findFirst()
+                .filter(loops -> loops.orElseThrow().size() == 1)
+                .isPresent();
     }
 
     /** Returns the edges, by their index in the outline, beside which none of the loops runs. */
     List<Integer> lost(List<List<RawCurve>> loops) {
         List<Integer> lost = new ArrayList<>();
         for (int edge = 0; edge < count; edge++) {
-            int i = source.index().indexOf(reversed ? count - 1 - edge : edge);
-            if (i < 0 || isLost(i, loops)) {
+            int i = way.source().index().indexOf(reversed ? count - 1 - edge : edge);
+            if (i < 0 || way.isLost(i, loops)) {
                 lost.add(edge);
             }
         }
         return lost;
     }
 
-    private boolean isLost(int i, List<List<RawCurve>> loops) {
-        List<RawCurve> beside = loops.stream()
-                .flatMap(List::stream)
-                .filter(raw -> raw.edge() == i)
-                .toList();
-        return OffsetCover.of(source.edges().get(i), left[i], beside, tolerance).isNone(tolerance)
-                && !isPassed(i, loops.stream().map(OutlineTask::path).toList());
-    }
-
-    /**
-     * Tells whether a loop runs beside an edge after all, as part of another's prolongation that lies on its own
-     * parallel.
-     */
-    private boolean isPassed(int i, List<Path> loops) {
-        Path edge = source.edges().get(i);
-        for (int k = 0; k < MANY_PLACES; k++) {
-            double along = edge.length() * (k + 0.5) / MANY_PLACES;
-            Point parallel = edge.pointAt(along)
-                    .plus(edge.directionAt(along).leftNormal().times(left[i]));
-            if (loops.stream().anyMatch(loop -> loop.nearest(parallel).distance() <= tolerance)) {
-                return true;
-            }
-        }
-        return false;
-    }
-
     /** Returns a loop in the sense and with the edges of the outline. */
     OutlineOffset offset(List<RawCurve> loop) {
-        List<OffsetPart> parts = new ArrayList<>();
-        for (OffsetPart part : parts(loop)) {
-            parts.add(new OffsetPart(part.path(), source.index().get(part.edge()), part.corner()));
-        }
+        List<OffsetPart> parts = OutlineParts.of(loop, way.source().index());
         List<OffsetPart> inSense = reversed ? OffsetSense.reversedParts(parts, count) : parts;
         return new OutlineOffset(
                 inSense,
                 Outline.of(OffsetSense.joined(
                         inSense.stream().map(OffsetPart::path).toList())));
-    }
-
-    private static List<OffsetPart> parts(List<RawCurve> loop) {
-        int count = loop.size();
-        int first = 0;
-        while (first < count && isSame(loop.get(first), loop.get((first + count - 1) % count))) {
-            first++;
-        }
-        List<OffsetPart> parts = new ArrayList<>();
-        List<Curve> curves = new ArrayList<>();
-        for (int i = 0; i < count; i++) {
-            RawCurve raw = loop.get((first + i) % count);
-            curves.add(raw.curve());
-            if (i + 1 == count || !isSame(raw, loop.get((first + i + 1) % count))) {
-                parts.add(new OffsetPart(Path.of(curves), raw.edge(), raw.corner()));
-                curves.clear();
-            }
-        }
-        return parts;
-    }
-
-    private static boolean isSame(RawCurve a, RawCurve b) {
-        return a.edge() == b.edge() && a.corner() == b.corner();
-    }
-
-    private static Path path(List<RawCurve> loop) {
-        return Path.of(loop.stream().map(RawCurve::curve).toList());
     }
 }

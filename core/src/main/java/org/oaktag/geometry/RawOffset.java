@@ -61,6 +61,11 @@ final class RawOffset {
         return chains.stream().flatMap(List::stream).toList();
     }
 
+    /** Returns what the joins have cut off the parallels: beyond it the run may come too near all the same. */
+    List<Curve> cutOff() {
+        return corners.stream().flatMap(corner -> corner.cutOff().stream()).toList();
+    }
+
     /** Returns the run of one open path. */
     List<RawCurve> openRun() {
         return chains.get(0);

@@ -88,7 +88,17 @@ public final class HardDrawings {
      * its corners.
      */
     public Outline hookedOutline() {
-        return simple(hooked(plain()), this::hookedOutline);
+        return simple(hooked(plain(), -3, -1), this::hookedOutline);
+    }
+
+    /** Returns an outline of four to nine edges, straight or bent, that does not meet itself. */
+    public Outline starOutline() {
+        return simple(star(4 + hand.nextInt(6)), this::starOutline);
+    }
+
+    /** Returns a wandering path with hooks of a ten-thousandth to a hundredth of a millimetre at its joins and ends. */
+    public Path hookedPath() {
+        return hooked(wandering(), -4, -2);
     }
 
     /** Returns an outline with a recess whose mouth is narrower than its floor, or as wide. */
@@ -194,7 +204,7 @@ public final class HardDrawings {
         return Path.of(curves);
     }
 
-    private Path hooked(Path plain) {
+    private Path hooked(Path plain, double leastDigits, double mostDigits) {
         List<Curve> curves = new ArrayList<>();
         Point pen = plain.start();
         for (int i = 0; i < plain.curves().size(); i++) {
@@ -206,7 +216,7 @@ public final class HardDrawings {
                             : new Line(pen, curve.end()));
             pen = curve.end();
             if (i + 1 < plain.curves().size() && hand.nextInt(3) == 0) {
-                double size = Math.pow(10, between(-3, -1));
+                double size = Math.pow(10, between(leastDigits, mostDigits));
                 Point tip = pen.plus(anywhere(size));
                 curves.add(
                         hand.nextBoolean()
