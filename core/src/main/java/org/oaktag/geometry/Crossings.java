@@ -31,6 +31,9 @@ import java.util.List;
  * path's tree once.
  */
 public final class Crossings {
+    /** As far out as a line is looked at, mm: points lie within 1e12, and boxes about them need some room. */
+    private static final double TABLE = 0.999999e12;
+
     private Crossings() {}
 
     /** Returns where two curves meet; distances are along each curve. */
@@ -54,7 +57,7 @@ public final class Crossings {
 
     /**
      * Returns where a path meets the endless line through a point; {@link Crossing#second()} is the signed distance in
-     * mm from that point, in the direction of the vector.
+     * mm from that point, in the direction of the vector. Beyond 0.999999e12 mm nothing is found.
      *
      * @throws IllegalArgumentException if the direction is the zero vector
      */
@@ -67,7 +70,7 @@ public final class Crossings {
         double reach =
                 1 + 2 * (bounds.width() + bounds.height() + bounds.center().distanceTo(through));
         Vector unit = direction.unit();
-        Path segment = Path.polyline(through.plus(unit.times(-reach)), through.plus(unit.times(reach)));
+        Path segment = Path.polyline(onTable(through, unit.negated(), reach), onTable(through, unit, reach));
         List<Crossing> crossings = new ArrayList<>();
         for (Crossing crossing : between(path, segment)) {
             crossings.add(new Crossing(
@@ -93,6 +96,16 @@ public final class Crossings {
             LineContacts.addPoints(curve, through, unit, points);
         }
         return points;
+    }
+
+    /** Returns the point so far along a line, or where it leaves the table. */
+    private static Point onTable(Point from, Vector way, double reach) {
+        double room = Math.min(room(from.x(), way.x()), room(from.y(), way.y()));
+        return from.plus(way.times(Math.max(Math.min(reach, room), 0)));
+    }
+
+    private static double room(double from, double way) {
+        return way == 0 ? Double.POSITIVE_INFINITY : (Math.copySign(TABLE, way) - from) / way;
     }
 
     private static Crossing.Place onLine(Crossing.Place place, Point through, Vector unit) {

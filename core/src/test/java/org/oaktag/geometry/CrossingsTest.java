@@ -216,4 +216,19 @@ class CrossingsTest {
         assertThat(met).hasSize(1);
         assertThat(met.get(0).point().distanceTo(first.end())).isLessThan(1e-6);
     }
+
+    /** Points lie within 1e12 mm; the line is cut off a little before. */
+    @Test
+    void a_line_crosses_paths_as_far_out_as_points_may_lie() {
+        for (double c : new double[] {3e11, 5e11, 9.99e11, 9.9999e11}) {
+            Path across = Path.polyline(p(-c, -c), p(c, c));
+            for (Vector way : List.of(Vector.of(1, 0), Vector.of(0, -3), Vector.of(2, -1))) {
+                List<Crossing> crossings = Crossings.ofLine(across, p(0.5 * c, 0.5 * c), way);
+                assertThat(crossings).hasSize(1);
+                assertThat(crossings.get(0).kind()).isEqualTo(Crossing.Kind.CROSS);
+                assertThat(crossings.get(0).point().distanceTo(p(0.5 * c, 0.5 * c)))
+                        .isLessThan(1e-3);
+            }
+        }
+    }
 }
