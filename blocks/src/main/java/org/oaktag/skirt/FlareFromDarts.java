@@ -82,7 +82,7 @@ public record FlareFromDarts(double share) implements Step {
             dimensions.addAll(closed.dimensions());
         }
         balance(sides, notes);
-        SkirtBody.Hemmed hemmed = SkirtBody.withSides(turned, sides);
+        SkirtBody.Hemmed hemmed = SkirtBody.withSides(turned, turned, sides);
         SkirtShapes.tellLonger(notes, hemmed.longer());
         notes.add(Note.rule("the hem is drawn square from the centres to the side seams: its girth is "
                 + garment.finished(SkirtNames.HEM_GIRTH).text() + " before and "

@@ -70,7 +70,7 @@ public record FlareSkirt(Length out, boolean curved) implements Step {
             SideLine side = SkirtBody.side(half);
             sides.add(side.reaching(side.out() + out.mm(), curved));
         }
-        SkirtBody.Hemmed hemmed = SkirtBody.withSides(garment, sides);
+        SkirtBody.Hemmed hemmed = SkirtBody.withSides(garment, garment, sides);
         List<Note> notes = new ArrayList<>();
         SideLine front = sides.get(0);
         notes.add(Note.rule("each side goes " + Length.mm(Math.abs(front.out())).text()

@@ -79,6 +79,11 @@ record HalfHem(Point side, Vector down, Point centre, Vector up) {
         return (wanted - fromCentre()) / loss;
     }
 
+    /** Tells whether it bends one way, or not at all. */
+    boolean isFair() {
+        return Math.abs(turn()) < LEVEL ? lacking() == 0 : fromSide() > 0 && fromCentre() > 0;
+    }
+
     /**
      * Returns the hem, from the side to the centre.
      *

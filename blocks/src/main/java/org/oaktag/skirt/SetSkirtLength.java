@@ -59,7 +59,7 @@ public record SetSkirtLength(Length length) implements Step {
     @Override
     public Reshaped reshape(Garment garment) {
         List<Piece> halves = SkirtBody.halves(garment);
-        Length now = Length.mm(halves.get(0).path(EdgeNames.CENTRE).length());
+        Length now = garment.finished(SkirtNames.LENGTH);
         double below = halves.stream()
                 .mapToDouble(half -> SkirtBody.side(half).below())
                 .min()
@@ -79,7 +79,8 @@ public record SetSkirtLength(Length length) implements Step {
             moved = moved.withPiece(SkirtBody.withCentre(half, by));
             sides.add(SkirtBody.side(half).longer(by));
         }
-        SkirtBody.Hemmed hemmed = SkirtBody.withSides(moved, sides);
+        SkirtBody.Hemmed hemmed =
+                SkirtBody.withSides(garment, CircleSkirt.hipKept(moved, now.mm() / length.mm()), sides);
         Piece front = hemmed.garment().piece(SkirtNames.FRONT);
         Note rule = Note.rule("the hem moves by " + length.text() + " - " + now.text() + " = "
                 + length.minus(now).text() + " along centres and side seams: the hem girth is now "

@@ -102,14 +102,12 @@ record SideLine(Path path, double hip) {
         Curve last = path.curves().get(path.curves().size() - 1);
         Point end = path.end().plus(path.endDirection().times(by));
         if (last instanceof Line line) {
-            Path before = path.sub(0, path.length() - line.length());
-            boolean alone = path.curves().size() == 1;
             Path straight = Path.polyline(line.start(), end);
-            return new SideLine(
-                    alone
-                            ? straight
-                            : before.withEnds(before.start(), line.start()).then(straight),
-                    hip);
+            if (path.curves().size() == 1) {
+                return new SideLine(straight, hip);
+            }
+            Path before = path.sub(0, path.length() - line.length());
+            return new SideLine(before.withEnds(before.start(), line.start()).then(straight), hip);
         }
         return new SideLine(path.then(Path.polyline(path.end(), end)), hip);
     }

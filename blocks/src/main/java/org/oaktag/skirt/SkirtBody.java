@@ -10,9 +10,11 @@ import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
+import org.oaktag.garment.InnerLine;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Notch;
 import org.oaktag.garment.Piece;
+import org.oaktag.geometry.Crossings;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 import org.oaktag.measure.Length;
@@ -21,6 +23,9 @@ import org.oaktag.measure.Length;
 final class SkirtBody {
 
     static final List<Name> HALVES = List.of(SkirtNames.FRONT, SkirtNames.BACK);
+
+    /** A line that ends as near to the hem as this, mm, ends on it. */
+    private static final double SAME = 1e-6;
 
     private SkirtBody() {}
 
@@ -99,9 +104,11 @@ final class SkirtBody {
 
     /**
      * Draws new sides, in the order of the halves, and hems that run square from them to the centres. Where no fair hem does, both sides are made
-     * longer or shorter by as much as it takes.
+     * longer or shorter by as much as it takes. Straight inner lines that ran down to a hem do so again.
+     *
+     * @param before the skirt whose lines ran to its hem
      */
-    static Hemmed withSides(Garment garment, List<SideLine> sides) {
+    static Hemmed withSides(Garment before, Garment garment, List<SideLine> sides) {
         double longer = 0;
         for (int i = 0; i < HALVES.size(); i++) {
             double lacking =
@@ -111,9 +118,29 @@ final class SkirtBody {
         Garment hemmed = garment;
         for (int i = 0; i < HALVES.size(); i++) {
             Path side = sides.get(i).longer(longer).path();
-            hemmed = hemmed.withPiece(redrawn(garment.piece(HALVES.get(i)), side));
+            Piece drawn = redrawn(garment.piece(HALVES.get(i)), side);
+            hemmed = hemmed.withPiece(drawn.withLines(toHem(before.piece(HALVES.get(i)), drawn)));
         }
         return new Hemmed(hemmed, Length.mm(longer));
+    }
+
+    private static List<InnerLine> toHem(Piece before, Piece drawn) {
+        Path was = before.path(EdgeNames.HEM);
+        Path hem = drawn.path(EdgeNames.HEM);
+        List<InnerLine> lines = new ArrayList<>();
+        for (InnerLine line : drawn.lines()) {
+            Path path = line.path();
+            boolean reached =
+                    path.curves().size() == 1 && was.nearest(path.end()).distance() < SAME;
+            Path longer = reached
+                    ? Crossings.ofLine(hem, path.start(), path.endDirection()).stream()
+                            .findFirst()
+                            .map(met -> Path.polyline(path.start(), met.point()))
+                            .orElse(path)
+                    : path;
+            lines.add(new InnerLine(line.name(), line.use(), longer));
+        }
+        return lines;
     }
 
     private static Piece redrawn(Piece half, Path side) {

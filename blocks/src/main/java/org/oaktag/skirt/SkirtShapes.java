@@ -6,7 +6,7 @@ import org.oaktag.garment.Note;
 import org.oaktag.measure.Length;
 
 /**
- * The shape of a skirt: how long it is and how it widens.
+ * The shape of a skirt: how long it is, how it widens, and of what pieces.
  *
  * <pre>{@code
  * Garment skirt = StraightSkirt.BLOCK.draft(mira, SkirtEase.standard(), Cloth.woven("tweed, moss"));
@@ -44,6 +44,44 @@ public final class SkirtShapes {
     /** Takes the skirt in at the hem by so much on each of the four edges, from the hip down. */
     public static Step pegSides(Length in) {
         return new FlareSkirt(in.negated(), false);
+    }
+
+    /** Draws the skirt anew in so many gores, spread below the hip by so much on each of their edges. */
+    public static Step goreSkirt(GoreCount gores, Length spread) {
+        return new GoreSkirt(gores, spread);
+    }
+
+    /** Cuts a yoke of this depth off the skirt, its darts closed. */
+    public static Step yokeSkirt(Length depth) {
+        return new YokeSkirt(depth);
+    }
+
+    /**
+     * Draws the skirt anew as a circle skirt.
+     *
+     * @param share the share of a whole circle: 1, or 0.25, 0.5, 0.75
+     */
+    public static CircleSkirt circleSkirt(double share) {
+        return new CircleSkirt(share, false);
+    }
+
+    /**
+     * Draws the skirt anew as a gathered one.
+     *
+     * @param ratio how many times the waist the cloth is wide
+     */
+    public static Step gatherSkirt(double ratio) {
+        return new GatherSkirt(ratio);
+    }
+
+    /** Draws the skirt anew with pleats: so many round the waist, each fold so deep. */
+    public static Step pleatSkirt(PleatKind kind, int number, Length depth) {
+        return new PleatSkirt(kind, number, depth);
+    }
+
+    /** Makes a wrap skirt, whose two fronts lap over each other by so much, with a facing cut on. */
+    public static Step wrapSkirt(Length overlap, Length facing) {
+        return new WrapSkirt(overlap, facing);
     }
 
     static void tellLonger(List<Note> notes, Length longer) {

@@ -31,6 +31,8 @@ import org.oaktag.garment.Name;
 import org.oaktag.measure.Angle;
 import org.oaktag.measure.Length;
 import org.oaktag.measure.Percent;
+import org.oaktag.skirt.PleatKind;
+import org.oaktag.skirt.SkirtShapes;
 
 /**
  * Steps of every kind in the catalogue with amounts drawn by chance from what is usual. Where an amount is a list or a
@@ -88,6 +90,13 @@ final class DrawnSteps {
                 "move dart",
                 random -> Darts.moveDart(
                         TopNames.FRONT, DART, Place.share(EdgeNames.SHOULDER, between(random, 0.2, 0.8))));
+        own.put(
+                "pleat skirt",
+                random -> SkirtShapes.pleatSkirt(
+                        List.of(PleatKind.KNIFE, PleatKind.BOX, PleatKind.INVERTED)
+                                .get(random.nextInt(3)),
+                        4 * (1 + random.nextInt(10)),
+                        mm(random, 15, 40)));
         own.put("ease dart", random -> Darts.easeDart(TopNames.FRONT, DART));
         own.put(
                 "true dart fold",

@@ -4,15 +4,22 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.oaktag.measure.Length.mm;
 import static org.oaktag.skirt.SkirtShapes.aLine;
+import static org.oaktag.skirt.SkirtShapes.circleSkirt;
 import static org.oaktag.skirt.SkirtShapes.curveSidesOut;
 import static org.oaktag.skirt.SkirtShapes.flareSides;
+import static org.oaktag.skirt.SkirtShapes.gatherSkirt;
+import static org.oaktag.skirt.SkirtShapes.goreSkirt;
 import static org.oaktag.skirt.SkirtShapes.pegSides;
+import static org.oaktag.skirt.SkirtShapes.pleatSkirt;
 import static org.oaktag.skirt.SkirtShapes.skirtLength;
+import static org.oaktag.skirt.SkirtShapes.wrapSkirt;
+import static org.oaktag.skirt.SkirtShapes.yokeSkirt;
 
 import java.util.List;
 import java.util.Optional;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -27,6 +34,8 @@ import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Fairness;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Piece;
+import org.oaktag.skirt.GoreCount;
+import org.oaktag.skirt.PleatKind;
 import org.oaktag.skirt.SkirtEase;
 import org.oaktag.skirt.SkirtNames;
 import org.oaktag.skirt.StraightSkirt;
@@ -49,7 +58,23 @@ class SkirtShapeProperties {
                     shares.map(share -> aLine(1)),
                     Arbitraries.doubles().between(-60, 150).map(out -> flareSides(mm(out))),
                     Arbitraries.doubles().between(0, 40).map(in -> pegSides(mm(in))),
-                    Arbitraries.doubles().between(-40, 120).map(out -> curveSidesOut(mm(out))));
+                    Arbitraries.doubles().between(-40, 120).map(out -> curveSidesOut(mm(out))),
+                    Combinators.combine(
+                                    Arbitraries.of(GoreCount.class),
+                                    Arbitraries.doubles().between(0, 200))
+                            .as((gores, spread) -> goreSkirt(gores, mm(spread))),
+                    Arbitraries.doubles().between(40, 170).map(deep -> yokeSkirt(mm(deep))),
+                    Arbitraries.doubles().between(0.15, 1).map(share -> circleSkirt(share)),
+                    Arbitraries.doubles().between(1.1, 4).map(ratio -> gatherSkirt(ratio)),
+                    Combinators.combine(
+                                    Arbitraries.of(PleatKind.class),
+                                    Arbitraries.integers().between(1, 10),
+                                    Arbitraries.doubles().between(8, 60))
+                            .as((kind, quarter, deep) -> pleatSkirt(kind, 4 * quarter, mm(deep))),
+                    Combinators.combine(
+                                    Arbitraries.doubles().between(40, 400),
+                                    Arbitraries.doubles().between(0, 60))
+                            .as((overlap, facing) -> wrapSkirt(mm(overlap), mm(facing))));
         }
     }
 

@@ -1,0 +1,50 @@
+package org.oaktag.skirt;
+
+import java.util.List;
+import org.oaktag.garment.Cloth;
+import org.oaktag.garment.Cut;
+import org.oaktag.garment.Edge;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.Grainline;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Piece;
+import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Point;
+
+/** Half a panel: its centre at x = 0 and the waist of its centre at y = 0, its side to the right. */
+final class SkirtPanel {
+
+    private SkirtPanel() {}
+
+    /**
+     * Draws it.
+     *
+     * @param waist from the centre to the side
+     * @param side from there to the hem, notched at the hip where it reaches as far
+     * @param hem from the side to the centre
+     */
+    static Piece of(Name name, Path waist, SideLine side, Path hem, Cut cut, Cloth cloth) {
+        List<Edge> edges = List.of(
+                new Edge(SkirtNames.WAIST, waist),
+                new Edge(EdgeNames.SIDE, side.path().withEnds(waist.end(), hem.start())),
+                new Edge(EdgeNames.HEM, hem),
+                Edge.straight(EdgeNames.CENTRE, hem.end(), waist.start()));
+        double x = Math.min(waist.end().x(), hem.start().x()) / 2;
+        double length = hem.end().y();
+        Grainline grain = new Grainline(Point.of(x, 0.25 * length), Point.of(x, 0.75 * length));
+        Piece bare = Piece.of(name, edges, grain, cut, cloth);
+        return side.below() > 0 ? bare.withNotch(SkirtBody.hipNotch(side.hip())) : bare;
+    }
+
+    /** Draws an oblong on the fold of its centre. */
+    static Piece oblong(Name name, double width, NewSkirt skirt) {
+        Path side = Path.polyline(Point.of(width, 0), Point.of(width, skirt.length()));
+        return of(
+                name,
+                Path.polyline(Point.ORIGIN, Point.of(width, 0)),
+                new SideLine(side, skirt.hipDepth()),
+                Path.polyline(side.end(), Point.of(0, skirt.length())),
+                Cut.onFold(EdgeNames.CENTRE),
+                skirt.cloth());
+    }
+}
