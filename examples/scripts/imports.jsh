@@ -11,6 +11,7 @@ import static org.oaktag.adjustments.Sleeves.*
 import static org.oaktag.measure.Angle.*
 import static org.oaktag.measure.Length.*
 import static org.oaktag.measure.Percent.*
+import static org.oaktag.skirt.SkirtShapes.*
 
 import org.oaktag.*
 import org.oaktag.adjust.*
@@ -22,3 +23,4 @@ import org.oaktag.export.sheet.*
 import org.oaktag.export.svg.*
 import org.oaktag.garment.*
 import org.oaktag.recipe.json.*
+import org.oaktag.skirt.*

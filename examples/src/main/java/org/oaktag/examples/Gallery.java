@@ -10,6 +10,7 @@ import java.util.concurrent.Callable;
 import java.util.regex.Pattern;
 import org.oaktag.adjust.Recipe;
 import org.oaktag.block.Style;
+import org.oaktag.examples.gallery.Skirts;
 import org.oaktag.examples.gallery.Wardrobe;
 import org.oaktag.export.gallery.GalleryPage;
 import org.oaktag.export.gallery.GalleryStyle;
@@ -69,6 +70,7 @@ public final class Gallery implements Callable<Integer> {
                 "The warm layer of the night crew: a hood of three panels, lined, to be worn over a shirt in an unheated"
                         + " dome."));
         styles.addAll(Wardrobe.of(crew::body));
+        styles.addAll(Skirts.of(crew::body));
         return styles;
     }
 
@@ -76,7 +78,7 @@ public final class Gallery implements Callable<Integer> {
         return GalleryPage.of(
                 "Layers for a night at the telescope",
                 "The observatory is cold, its crew are eight people of eight shapes, and somebody has to sew. These are"
-                        + " their tops, each drafted from one body's measures and graded over five sizes.",
+                        + " their tops and skirts, each drafted from one body's measures and graded over five sizes.",
                 styles());
     }
 }

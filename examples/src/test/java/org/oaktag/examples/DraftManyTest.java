@@ -2,6 +2,7 @@ package org.oaktag.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.oaktag.skirt.SkirtShapes.aLine;
 
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -13,11 +14,15 @@ import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.oaktag.PatternException;
+import org.oaktag.adjust.Recipe;
+import org.oaktag.block.Style;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.measure.Length;
 import org.oaktag.recipe.json.BodyJson;
 import org.oaktag.recipe.json.RecipeJson;
+import org.oaktag.skirt.SkirtEase;
+import org.oaktag.skirt.StraightSkirt;
 
 /** One style for many bodies, and the style as it is written down. */
 class DraftManyTest {
@@ -35,6 +40,28 @@ class DraftManyTest {
         assertThat(rows).hasSize(202);
         assertThat(rows.get(101)).startsWith("102,,broken,").contains("line 102");
         assertThat(rows.get(102)).startsWith("103,body 100,made,").contains(",21,21,0.000000,6.000,");
+    }
+
+    @Test
+    void a_skirt_is_made_for_many_bodies_from_the_measures_that_it_needs_alone() throws IOException {
+        Style skirt = new Style(
+                StraightSkirt.BLOCK, SkirtEase.standard(), TweedSkirt.cloth(), Recipe.of("A-line skirt", aLine(0.5)));
+        Path recipe = Files.writeString(
+                folder.resolve("skirt.json"), RecipeJson.standard().write(skirt));
+        Path in = folder.resolve("in.csv");
+        Files.writeString(in, """
+                name,figure,waist_girth_mm,hip_girth_mm,waist_to_hip_mm,height_mm
+                Mira,woman,680,940,210,1780
+                Ines,woman,740,1120,215,1605
+                Bram,man,980,1010,240,1820
+                Nell,woman,740,1120,,1605
+                """);
+        assertThat(run(in, "out.csv", "--recipe", recipe.toString())).contains("4 rows", "3 made");
+        List<String> rows = Files.readAllLines(folder.resolve("out.csv"));
+        assertThat(rows.get(0)).contains("waist_girth_mm", "hip_girth_mm", "hem_girth_mm");
+        assertThat(rows.get(1)).startsWith("2,Mira,made,696.000,");
+        assertThat(rows.get(3)).startsWith("4,Bram,made,996.000,");
+        assertThat(rows.get(4)).startsWith("5,").doesNotContain(",made,").contains("waist to hip");
     }
 
     @Test

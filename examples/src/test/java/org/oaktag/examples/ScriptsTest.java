@@ -25,7 +25,6 @@ import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Figure;
 import org.oaktag.export.gallery.GalleryStyle;
 import org.oaktag.export.svg.SvgSheet;
-import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Garment;
 import org.oaktag.measure.Length;
 
@@ -59,9 +58,9 @@ class ScriptsTest {
     }
 
     @Test
-    void there_are_ten_and_each_can_be_read_at_a_glance() throws IOException {
+    void there_are_twelve_and_each_can_be_read_at_a_glance() throws IOException {
         assertThat(scripts())
-                .hasSize(10)
+                .hasSize(12)
                 .allSatisfy(script -> assertThat(Files.readAllLines(script)).hasSizeBetween(15, 40));
     }
 
@@ -115,8 +114,8 @@ class ScriptsTest {
                 .toList();
         assertThat(shown).as("styles of the gallery called %s", title.group(1)).hasSize(1);
         Garment garment = shown.get(0).on(body(source));
-        String inGallery =
-                SvgSheet.pattern(garment, Allowances.industryKnit(garment)).text();
+        String inGallery = SvgSheet.pattern(garment, shown.get(0).block().allowances(garment))
+                .text();
         assertThat(inGallery.equals(pattern))
                 .as("%s and the gallery make the same of '%s'; change both", script.getFileName(), title.group(1))
                 .isTrue();
@@ -135,6 +134,7 @@ class ScriptsTest {
                 case "bustGirth" -> body.bustGirth(length);
                 case "waistGirth" -> body.waistGirth(length);
                 case "hipGirth" -> body.hipGirth(length);
+                case "waistToHip" -> body.waistToHip(length);
                 case "neckBaseGirth" -> body.neckBaseGirth(length);
                 case "upperArmGirth" -> body.upperArmGirth(length);
                 case "headGirth" -> body.headGirth(length);

@@ -1,0 +1,30 @@
+import static org.oaktag.measure.Length.*;
+import static org.oaktag.skirt.SkirtShapes.*;
+
+import java.nio.file.*;
+import org.oaktag.body.*;
+import org.oaktag.export.pdf.*;
+import org.oaktag.export.sheet.*;
+import org.oaktag.export.svg.*;
+import org.oaktag.garment.*;
+import org.oaktag.skirt.*;
+
+/** The straight skirt that Juno wears at the gate, a little pegged, from four measures. */
+class TweedSkirt {
+    public static void main(String[] args) throws Exception {
+        var juno = BodyMeasurements.builder().name("Juno").figure(Figure.WOMAN)
+                .waistGirth(cm(76)).hipGirth(cm(101.5)).waistToHip(cm(22)).height(cm(165)).build();
+        var tweed = Cloth.woven("tweed, moss");
+
+        Garment skirt = StraightSkirt.BLOCK.draft(juno, SkirtEase.standard(), tweed).titled("Tweed skirt")
+                .adjust(skirtLength(cm(56)))
+                .adjust(pegSides(mm(6)));
+
+        Path folder = Files.createDirectories(Path.of("tweed-skirt"));
+        Allowances allowances = StraightSkirt.BLOCK.allowances(skirt);
+        SvgSheet.pattern(skirt, allowances).writeTo(folder.resolve("pattern.svg"));
+        SvgSheet.flat(skirt).writeTo(folder.resolve("flat.svg"));
+        PdfPages.of(Printout.tiled(skirt, allowances, Tiling.on(Paper.A4))).writeTo(folder.resolve("pattern-a4.pdf"));
+        System.out.print(skirt.walkSeams().text());
+    }
+}
