@@ -171,7 +171,8 @@ public record CircleSkirt(double share, boolean quarters) implements Step {
                 Arcs.circular(centre, Point.of(0, skirt.length()), -angle, FINE).reversed();
         Path side = Path.polyline(waist.end(), hem.start());
         Cut cut = quarters ? Cut.pair() : Cut.onFold(EdgeNames.CENTRE);
-        return SkirtPanel.of(name, waist, new SideLine(side, skirt.hipDepth()), hem, cut, skirt.cloth());
+        return SkirtPanel.of(
+                name, SkirtNames.WAIST, waist, new SideLine(side, skirt.hipDepth()), hem, cut, skirt.cloth());
     }
 
     private static Seam centreSeam(Name seam, Name half) {

@@ -34,7 +34,7 @@ import org.oaktag.measure.Angle;
 public record FlareFromDarts(double share) implements Step {
 
     /** Sides whose leans differ by less, radians, are alike. */
-    private static final double ALIKE = 1e-9;
+    private static final double ALIKE = 1e-7;
 
     /**
      * Checks the share.

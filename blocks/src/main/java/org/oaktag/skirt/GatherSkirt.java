@@ -1,20 +1,30 @@
 package org.oaktag.skirt;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.FinishedMeasure.Term;
 import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
 import org.oaktag.garment.Note;
+import org.oaktag.garment.Piece;
+import org.oaktag.garment.Seam;
+import org.oaktag.garment.SeamRule;
+import org.oaktag.garment.SeamSide;
 import org.oaktag.geometry.Point;
 import org.oaktag.measure.Length;
 
 /**
  * Draws a gathered skirt with the waist and the length that the skirt has: two oblongs, each a multiple of half the waist
- * wide, gathered to it.
+ * wide, gathered to it; or, where the skirt has a yoke, to that.
  *
  * <pre>{@code
  * Garment skirt = StraightSkirt.BLOCK.draft(mira, SkirtEase.standard(), Cloth.woven("tweed, moss"));
@@ -59,31 +69,69 @@ public record GatherSkirt(double ratio) implements Step {
     /**
      * {@inheritDoc}
      *
-     * @throws PatternException if the skirt has pieces other than front and back already
+     * @throws PatternException if the skirt has pieces other than front and back already, and they are not its yokes
      */
     @Override
     public Reshaped reshape(Garment garment) {
-        NewSkirt skirt = NewSkirt.of(garment);
+        Optional<NewSkirt> yoked = NewSkirt.underYoke(garment);
+        return yoked.isPresent() ? toYokes(yoked.get()) : toWaist(NewSkirt.of(garment));
+    }
+
+    private Reshaped toWaist(NewSkirt skirt) {
         double width = skirt.waist() * ratio / 4;
         Garment made = skirt.made(
                 SkirtBody.HALVES.stream()
-                        .map(half -> SkirtPanel.oblong(half, width, skirt))
+                        .map(half -> SkirtPanel.oblong(half, SkirtNames.WAIST, 0, width, skirt))
                         .toList(),
                 List.of(NewSkirt.sideSeam()),
                 NewSkirt.measures(1 / ratio, skirt.acrossHip()));
+        return told(made, "waist", skirt.waist());
+    }
+
+    private Reshaped toYokes(NewSkirt skirt) {
+        List<Piece> pieces = new ArrayList<>();
+        List<Seam> seams = new ArrayList<>();
+        double lines = 0;
+        for (Name half : SkirtBody.HALVES) {
+            Piece yoke = skirt.garment().piece(SkirtShapeNames.yoke(half));
+            double line = yoke.path(SkirtShapeNames.YOKE_LINE).length();
+            double level = yoke.path(EdgeNames.CENTRE).length();
+            lines += 2 * line;
+            pieces.add(SkirtPanel.oblong(half, SkirtShapeNames.YOKE_LINE, level, line * ratio, skirt));
+            seams.add(Seam.of(
+                    SkirtShapeNames.yokeSeam(half),
+                    SeamSide.against(yoke.name(), SkirtShapeNames.YOKE_LINE),
+                    SeamSide.along(half, SkirtShapeNames.YOKE_LINE),
+                    SeamRule.gathered(ratio),
+                    "gather the skirt again"));
+        }
+        for (Name half : SkirtBody.HALVES) {
+            pieces.add(skirt.garment().piece(SkirtShapeNames.yoke(half)));
+        }
+        seams.add(skirt.garment().seam(SkirtShapeNames.YOKE_SIDE_SEAM));
+        seams.add(NewSkirt.sideSeam());
+        Map<Name, List<Term>> terms =
+                Map.of(SkirtNames.HIP_GIRTH, skirt.acrossHip(), SkirtNames.HEM_GIRTH, NewSkirt.both(2, EdgeNames.HEM));
+        return told(skirt.made(pieces, seams, terms), "yoke line", lines);
+    }
+
+    private Reshaped told(Garment made, String what, double length) {
         Note rule = Note.rule(String.format(
                 Locale.ROOT,
-                "cloth = waist %s x %.2f = %s, half of it in front and half in back; gathered to the waist again",
-                Length.mm(skirt.waist()).text(),
+                "cloth = %s %s x %.2f = %s, gathered to the %s again",
+                what,
+                Length.mm(length).text(),
                 ratio,
-                Length.mm(4 * width).text()));
+                Length.mm(length * ratio).text(),
+                what));
+        Point end = made.piece(SkirtNames.FRONT).path(EdgeNames.SIDE).start();
         return new Reshaped(
                 made,
                 List.of(rule),
                 List.of(new Dimension(
                         SkirtNames.FRONT,
-                        Point.ORIGIN,
-                        Point.of(width, 0),
-                        Length.mm(width).text())));
+                        Point.of(0, end.y()),
+                        end,
+                        Length.mm(end.x()).text())));
     }
 }

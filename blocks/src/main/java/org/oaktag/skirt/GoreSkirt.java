@@ -164,6 +164,7 @@ public record GoreSkirt(GoreCount gores, Length spread) implements Step {
         SideLine spreadSide = side.leaning(out, false);
         return SkirtPanel.of(
                 SkirtShapeNames.GORE,
+                SkirtNames.WAIST,
                 top.path(),
                 spreadSide,
                 hem(spreadSide, hemCentre),

@@ -19,7 +19,7 @@ import org.oaktag.measure.Length;
 record HalfHem(Point side, Vector down, Point centre, Vector up) {
 
     /** Below this angle, radians, the side does not lean. */
-    private static final double LEVEL = 1e-9;
+    private static final double LEVEL = 1e-7;
 
     /** No hem is drawn with a tighter bend than this, mm. */
     private static final double LEAST_RADIUS = 100;

@@ -14,7 +14,7 @@ import org.oaktag.geometry.Vector;
  */
 record LevelArc(Point from, double length, double turn) {
 
-    private static final double LEVEL = 1e-9;
+    private static final double LEVEL = 1e-7;
     private static final double FINE = 1e-5;
 
     Point end() {

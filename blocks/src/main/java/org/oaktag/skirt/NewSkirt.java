@@ -3,6 +3,7 @@ package org.oaktag.skirt;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.garment.Cloth;
@@ -51,6 +52,19 @@ record NewSkirt(Garment garment, double waist, double hip, double hipDepth, doub
                             .toString(),
                     "take this step before those that cut the skirt up or finish it");
         }
+        return measured(garment);
+    }
+
+    /** Measures a skirt whose front and back hang from yokes; empty where there are none. */
+    static Optional<NewSkirt> underYoke(Garment garment) {
+        boolean yoked = SkirtBody.HALVES.stream().allMatch(half -> garment.hasPiece(SkirtShapeNames.yoke(half)));
+        return yoked && garment.pieces().size() == 2 * SkirtBody.HALVES.size()
+                ? Optional.of(measured(garment))
+                : Optional.empty();
+    }
+
+    private static NewSkirt measured(Garment garment) {
+        List<Piece> halves = SkirtBody.halves(garment);
         Length depth = garment.wearer().measures().get(BodyMeasure.WAIST_TO_HIP.asName());
         double hipDepth = depth == null ? SkirtBody.side(halves.get(0)).hip() : depth.mm();
         return new NewSkirt(

@@ -94,7 +94,8 @@ public record PleatSkirt(PleatKind kind, int number, Length depth) implements St
         double taken = 2 * depth.mm() * kind.folds() * number;
         double width = (skirt.waist() + taken) / QUARTERS;
         List<Piece> pieces = SkirtBody.HALVES.stream()
-                .map(half -> SkirtPanel.oblong(half, width, skirt).withLines(lines(skirt, width)))
+                .map(half -> SkirtPanel.oblong(half, SkirtNames.WAIST, 0, width, skirt)
+                        .withLines(lines(skirt, width)))
                 .toList();
         Garment made = skirt.made(
                 pieces,

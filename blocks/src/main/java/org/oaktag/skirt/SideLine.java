@@ -19,7 +19,10 @@ record SideLine(Path path, double hip) {
     private static final double BENT_SHARE = 0.3;
 
     /** A side that turns by less, radians, is straight. */
-    private static final double STRAIGHT = 1e-12;
+    private static final double STRAIGHT = 1e-7;
+
+    /** To this, radians, a lean is found. */
+    private static final double FOUND = 1e-12;
 
     private static final double FINE = 1e-6;
 
@@ -82,7 +85,7 @@ record SideLine(Path path, double hip) {
     SideLine reaching(double out, boolean curved) {
         double least = -Math.PI / 2;
         double most = Math.PI / 2;
-        while (most - least > STRAIGHT) {
+        while (most - least > FOUND) {
             double middle = (least + most) / 2;
             if (out(middle, curved) < out) {
                 least = middle;
@@ -90,8 +93,7 @@ record SideLine(Path path, double hip) {
                 most = middle;
             }
         }
-        double lean = (least + most) / 2;
-        return leaning(Math.abs(lean) < 2 * STRAIGHT ? 0 : lean, curved);
+        return leaning((least + most) / 2, curved);
     }
 
     /** Returns the side longer at the hem, straight on, or shorter. */

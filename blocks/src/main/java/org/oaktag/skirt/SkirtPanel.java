@@ -19,30 +19,33 @@ final class SkirtPanel {
     /**
      * Draws it.
      *
+     * @param top the name of its upper edge
      * @param waist from the centre to the side
      * @param side from there to the hem, notched at the hip where it reaches as far
      * @param hem from the side to the centre
      */
-    static Piece of(Name name, Path waist, SideLine side, Path hem, Cut cut, Cloth cloth) {
+    static Piece of(Name name, Name top, Path waist, SideLine side, Path hem, Cut cut, Cloth cloth) {
         List<Edge> edges = List.of(
-                new Edge(SkirtNames.WAIST, waist),
+                new Edge(top, waist),
                 new Edge(EdgeNames.SIDE, side.path().withEnds(waist.end(), hem.start())),
                 new Edge(EdgeNames.HEM, hem),
                 Edge.straight(EdgeNames.CENTRE, hem.end(), waist.start()));
         double x = Math.min(waist.end().x(), hem.start().x()) / 2;
-        double length = hem.end().y();
-        Grainline grain = new Grainline(Point.of(x, 0.25 * length), Point.of(x, 0.75 * length));
+        double from = waist.start().y();
+        double length = hem.end().y() - from;
+        Grainline grain = new Grainline(Point.of(x, from + 0.25 * length), Point.of(x, from + 0.75 * length));
         Piece bare = Piece.of(name, edges, grain, cut, cloth);
         return side.below() > 0 ? bare.withNotch(SkirtBody.hipNotch(side.hip())) : bare;
     }
 
-    /** Draws an oblong on the fold of its centre. */
-    static Piece oblong(Name name, double width, NewSkirt skirt) {
-        Path side = Path.polyline(Point.of(width, 0), Point.of(width, skirt.length()));
+    /** Draws an oblong on the fold of its centre, so far below the waist. */
+    static Piece oblong(Name name, Name top, double level, double width, NewSkirt skirt) {
+        Path side = Path.polyline(Point.of(width, level), Point.of(width, skirt.length()));
         return of(
                 name,
-                Path.polyline(Point.ORIGIN, Point.of(width, 0)),
-                new SideLine(side, skirt.hipDepth()),
+                top,
+                Path.polyline(Point.of(0, level), side.start()),
+                new SideLine(side, skirt.hipDepth() - level),
                 Path.polyline(side.end(), Point.of(0, skirt.length())),
                 Cut.onFold(EdgeNames.CENTRE),
                 skirt.cloth());

@@ -297,4 +297,24 @@ class NewSkirtsTest {
         assertThat(girth(flared, SkirtNames.HIP_GIRTH)).isCloseTo(2 * WAIST, within(1e-6));
         assertThat(girth(flared, SkirtNames.HEM_GIRTH)).isGreaterThan(2 * WAIST + 190);
     }
+
+    /** Gathers: the yoke seam is the gathered edge divided by the ratio (common practice). */
+    @Test
+    void a_skirt_below_a_yoke_is_gathered_to_the_yoke() {
+        Garment yoked = SKIRT.adjust(yokeSkirt(mm(90)));
+        Garment gathered = yoked.adjust(gatherSkirt(1.8));
+        for (Name half : SkirtBody.HALVES) {
+            double line = yoked.piece(SkirtShapeNames.yoke(half))
+                    .path(SkirtShapeNames.YOKE_LINE)
+                    .length();
+            assertThat(gathered.piece(half).path(SkirtShapeNames.YOKE_LINE).length() / 1.8)
+                    .isCloseTo(line, within(1e-6));
+            assertThat(gathered.piece(SkirtShapeNames.yoke(half))).isEqualTo(yoked.piece(SkirtShapeNames.yoke(half)));
+        }
+        assertThat(gathered.walkSeams().isTrue()).isTrue();
+        assertThat(girth(gathered, SkirtNames.WAIST_GIRTH)).isCloseTo(WAIST, within(0.01));
+        assertThat(girth(gathered, SkirtNames.LENGTH)).isCloseTo(girth(SKIRT, SkirtNames.LENGTH), within(1e-6));
+        Garment shorter = gathered.adjust(skirtLength(mm(500)));
+        assertThat(girth(shorter, SkirtNames.SIDE_LENGTH)).isCloseTo(500, within(1e-6));
+    }
 }

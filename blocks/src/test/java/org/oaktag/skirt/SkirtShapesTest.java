@@ -153,6 +153,14 @@ class SkirtShapesTest {
         }
     }
 
+    @ParameterizedTest
+    @ValueSource(doubles = {0.04, 1e-3, 1e-6, 1e-9})
+    void amounts_that_nobody_sees_there_and_back_leave_a_sound_skirt(double out) {
+        Garment made = SKIRT.adjust(pegSides(mm(out))).adjust(flareSides(mm(out)));
+        assertThat(girth(made, SkirtNames.HEM_GIRTH)).isCloseTo(girth(SKIRT, SkirtNames.HEM_GIRTH), within(0.01));
+        assertThat(made.walkSeams().isTrue()).isTrue();
+    }
+
     @Test
     void flaring_and_pegging_by_as_much_gives_the_straight_sides_back() {
         Garment back = SKIRT.adjust(flareSides(mm(35))).adjust(pegSides(mm(35)));
