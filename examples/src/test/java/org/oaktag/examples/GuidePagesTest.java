@@ -40,6 +40,10 @@ class GuidePagesTest {
         GuideFigures.lines(HoodedTop.block(BodyFile.nightCrew().body("Mira")))
                 .forEach((name, sheet) -> drawn.put(name + ".svg", sheet.text()));
         Garment top = Tour.made(Tour.fitted(Tour.loosened(Tour.drafted(Tour.measured()))));
+        drawn.put(
+                "skirt-flat.svg",
+                SvgSheet.flat(TweedSkirt.block(BodyFile.nightCrew().body("Juno")))
+                        .text());
         drawn.put("tour-flat.svg", SvgSheet.flat(top.titled("hooded top")).text());
         return drawn;
     }
