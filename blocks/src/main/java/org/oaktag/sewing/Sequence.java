@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.oaktag.PatternException;
+import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.End;
@@ -67,9 +68,12 @@ final class Sequence {
         return operations;
     }
 
-    /** What cannot be otherwise: the seams that make a side of several edges whole, and those that are lapped over. */
+    /**
+     * What cannot be otherwise: the seams that make a side of several edges whole, those that are lapped over, and what
+     * is fused to the pieces, while they lie flat.
+     */
     private Set<Seam> needed(Seam seam) {
-        Set<Seam> before = new LinkedHashSet<>();
+        Set<Seam> before = fusedTo(seam);
         for (SeamSide side : List.of(seam.a(), seam.b())) {
             for (int i = 1; i < side.runs().size(); i++) {
                 Corner from = Corner.of(garment, side.runs().get(i - 1), End.END);
@@ -85,6 +89,25 @@ final class Sequence {
             before.removeIf(each -> each.rule() instanceof SeamRule.Lapped);
         }
         return before;
+    }
+
+    /** Returns the seams by which interfacing is laid on the pieces of a seam; none where it is one of these itself. */
+    private Set<Seam> fusedTo(Seam seam) {
+        Set<Seam> fused = new LinkedHashSet<>();
+        if (!isFused(seam)) {
+            Set<Name> pieces = new HashSet<>();
+            edges(seam).forEach(edge -> pieces.add(edge.piece()));
+            garment.seams().stream()
+                    .filter(this::isFused)
+                    .filter(each -> edges(each).stream().anyMatch(edge -> pieces.contains(edge.piece())))
+                    .forEach(fused::add);
+        }
+        return fused;
+    }
+
+    private boolean isFused(Seam seam) {
+        return edges(seam).stream()
+                .anyMatch(edge -> garment.piece(edge.piece()).cloth().use().equals(Cloth.INTERFACING));
     }
 
     /** Returns the seam that is ready and makes the smallest unit, the first of them in the garment's own order. */

@@ -105,6 +105,55 @@ public final class SkirtChecks {
         }
 
         private Optional<Fit> of(Garment garment, Stride stride) {
+            return Hanging.of(garment, stride).map(hanging -> {
+                Length needed = hanging.needed();
+                if (needed.mm() <= freed.mm() + 0.1) {
+                    return new Fit(STRIDE, Fit.Verdict.FITS, "a full step is free");
+                }
+                return new Fit(
+                        STRIDE,
+                        Fit.Verdict.STRAINS,
+                        String.format(
+                                Locale.ROOT,
+                                "the hem (%s) frees %.0f %% of a full step, which needs %s there: a vent or pleat must open"
+                                        + " from %s above the hem at least",
+                                hanging.hem().text(),
+                                100 * stride.shareOfStep(hanging.hem(), hanging.hemLevel()),
+                                stride.girthAt(hanging.hemLevel()).text(),
+                                needed.roundedUp().text()));
+            });
+        }
+    }
+
+    /** Returns how far above the hem a vent must open for a full step; empty where that cannot be told. */
+    static Optional<Length> freedForStep(Garment garment) {
+        return Stride.of(garment.wearer())
+                .flatMap(stride -> Hanging.of(garment, stride))
+                .map(Hanging::needed);
+    }
+
+    /** Returns by how much the hem is narrower than a full step needs, nothing where it is not. */
+    static Optional<Length> lackingForStep(Garment garment) {
+        return Stride.of(garment.wearer())
+                .flatMap(stride -> Hanging.of(garment, stride))
+                .map(hanging -> Length.mm(Math.max(
+                        0,
+                        hanging.stride().girthAt(hanging.hemLevel()).mm()
+                                - hanging.hem().mm())));
+    }
+
+    /**
+     * A skirt as it hangs above the floor.
+     *
+     * @param stride the step of its wearer
+     * @param hip its girth at the hip
+     * @param hipLevel how far that lies above the floor
+     * @param hem its girth at the hem
+     * @param hemLevel how far that lies above the floor
+     */
+    private record Hanging(Stride stride, Length hip, Length hipLevel, Length hem, Length hemLevel) {
+
+        static Optional<Hanging> of(Garment garment, Stride stride) {
             Optional<Length> hip = taken(garment, SkirtNames.HIP_GIRTH);
             Optional<Length> hem = taken(garment, SkirtNames.HEM_GIRTH);
             Optional<Length> length = taken(garment, SkirtNames.LENGTH);
@@ -113,24 +162,12 @@ public final class SkirtChecks {
                 return Optional.empty();
             }
             Length waistLevel = stride.height().times(SkirtLength.WAIST_SHARE);
-            Length hemLevel = waistLevel.minus(length.get());
-            Length free = stride.freeFrom(waistLevel.minus(toHip), hip.get(), hemLevel, hem.get());
-            Length needed = free.minus(hemLevel);
-            if (needed.mm() <= freed.mm() + 0.1) {
-                return Optional.of(new Fit(STRIDE, Fit.Verdict.FITS, "a full step is free"));
-            }
-            double share = stride.shareOfStep(hem.get(), hemLevel);
-            return Optional.of(new Fit(
-                    STRIDE,
-                    Fit.Verdict.STRAINS,
-                    String.format(
-                            Locale.ROOT,
-                            "the hem (%s) frees %.0f %% of a full step, which needs %s there: a vent or pleat must open from"
-                                    + " %s above the hem at least",
-                            hem.get().text(),
-                            100 * share,
-                            stride.girthAt(hemLevel).text(),
-                            needed.roundedUp().text())));
+            return Optional.of(
+                    new Hanging(stride, hip.get(), waistLevel.minus(toHip), hem.get(), waistLevel.minus(length.get())));
+        }
+
+        Length needed() {
+            return stride.freeFrom(hipLevel, hip, hemLevel, hem).minus(hemLevel);
         }
 
         private static Optional<Length> taken(Garment garment, Name measure) {

@@ -3,6 +3,7 @@ package org.oaktag.garment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.oaktag.PatternException;
 
 /**
@@ -151,12 +152,19 @@ public record CutList(List<Item> items) {
         }
     }
 
-    /** An edge that is sewn in a second seam finds its other hand there, as a half front does on a back drawn whole. */
+    /**
+     * An edge that is sewn twice finds its other hand there: in a second seam, as a half front does on a back drawn
+     * whole, or in the same one, as both halves of a waist do on a band drawn whole.
+     */
     private static void checkServed(Garment garment, Seam seam, EdgeRef wanting, EdgeRef serving) {
         Piece piece = garment.piece(serving.piece());
         Piece other = garment.piece(wanting.piece());
-        boolean sewnOnce =
-                garment.seams().stream().filter(each -> each.has(wanting)).count() == 1;
+        boolean sewnOnce = garment.seams().stream()
+                        .flatMap(each -> Stream.of(each.a(), each.b()))
+                        .flatMap(side -> side.runs().stream())
+                        .filter(run -> run.edge().equals(wanting))
+                        .count()
+                == 1;
         if (sewnOnce && !Hands.of(piece.cut()).serves(Hands.of(other.cut()))) {
             throw PatternException.of(
                     "cut of piece '" + piece.name() + "'",
