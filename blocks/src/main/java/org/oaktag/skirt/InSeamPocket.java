@@ -100,6 +100,7 @@ public record InSeamPocket(Length belowWaist, Length opening, Optional<Cloth> cl
         Name frontBag = SkirtFinishNames.FRONT_BAG;
         Name backBag = SkirtFinishNames.BACK_BAG;
         Seam sewn = garment.seam(SkirtNames.SIDE_SEAM);
+        Path edge = opened(front, 1).path(SkirtFinishNames.POCKET_OPENING);
         Finishing finishing = Finishing.of(garment);
         for (Piece half : List.of(front, back)) {
             boolean isFront = half.name().equals(SkirtNames.FRONT);
@@ -107,7 +108,7 @@ public record InSeamPocket(Length belowWaist, Length opening, Optional<Cloth> cl
             Name bag = isFront ? frontBag : backBag;
             finishing
                     .put(opened)
-                    .put(bag(opened, bag, isFront ? cloth.orElse(half.cloth()) : half.cloth()))
+                    .put(bag(edge, bag, isFront ? cloth.orElse(half.cloth()) : half.cloth()))
                     .sew(Seam.flat(
                             bag,
                             SeamSide.along(half.name(), SkirtFinishNames.POCKET_OPENING),
@@ -133,7 +134,6 @@ public record InSeamPocket(Length belowWaist, Length opening, Optional<Cloth> cl
                 sewn.smoothAt(),
                 sewn.refit()));
         Garment done = finishing.done();
-        Path edge = done.piece(SkirtNames.FRONT).path(SkirtFinishNames.POCKET_OPENING);
         return new Reshaped(
                 done,
                 List.of(Note.rule("side seam " + Length.mm(side).text() + " = " + belowWaist.text() + " + opening "
@@ -161,9 +161,8 @@ public record InSeamPocket(Length belowWaist, Length opening, Optional<Cloth> cl
                 .withNotch(new Notch(BOTTOM, SkirtFinishNames.SIDE_BELOW, End.START, 0, cuts));
     }
 
-    /** Draws a bag beside the opening, as it lies before it is turned in. */
-    private static Piece bag(Piece half, Name name, Cloth cloth) {
-        Path opening = half.path(SkirtFinishNames.POCKET_OPENING);
+    /** Draws a bag beside the opening of the front, as it lies before it is turned in; that of the back is its like. */
+    private static Piece bag(Path opening, Name name, Cloth cloth) {
         Point top = opening.start();
         Point bottom = opening.end();
         double height = bottom.y() - top.y();

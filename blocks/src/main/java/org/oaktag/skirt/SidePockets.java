@@ -14,11 +14,15 @@ final class SidePockets {
 
     private SidePockets() {}
 
-    /** Refuses a side seam that holds a zip or a pocket, and a waist or a lining that is fitted already. */
-    static void requireRoom(Garment garment, String pocket) {
+    /** Refuses a waist or a lining that is fitted already, which a pocket would cut into. */
+    static void requireBareWaist(Garment garment, String pocket) {
         boolean lined = garment.hasPiece(SkirtFinishNames.lining(SkirtNames.FRONT));
         Shell.requireFree(garment, pocket, lined, "a lining");
         Shell.requireFree(garment, pocket, Shell.isFinishedAtWaist(garment), "a waist that is finished");
+    }
+
+    /** Refuses a side seam that holds a zip or a pocket. */
+    static void requireRoom(Garment garment, String pocket) {
         Piece front = Shell.of(garment, SkirtNames.FRONT);
         boolean zip = front.notch(EdgeNames.SIDE, SkirtFinishNames.ZIP_END).isPresent();
         if (zip || Shell.hasPocketInSide(garment)) {

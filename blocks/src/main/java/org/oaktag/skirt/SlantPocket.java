@@ -89,6 +89,7 @@ public record SlantPocket(Length fromSide, Length down, Optional<Cloth> cloth) i
     @Override
     public Reshaped reshape(Garment garment) {
         SidePockets.requireRoom(garment, "slanted pocket");
+        SidePockets.requireBareWaist(garment, "slanted pocket");
         Piece front = Shell.of(garment, SkirtNames.FRONT);
         Name stretch = front.before(EdgeNames.SIDE).name();
         Path waist = front.path(stretch);

@@ -68,6 +68,22 @@ class AssemblyOrderTest {
      * unit would be that of a panel and the lower tube, but the upper one has to be closed first.
      */
     @Test
+    void interfacing_is_fused_while_its_piece_lies_flat() {
+        Piece front = square("front");
+        Piece fused = square("fused").withCloth(Cloth.woven("fusible").as(Cloth.INTERFACING));
+        Seam tube = seam("tube", along("front", RIGHT), SeamSide.against(Name.of("front"), LEFT));
+        Seam laid = seam(
+                "laid",
+                along("front", TOP).then(along("front", RIGHT)),
+                along("fused", TOP).then(along("fused", RIGHT)));
+        Garment garment = Garment.of(
+                "tube", Wearer.of("nobody", false, Map.of()), List.of(front, fused), List.of(tube, laid), List.of());
+        assertThat(AssemblyOrder.of(garment).operations())
+                .extracting(operation -> operation.name().value())
+                .startsWith("laid", "tube");
+    }
+
+    @Test
     void a_ring_is_closed_on_both_sides_before_it_is_sewn_even_where_that_makes_larger_parts_first() {
         Piece tube = panel(
                 "tube",

@@ -93,6 +93,20 @@ class CutListTest {
     }
 
     @Test
+    void a_band_drawn_whole_serves_both_hands_of_a_half_that_one_seam_takes_in_twice() {
+        Piece front = square("front", Cut.onFold(LEFT), SHELL);
+        Piece band = square("band", Cut.single(), SHELL);
+        SeamSide top = SeamSide.along(front.name(), EdgeNames.TOP);
+        SeamSide bottom = SeamSide.along(band.name(), EdgeNames.BOTTOM);
+        Seam once = Seam.flat(Name.of("waist"), top, bottom, "redraw it");
+        Seam twice = Seam.flat(
+                Name.of("waist"), SeamSide.against(front.name(), EdgeNames.TOP).then(top), bottom, "redraw it");
+        assertThatThrownBy(() -> CutList.of(garment(List.of(front, band), once)))
+                .isInstanceOf(PatternException.class);
+        assertThatCode(() -> CutList.of(garment(List.of(front, band), twice))).doesNotThrowAnyException();
+    }
+
+    @Test
     void two_left_sleeves_are_refused() {
         Piece back = square("back", Cut.onFold(LEFT), SHELL);
         Piece sleeve = square("sleeve", new Cut.Single(2), SHELL);

@@ -32,6 +32,7 @@ import org.oaktag.measure.Angle;
 import org.oaktag.measure.Length;
 import org.oaktag.measure.Percent;
 import org.oaktag.skirt.PleatKind;
+import org.oaktag.skirt.SkirtFinishes;
 import org.oaktag.skirt.SkirtShapes;
 
 /**
@@ -98,6 +99,7 @@ final class DrawnSteps {
                         4 * (1 + random.nextInt(10)),
                         mm(random, 15, 40)));
         own.put("ease dart", random -> Darts.easeDart(TopNames.FRONT, DART));
+        own.put("button front", random -> SkirtFinishes.buttons(mm(random, 15, 30), 4 + random.nextInt(5)));
         own.put(
                 "true dart fold",
                 random -> Darts.trueDartFold(TopNames.FRONT, DART, random.nextBoolean() ? End.START : End.END));
