@@ -26,7 +26,7 @@ import org.oaktag.measure.Length;
  * Faces the hem instead of turning it up, as a curved one is: the strip of front and back along it, joined at the sides.
  *
  * <pre>{@code
- * flared.adjust(faceHem(mm(50), shell));
+ * skirt.adjust(flareSides(mm(40))).adjust(faceHem(mm(50), shell));
  * }</pre>
  *
  * @param width how wide the facing is, 20 to 100 mm

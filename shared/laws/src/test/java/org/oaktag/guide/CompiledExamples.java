@@ -48,7 +48,8 @@ final class CompiledExamples {
             "adjustments.Necklines",
             "adjustments.Shoulders",
             "adjustments.Sleeves",
-            "skirt.SkirtShapes");
+            "skirt.SkirtShapes",
+            "skirt.SkirtFinishes");
     private static final Pattern SAID =
             Pattern.compile("(?s)(\\s*)((?:[A-Z][\\w<>., \\[\\]]*|double|int|boolean) \\w+ = )?(.+?); *// = (.+?)\\s*");
 

@@ -28,6 +28,8 @@ import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Piece;
+import org.oaktag.skirt.SkirtEase;
+import org.oaktag.skirt.StraightSkirt;
 
 /**
  * What every example of the API's documentation may take for granted: an observatory's night crew, the cloths on its
@@ -72,6 +74,11 @@ public abstract class Scenario {
 
     /** The hooded top of the style. */
     protected final Garment hooded = recipe.applyTo(block);
+
+    /** A straight skirt of hers, and one of a cloth that stretches. */
+    protected final Garment skirt = StraightSkirt.BLOCK.draft(mira, SkirtEase.standard(), Cloth.woven("tweed, moss"));
+
+    protected final Garment knitSkirt = StraightSkirt.BLOCK.draft(mira, SkirtEase.standard(), shell);
 
     protected final Piece front = block.piece(TopNames.FRONT);
     protected final Edge hem = front.edge(EdgeNames.HEM);
