@@ -23,12 +23,18 @@ import org.oaktag.body.Ease;
 import org.oaktag.body.Figure;
 import org.oaktag.catalogue.KnownBlocks;
 import org.oaktag.catalogue.KnownSteps;
+import org.oaktag.export.sheet.Cloths;
 import org.oaktag.export.svg.SvgSheet;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Cloth;
+import org.oaktag.garment.CutList;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
+import org.oaktag.lay.Effort;
+import org.oaktag.lay.Lay;
+import org.oaktag.lay.Spread;
 import org.oaktag.recipe.json.RecipeJson;
+import org.oaktag.sewing.AssemblyOrder;
 import org.oaktag.testkit.bodies.Adults;
 import org.oaktag.testkit.laws.StepLaws;
 
@@ -68,10 +74,17 @@ class GaiterProperties {
     }
 
     @Property(tries = 20)
-    void the_exporters_draw_it(@ForAll BodyMeasurements body) {
-        Garment gaiter = GAITER.draft(body, Ease.none(), JERSEY).adjust(flareGaiter(cm(8)));
-        assertThat(SvgSheet.pattern(gaiter, Allowances.industryKnit(gaiter)).text())
-                .contains(">gaiter<");
+    void every_sheet_is_drawn_of_it(@ForAll BodyMeasurements body) {
+        Style style = new Style(GAITER, GAITER.standardEase(), JERSEY, Recipe.of("dome gaiter", flareGaiter(cm(8))));
+        Garment gaiter = style.on(body);
+        Allowances allowances = GAITER.allowances(gaiter);
+        assertThat(SvgSheet.pattern(gaiter, allowances).text()).contains(">gaiter<");
+        assertThat(SvgSheet.flat(gaiter).text()).contains(">dome gaiter<", ">top girth<");
+        assertThat(SvgSheet.step(1, style.play(body).get(0)).text()).contains("flare");
+        Lay lay = Lay.of(CutList.of(gaiter), JERSEY, allowances, Spread.single(cm(150)), Effort.tries(2));
+        assertThat(lay.pieces()).hasSize(1);
+        assertThat(SvgSheet.lay(lay, Cloths.of(gaiter)).text()).contains("gaiter");
+        assertThat(AssemblyOrder.of(gaiter).operations()).isNotEmpty();
     }
 
     @Property(tries = 20)
