@@ -219,7 +219,7 @@ record YokedHalf(Piece yoke, Piece lower, List<Note> notes) {
         List<Seam> seams = new ArrayList<>();
         for (Dart dart : Dart.all(lower)) {
             seams.add(Seam.flat(
-                    lower.name().with(dart.name().value()),
+                    dart.name(),
                     SeamSide.along(lower.name(), Dart.legA(dart.name())),
                     SeamSide.against(lower.name(), Dart.legB(dart.name())),
                     "open the dart anew"));
