@@ -28,7 +28,7 @@ class ALineTop {
                 .adjust(patchPocket(cm(14), cm(16), cm(7), cm(48)));
 
         Path folder = Files.createDirectories(Path.of("a-line-top"));
-        SvgSheet.pattern(top, Allowances.industryKnit(top)).writeTo(folder.resolve("pattern.svg"));
+        SvgSheet.pattern(top, KnitTop.allowances(top)).writeTo(folder.resolve("pattern.svg"));
         SvgSheet.flat(top).writeTo(folder.resolve("flat.svg"));
         System.out.print(top.walkSeams().text());
     }

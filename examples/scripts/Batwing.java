@@ -26,7 +26,7 @@ class Batwing {
                 .adjust(batwingSleeve(cm(20)));
 
         Path folder = Files.createDirectories(Path.of("batwing"));
-        SvgSheet.pattern(batwing, Allowances.industryKnit(batwing)).writeTo(folder.resolve("pattern.svg"));
+        SvgSheet.pattern(batwing, KnitTop.allowances(batwing)).writeTo(folder.resolve("pattern.svg"));
         SvgSheet.flat(batwing).writeTo(folder.resolve("flat.svg"));
         System.out.print(batwing.walkSeams().text());
     }

@@ -30,7 +30,7 @@ class BoatNeckTop {
                 .adjust(faceNeckline(cm(4), interlock));
 
         Path folder = Files.createDirectories(Path.of("boat-neck-top"));
-        SvgSheet.pattern(top, Allowances.industryKnit(top)).writeTo(folder.resolve("pattern.svg"));
+        SvgSheet.pattern(top, KnitTop.allowances(top)).writeTo(folder.resolve("pattern.svg"));
         SvgSheet.flat(top).writeTo(folder.resolve("flat.svg"));
         System.out.print(top.walkSeams().text());
     }

@@ -33,7 +33,7 @@ class ColourBlock {
                 .adjust(ribNeckband(mm(22), rib));
 
         Path folder = Files.createDirectories(Path.of("colour-block"));
-        SvgSheet.pattern(shirt, Allowances.industryKnit(shirt)).writeTo(folder.resolve("pattern.svg"));
+        SvgSheet.pattern(shirt, KnitTop.allowances(shirt)).writeTo(folder.resolve("pattern.svg"));
         SvgSheet.flat(shirt).writeTo(folder.resolve("flat.svg"));
         System.out.print(shirt.walkSeams().text());
     }

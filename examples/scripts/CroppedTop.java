@@ -33,7 +33,7 @@ class CroppedTop {
                 .adjust(ribNeckband(mm(20), rib));
 
         Path folder = Files.createDirectories(Path.of("cropped-top"));
-        SvgSheet.pattern(box, Allowances.industryKnit(box)).writeTo(folder.resolve("pattern.svg"));
+        SvgSheet.pattern(box, KnitTop.allowances(box)).writeTo(folder.resolve("pattern.svg"));
         SvgSheet.flat(box).writeTo(folder.resolve("flat.svg"));
         System.out.print(box.walkSeams().text());
     }

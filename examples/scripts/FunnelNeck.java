@@ -28,7 +28,7 @@ class FunnelNeck {
                 .adjust(ribCuff(cm(7), rib));
 
         Path folder = Files.createDirectories(Path.of("funnel-neck"));
-        SvgSheet.pattern(funnel, Allowances.industryKnit(funnel)).writeTo(folder.resolve("pattern.svg"));
+        SvgSheet.pattern(funnel, KnitTop.allowances(funnel)).writeTo(folder.resolve("pattern.svg"));
         SvgSheet.flat(funnel).writeTo(folder.resolve("flat.svg"));
         System.out.print(funnel.walkSeams().text());
     }

@@ -30,7 +30,7 @@ class HighLowTop {
         var steps = style.play(juno);
         Garment top = steps.get(steps.size() - 1).after();
         Path folder = Files.createDirectories(Path.of("high-low-top"));
-        SvgSheet.pattern(top, Allowances.industryKnit(top)).writeTo(folder.resolve("pattern.svg"));
+        SvgSheet.pattern(top, KnitTop.allowances(top)).writeTo(folder.resolve("pattern.svg"));
         SvgSheet.flat(top).writeTo(folder.resolve("flat.svg"));
         for (int i = 0; i < steps.size(); i++) {
             SvgSheet.step(i + 1, steps.get(i)).writeTo(folder.resolve("step-" + (i + 1) + ".svg"));

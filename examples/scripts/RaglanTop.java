@@ -33,7 +33,7 @@ class RaglanTop {
                 .adjust(ribNeckband(mm(25), rib));
 
         Path folder = Files.createDirectories(Path.of("raglan-top"));
-        SvgSheet.pattern(raglan, Allowances.industryKnit(raglan)).writeTo(folder.resolve("pattern.svg"));
+        SvgSheet.pattern(raglan, KnitTop.allowances(raglan)).writeTo(folder.resolve("pattern.svg"));
         SvgSheet.flat(raglan).writeTo(folder.resolve("flat.svg"));
         System.out.print(raglan.walkSeams().text());
     }

@@ -31,9 +31,9 @@ class Tee {
                 .adjust(ribNeckband(mm(20), Cloth.rib("1 x 1 rib", percent(80))));
 
         Path folder = Files.createDirectories(Path.of("tee"));
-        SvgSheet.pattern(tee, Allowances.industryKnit(tee)).writeTo(folder.resolve("pattern.svg"));
+        SvgSheet.pattern(tee, KnitTop.allowances(tee)).writeTo(folder.resolve("pattern.svg"));
         SvgSheet.flat(tee).writeTo(folder.resolve("flat.svg"));
-        Printout sheets = Printout.tiled(tee, Allowances.industryKnit(tee), Tiling.on(Paper.A4));
+        Printout sheets = Printout.tiled(tee, KnitTop.allowances(tee), Tiling.on(Paper.A4));
         PdfPages.of(sheets).writeTo(folder.resolve("pattern-a4.pdf"));
         System.out.print(tee.walkSeams().text());
     }

@@ -30,7 +30,7 @@ class TwoPieceHood {
                 .adjust(lineHood(cm(4), jersey));
 
         Path folder = Files.createDirectories(Path.of("two-piece-hood"));
-        SvgSheet.pattern(hooded, Allowances.industryKnit(hooded)).writeTo(folder.resolve("pattern.svg"));
+        SvgSheet.pattern(hooded, KnitTop.allowances(hooded)).writeTo(folder.resolve("pattern.svg"));
         SvgSheet.flat(hooded).writeTo(folder.resolve("flat.svg"));
         System.out.print(hooded.walkSeams().text());
     }

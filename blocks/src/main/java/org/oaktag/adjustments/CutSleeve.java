@@ -20,6 +20,7 @@ import org.oaktag.draft.RootFinder;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.Edge;
+import org.oaktag.garment.EdgeFinish;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
@@ -128,7 +129,9 @@ public record CutSleeve(double share, Length further) implements Step {
                 .split(sleeve)
                 .right();
         return upper.withEdges(upper.edges().stream()
-                .map(edge -> edge.name().equals(EdgeNames.BOTTOM) ? new Edge(EdgeNames.HEM, edge.path()) : edge)
+                .map(edge -> edge.name().equals(EdgeNames.BOTTOM)
+                        ? new Edge(EdgeNames.HEM, edge.path(), EdgeFinish.TURNED_BACK)
+                        : edge)
                 .toList());
     }
 

@@ -15,6 +15,7 @@ import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.Edge;
+import org.oaktag.garment.EdgeFinish;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Grainline;
@@ -149,7 +150,8 @@ public record FrontPouch(Length width, Length height, Length aboveHem, Optional<
                 FinishNames.POUCH,
                 List.of(
                         Edge.straight(EdgeNames.TOP, at.get(0), at.get(1)),
-                        Edge.straight(EdgeNames.OPENING, at.get(1), at.get(2)),
+                        Edge.straight(EdgeNames.OPENING, at.get(1), at.get(2))
+                                .withFinish(EdgeFinish.TURNED_BACK_SQUARE),
                         Edge.straight(EdgeNames.SIDE, at.get(2), at.get(3)),
                         new Edge(EdgeNames.BOTTOM, bottom),
                         Edge.straight(EdgeNames.CENTRE, at.get(4), at.get(0))),

@@ -6,10 +6,8 @@ import org.oaktag.PatternException;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Ease;
-import org.oaktag.garment.Allowance;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Cloth;
-import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.measure.Length;
@@ -62,14 +60,10 @@ public interface Block {
 
     /**
      * Returns the allowances that are usual on a garment made of it: 10 mm on seams and 25 mm on what is turned back,
-     * its ends folded back, unless it says otherwise (common practice).
+     * unless it says otherwise (common practice).
      */
     default Allowances allowances(Garment garment) {
-        Allowances allowances = Allowances.of("usual", Length.mm(10));
-        for (EdgeRef edge : garment.turnedBack()) {
-            allowances = allowances.with(edge, Allowance.foldedBack(Length.mm(25)));
-        }
-        return allowances;
+        return Allowances.of("usual", Length.mm(10)).finished(garment, Length.mm(25));
     }
 
     /**

@@ -9,6 +9,7 @@ import org.oaktag.draft.RootFinder;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.Edge;
+import org.oaktag.garment.EdgeFinish;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Grainline;
 import org.oaktag.garment.Piece;
@@ -181,7 +182,7 @@ record BodyDraft(
                         Edge.straight(EdgeNames.SHOULDER, sideNeck, shoulder),
                         new Edge(EdgeNames.ARMHOLE, armhole(half)),
                         new Edge(EdgeNames.SIDE, side()),
-                        new Edge(EdgeNames.HEM, HemShape.draw(hem, DOWN, centreHem)),
+                        new Edge(EdgeNames.HEM, HemShape.draw(hem, DOWN, centreHem), EdgeFinish.TURNED_BACK),
                         Edge.straight(EdgeNames.CENTRE, centreHem, centreNeck)),
                 new Grainline(Point.of(grain, GRAIN_FROM * hem.y()), Point.of(grain, GRAIN_TO * hem.y())),
                 Cut.onFold(EdgeNames.CENTRE),

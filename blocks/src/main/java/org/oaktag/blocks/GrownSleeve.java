@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.garment.Edge;
+import org.oaktag.garment.EdgeFinish;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Piece;
@@ -83,12 +84,15 @@ public record GrownSleeve(Piece piece, double length, double bend, double below,
                 Path over = overArm();
                 Path underarm = underarm(halfHem);
                 edges.add(new Edge(EdgeNames.OVER_ARM, over));
-                edges.add(Edge.straight(EdgeNames.SLEEVE_HEM, over.end(), underarm.start()));
+                edges.add(Edge.straight(EdgeNames.SLEEVE_HEM, over.end(), underarm.start())
+                        .withFinish(EdgeFinish.TURNED_BACK));
                 edges.add(new Edge(EdgeNames.UNDERARM, underarm));
                 gusset.ifPresent(side -> {
                     Point point = slash(underarm.end(), side().start(), side);
-                    edges.add(Edge.straight(EdgeNames.GUSSET_UPPER, underarm.end(), point));
-                    edges.add(Edge.straight(EdgeNames.GUSSET_LOWER, point, side().start()));
+                    edges.add(Edge.straight(EdgeNames.GUSSET_UPPER, underarm.end(), point)
+                            .withFinish(EdgeFinish.SLASHED));
+                    edges.add(Edge.straight(EdgeNames.GUSSET_LOWER, point, side().start())
+                            .withFinish(EdgeFinish.SLASHED));
                 });
             } else if (edge.name().equals(EdgeNames.SIDE)) {
                 edges.add(new Edge(EdgeNames.SIDE, side()));

@@ -8,6 +8,7 @@ import org.oaktag.block.Block;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Ease;
+import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.EdgeNames;
@@ -53,6 +54,17 @@ public final class KnitTop {
      */
     public static Garment draft(BodyMeasurements body, Ease ease, Cloth cloth) {
         return draft(body, TopAmounts.of(ease).check(body, cloth), cloth);
+    }
+
+    /**
+     * Returns the allowances that makers of knits leave on a top (common practice): 10 mm on seams; 6 mm on a neckline,
+     * on whatever is sewn to it and on what is sewn to that; 25 mm on a hem that is turned up, its ends folded back, and
+     * on the opening of a pouch or a pocket, its ends square. What runs on from a neckline or a hem, as the other half
+     * of a piece unfolded or the extension of a vent does, has the same. A hem that is sewn to a band is a seam. The
+     * slash of a gusset is cut open, and interfacing fused, and so they have no allowance.
+     */
+    public static Allowances allowances(Garment garment) {
+        return KnitAllowances.of(garment);
     }
 
     private static Garment draft(BodyMeasurements body, TopAmounts ease, Cloth cloth) {

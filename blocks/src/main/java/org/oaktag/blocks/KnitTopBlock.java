@@ -51,6 +51,6 @@ record KnitTopBlock() implements Block {
 
     @Override
     public Allowances allowances(Garment garment) {
-        return Allowances.industryKnit(garment);
+        return KnitTop.allowances(garment);
     }
 }

@@ -7,6 +7,7 @@ import org.oaktag.PatternException;
 import org.oaktag.draft.RootFinder;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.Edge;
+import org.oaktag.garment.EdgeFinish;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Grainline;
@@ -195,7 +196,7 @@ public final class RaglanHalf {
         edges.add(new Edge(EdgeNames.NECKLINE, joined.neckline()));
         edges.addAll(sewn(joined.line(), lowerCap, gusset, EdgeNames.GUSSET_UPPER));
         edges.add(new Edge(EdgeNames.UNDERARM, underarm));
-        edges.add(new Edge(EdgeNames.HEM, hem));
+        edges.add(new Edge(EdgeNames.HEM, hem, EdgeFinish.TURNED_BACK));
         edges.add(new Edge(EdgeNames.OVER_ARM, over.after().reversed()));
         edges.add(new Edge(EdgeNames.SHOULDER, over.before().reversed()));
         return Piece.of(

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Edge;
+import org.oaktag.garment.EdgeFinish;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.InnerLine;
 import org.oaktag.garment.Name;
@@ -70,7 +71,7 @@ public final class SideVent {
                 edges.add(edge.withPath(sewn));
                 edges.add(Edge.straight(EdgeNames.VENT_TOP, sewn.end(), outer));
                 edges.add(Edge.straight(EdgeNames.VENT, outer, below.start()));
-                edges.add(new Edge(EdgeNames.VENT_HEM, below));
+                edges.add(new Edge(EdgeNames.VENT_HEM, below, EdgeFinish.TURNED_BACK));
             } else {
                 edges.add(edge);
             }

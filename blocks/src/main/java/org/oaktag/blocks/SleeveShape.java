@@ -4,6 +4,7 @@ import java.util.List;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.Edge;
+import org.oaktag.garment.EdgeFinish;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Grainline;
@@ -42,7 +43,7 @@ final class SleeveShape {
                         new Edge(EdgeNames.CAP_BACK, capBack),
                         new Edge(EdgeNames.CAP_FRONT, capFront),
                         new Edge(EdgeNames.UNDERARM_FRONT, upright(front, hemFront)),
-                        Edge.straight(EdgeNames.HEM, hemFront, hemBack),
+                        Edge.straight(EdgeNames.HEM, hemFront, hemBack).withFinish(EdgeFinish.TURNED_BACK),
                         new Edge(EdgeNames.UNDERARM_BACK, upright(hemBack, back))),
                 new Grainline(Point.of(0, cap.height()), Point.of(0, length - GRAIN_MARGIN * (length - cap.height()))),
                 Cut.pair(),

@@ -8,7 +8,7 @@ import org.oaktag.PatternException;
  *
  * <pre>{@code
  * Lay lay = Lay.of(
- *         CutList.of(top), shell, Allowances.industryKnit(top), Spread.single(cm(150)).withNap(), Effort.tries(40));
+ *         CutList.of(top), shell, KnitTop.allowances(top), Spread.single(cm(150)).withNap(), Effort.tries(40));
  * }</pre>
  *
  * @param tries how many moves of a piece to a better place are tried, 1 to 1000000

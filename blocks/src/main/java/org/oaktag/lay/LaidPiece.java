@@ -9,7 +9,7 @@ import org.oaktag.geometry.Transform;
  *
  * <pre>{@code
  * Lay lay = Lay.of(
- *         CutList.of(top), shell, Allowances.industryKnit(top), Spread.folded(cm(150)), Effort.tries(40));
+ *         CutList.of(top), shell, KnitTop.allowances(top), Spread.folded(cm(150)), Effort.tries(40));
  * for (LaidPiece laid : lay.pieces()) {
  *     String line = laid.item().piece().name() + (laid.isTurned() ? ", turned" : "");
  * }

@@ -20,7 +20,7 @@ import org.oaktag.measure.Percent;
  *
  * <pre>{@code
  * Lay lay = Lay.of(
- *         CutList.of(top), shell, Allowances.industryKnit(top), Spread.single(cm(150)), Effort.tries(40));
+ *         CutList.of(top), shell, KnitTop.allowances(top), Spread.single(cm(150)), Effort.tries(40));
  * lay.lengthToBuy();
  * lay.use();           // how much of the cloth is used
  * lay.lowerBound();    // no lay can be shorter

@@ -3,7 +3,7 @@
  *
  * <pre>{@code
  * CutList list = CutList.of(hooded);
- * Lay lay = Lay.of(list, shell, Allowances.industryKnit(hooded), Spread.single(cm(150)).withNap(), Effort.standard());
+ * Lay lay = Lay.of(list, shell, KnitTop.allowances(hooded), Spread.single(cm(150)).withNap(), Effort.standard());
  * lay.lengthToBuy();
  * }</pre>
  *

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Cloth;
@@ -201,11 +202,12 @@ final class Sequence {
         for (EdgeRef edge : garment.turnedBack()) {
             Operation.Hem hem = new Operation.Hem(edge);
             if (edge.piece().equals(piece)
+                    && isFirst(edge)
                     && operations.stream().noneMatch(each -> each.work().equals(hem))) {
                 add(
                         piece.with(edge.edge().value()),
                         hem,
-                        isClosed(garment.piece(piece), edge.edge()),
+                        isClosed(garment.piece(piece), garment.turnedBackWith(edge)),
                         Stitches.hem(isKnit(Set.of(edge))),
                         SeamClass.EDGE_FINISHING,
                         List.of());
@@ -213,9 +215,16 @@ final class Sequence {
         }
     }
 
-    /** At either end the edge runs on over a seam, or into its other half at the fold of the cloth. */
-    private boolean isClosed(Piece piece, Name edge) {
-        return List.of(piece.before(edge), piece.after(edge)).stream()
+    /** Edges that are turned back in one are one hem, which goes by the first of them. */
+    private boolean isFirst(EdgeRef edge) {
+        return garment.turnedBackWith(edge).stream().allMatch(other -> edge.compareTo(other) <= 0);
+    }
+
+    /** At either end the run goes on over a seam, or into its other half at the fold of the cloth. */
+    private boolean isClosed(Piece piece, List<EdgeRef> run) {
+        Edge before = piece.before(run.get(0).edge());
+        Edge after = piece.after(run.get(run.size() - 1).edge());
+        return Stream.of(before, after)
                 .map(Edge::name)
                 .allMatch(end -> piece.isOnFold(end)
                         || garment.seams().stream().anyMatch(seam -> seam.has(EdgeRef.of(piece.name(), end))));

@@ -190,7 +190,7 @@ public record CentreBackVent(Length width, Optional<Length> height, boolean clos
         List<Edge> edges = new ArrayList<>();
         for (Edge edge : back.edges()) {
             if (edge.name().equals(EdgeNames.CENTRE)) {
-                edges.add(new Edge(EdgeNames.VENT_HEM, under));
+                edges.add(back.edge(EdgeNames.HEM).withName(EdgeNames.VENT_HEM).withPath(under));
                 edges.add(Edge.straight(EdgeNames.VENT, under.end(), outer));
                 edges.add(Edge.straight(EdgeNames.VENT_TOP, outer, top));
                 edges.add(edge.withPath(split.after().withEnds(top, centre.end())));

@@ -119,20 +119,22 @@ record ClosedDarts(Piece before, Piece piece, List<CutDown> cuts, double share) 
                     && edge.name().equals(Dart.legB(cuts.get(beyond).dart().name()));
             if (edge.name().equals(EdgeNames.HEM)) {
                 Point corner = edges.get(edges.size() - 1).path().end();
-                edges.add(Edge.straight(edge.name(), corner, edge.path().end()));
+                edges.add(edge.withPath(Path.polyline(corner, edge.path().end())));
                 beyond = 0;
                 continue;
             }
             beyond += legB ? 1 : 0;
             Path path = edge.path().transformed(motion(cuts, beyond));
-            append(edges, edge.name(), path, cuts, share);
+            append(edges, edge.withPath(path), cuts, share);
         }
         Piece bare = new Piece(
                 half.name(), edges, List.of(), List.of(), List.of(), half.grainline(), half.cut(), half.cloth());
         return marked(half, bare, cuts);
     }
 
-    private static void append(List<Edge> edges, Name name, Path path, List<CutDown> cuts, double share) {
+    private static void append(List<Edge> edges, Edge edge, List<CutDown> cuts, double share) {
+        Name name = edge.name();
+        Path path = edge.path();
         boolean closes = share == 1;
         for (CutDown cut : cuts) {
             Name dart = cut.dart().name();
@@ -141,7 +143,7 @@ record ClosedDarts(Piece before, Piece piece, List<CutDown> cuts, double share) 
             }
         }
         if (edges.isEmpty()) {
-            edges.add(new Edge(name, path));
+            edges.add(edge);
             return;
         }
         Edge last = edges.get(edges.size() - 1);
@@ -150,7 +152,7 @@ record ClosedDarts(Piece before, Piece piece, List<CutDown> cuts, double share) 
         if (closes && !Dart.whole(name).equals(name) && Dart.whole(name).equals(Dart.whole(last.name()))) {
             edges.set(edges.size() - 1, last.withPath(last.path().then(joined)));
         } else {
-            edges.add(new Edge(name, joined));
+            edges.add(edge.withPath(joined));
         }
     }
 

@@ -181,11 +181,11 @@ final class Shell {
         Path rest = whole;
         for (int i = 0; i < at.size(); i++) {
             Path.Split split = rest.splitAt(at.get(i) - from);
-            parts.add(new Edge(names.get(i), split.before()));
+            parts.add(piece.edge(edge).withName(names.get(i)).withPath(split.before()));
             rest = split.after().withEnds(split.before().end(), whole.end());
             from = at.get(i);
         }
-        parts.add(new Edge(names.get(names.size() - 1), rest));
+        parts.add(piece.edge(edge).withName(names.get(names.size() - 1)).withPath(rest));
         List<Edge> edges = new ArrayList<>();
         piece.edges().forEach(each -> edges.addAll(each.name().equals(edge) ? parts : List.of(each)));
         List<Notch> notches = new ArrayList<>();

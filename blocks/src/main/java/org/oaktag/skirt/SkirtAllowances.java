@@ -5,10 +5,10 @@ import org.oaktag.garment.Allowance;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Edge;
+import org.oaktag.garment.EdgeFinish;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.Garment;
-import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
 import org.oaktag.measure.Length;
 
@@ -26,10 +26,6 @@ public final class SkirtAllowances {
     private static final Length HEM = Length.mm(40);
     private static final Length LINING_HEM = Length.mm(20);
     private static final Length WAIST = Length.mm(10);
-
-    /** What goes on from a hem and is turned up with it. */
-    private static final List<Name> HEMS =
-            List.of(EdgeNames.HEM, EdgeNames.VENT_HEM, SkirtFinishNames.STAND_HEM, SkirtFinishNames.STAND_FACING_HEM);
 
     private SkirtAllowances() {}
 
@@ -52,7 +48,6 @@ public final class SkirtAllowances {
      */
     public static Allowances of(String name, Length seam, Length hem, Garment garment) {
         Allowances allowances = Allowances.of(name, seam)
-                .with(EdgeNames.OPENING, Allowance.foldedSquare(LINING_HEM))
                 .with(FaceWaist.LOWER, FaceWaist.isOn(garment) && isLined(garment) ? seam : Length.ZERO)
                 .with(FaceHem.UPPER, Length.ZERO)
                 .with(SkirtFinishNames.STAND_FACING, Length.ZERO);
@@ -60,13 +55,14 @@ public final class SkirtAllowances {
         for (Piece piece : garment.pieces()) {
             boolean lining = piece.cloth().use().equals(Cloth.LINING);
             Length deep = lining && LINING_HEM.compareTo(hem) < 0 ? LINING_HEM : hem;
-            boolean turnedUp = turned.contains(EdgeRef.of(piece.name(), EdgeNames.HEM));
             for (Edge edge : piece.edges()) {
                 EdgeRef own = EdgeRef.of(piece.name(), edge.name());
                 if (piece.cloth().use().equals(Cloth.INTERFACING)) {
                     allowances = allowances.with(own, Length.ZERO);
-                } else if (turnedUp && HEMS.contains(edge.name())) {
-                    allowances = allowances.with(own, Allowance.foldedBack(deep));
+                } else if (turned.contains(own)) {
+                    boolean square = edge.finish() == EdgeFinish.TURNED_BACK_SQUARE;
+                    allowances = allowances.with(
+                            own, square ? Allowance.foldedSquare(LINING_HEM) : Allowance.foldedBack(deep));
                 }
             }
         }

@@ -7,6 +7,7 @@ import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.Dart;
 import org.oaktag.garment.Edge;
+import org.oaktag.garment.EdgeFinish;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
 import org.oaktag.garment.FoldedDart;
@@ -145,7 +146,7 @@ record SkirtHalf(DartedEdge waist, Path side, double length, double hipDepth) {
         Point hemCentre = Point.of(0, length);
         List<Edge> edges = new ArrayList<>(waist.edges());
         edges.add(new Edge(EdgeNames.SIDE, side));
-        edges.add(Edge.straight(EdgeNames.HEM, hemSide, hemCentre));
+        edges.add(Edge.straight(EdgeNames.HEM, hemSide, hemCentre).withFinish(EdgeFinish.TURNED_BACK));
         edges.add(Edge.straight(EdgeNames.CENTRE, hemCentre, Point.of(0, 0)));
         double middle = hemSide.x() / 2;
         Grainline grain = new Grainline(

@@ -4,6 +4,7 @@ import java.util.List;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.Edge;
+import org.oaktag.garment.EdgeFinish;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Grainline;
 import org.oaktag.garment.Name;
@@ -28,7 +29,7 @@ final class SkirtPanel {
         List<Edge> edges = List.of(
                 new Edge(top, waist),
                 new Edge(EdgeNames.SIDE, side.path().withEnds(waist.end(), hem.start())),
-                new Edge(EdgeNames.HEM, hem),
+                new Edge(EdgeNames.HEM, hem, EdgeFinish.TURNED_BACK),
                 Edge.straight(EdgeNames.CENTRE, hem.end(), waist.start()));
         double x = Math.min(waist.end().x(), hem.start().x()) / 2;
         double from = waist.start().y();

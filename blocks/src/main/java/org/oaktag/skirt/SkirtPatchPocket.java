@@ -12,6 +12,7 @@ import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.Edge;
+import org.oaktag.garment.EdgeFinish;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
@@ -111,7 +112,7 @@ public record SkirtPatchPocket(
         Piece pocket = Piece.of(
                 own,
                 List.of(
-                        Edge.straight(EdgeNames.OPENING, a, b),
+                        Edge.straight(EdgeNames.OPENING, a, b).withFinish(EdgeFinish.TURNED_BACK_SQUARE),
                         Edge.straight(EdgeNames.SIDE, b, c),
                         Edge.straight(EdgeNames.BOTTOM, c, d),
                         Edge.straight(EdgeNames.CENTRE, d, a)),

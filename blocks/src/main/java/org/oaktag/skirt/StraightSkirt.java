@@ -150,7 +150,7 @@ public record StraightSkirt(SkirtLength length) implements Block {
     }
 
     /**
-     * Returns, for a cloth that stretches, what makers of knits leave; else 15 mm on seams, 10 mm at the waist and on
+     * Returns, for a cloth that stretches, 10 mm on seams and 25 mm on the hem, as makers of knits leave; else 15 mm on seams, 10 mm at the waist and on
      * what is sewn to it, and 40 mm on the hem, turned up (common practice).
      */
     @Override
@@ -159,7 +159,7 @@ public record StraightSkirt(SkirtLength length) implements Block {
                 .filter(piece -> piece.cloth().use().equals(Cloth.SHELL))
                 .anyMatch(piece -> piece.cloth().stretch().percent() >= STRETCHES);
         if (stretches) {
-            return Allowances.industryKnit(garment);
+            return Allowances.of("industry knit", Length.mm(10)).finished(garment, Length.mm(25));
         }
         Allowances woven = Allowances.of("woven skirt", Length.mm(15)).with(SkirtNames.WAIST, Length.mm(10));
         for (Seam seam : garment.seams()) {

@@ -148,7 +148,9 @@ public record WrapSkirt(Length overlap, Length facing) implements Step {
         front.edges().stream()
                 .filter(each -> !each.name().equals(EdgeNames.CENTRE))
                 .forEach(edges::add);
-        edges.add(new Edge(SkirtShapeNames.HEM_LAP, hemLap.withEnds(hem.end(), hemLap.end())));
+        edges.add(front.edge(EdgeNames.HEM)
+                .withName(SkirtShapeNames.HEM_LAP)
+                .withPath(hemLap.withEnds(hem.end(), hemLap.end())));
         edges.add(Edge.straight(SkirtShapeNames.WRAP, hemLap.end(), waistLap.start()));
         List<InnerLine> lines = new ArrayList<>(front.lines());
         lines.add(new InnerLine(

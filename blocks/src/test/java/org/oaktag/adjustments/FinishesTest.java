@@ -25,9 +25,9 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.oaktag.PatternException;
 import org.oaktag.blocks.FinishNames;
+import org.oaktag.blocks.KnitTop;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Allowance;
-import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.CutLine;
 import org.oaktag.garment.EdgeNames;
@@ -206,12 +206,12 @@ class FinishesTest {
         }
         assertThat(front.edge(EdgeNames.CENTRE).path().start().x() + 170)
                 .isCloseTo(bottom.start().x(), within(1e-6));
-        Allowance opening = Allowances.industryKnit(top).of(pouch, EdgeNames.OPENING);
+        Allowance opening = KnitTop.allowances(top).of(pouch, EdgeNames.OPENING);
         assertThat(opening).isEqualTo(Allowance.foldedSquare(mm(25)));
         // Both corners are wider than a right angle, so that what is folded back square lies on the pouch.
         Path edge = pouch.edge(EdgeNames.OPENING).path();
         Vector outwards = edge.endDirection().perpendicular().times(-1);
-        Outline cut = CutLine.of(pouch, Allowances.industryKnit(top)).outline();
+        Outline cut = CutLine.of(pouch, KnitTop.allowances(top)).outline();
         List<Point> beyond = IntStream.range(0, 2000)
                 .mapToObj(i -> cut.path().pointAt(cut.path().length() * i / 2000))
                 .filter(point -> point.minus(edge.start()).dot(outwards) > 0)

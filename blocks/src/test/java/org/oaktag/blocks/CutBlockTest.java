@@ -9,7 +9,6 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.EaseCategory;
 import org.oaktag.body.Figure;
-import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.CutLine;
 import org.oaktag.garment.Garment;
@@ -33,7 +32,7 @@ class CutBlockTest {
                 .build();
         Garment block = KnitTop.draft(ines, TopEase.of(ease), Cloth.knit("trial knit", percent(50)));
         for (Piece piece : block.pieces()) {
-            CutLine cut = CutLine.of(piece, Allowances.industryKnit(block));
+            CutLine cut = CutLine.of(piece, KnitTop.allowances(block));
             assertThat(cut.outline().path().length())
                     .as(piece.name().value())
                     .isGreaterThan(piece.outline().path().length());

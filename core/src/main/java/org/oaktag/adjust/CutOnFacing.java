@@ -88,9 +88,9 @@ public record CutOnFacing(EdgeRef edge, Length width) implements Step {
         List<Edge> edges = new ArrayList<>();
         for (Edge each : before.edges()) {
             if (each.name().equals(own)) {
-                edges.add(new Edge(facing(before.before(own).name()), out));
+                edges.add(mirrored(before.before(own), out));
                 edges.add(Edge.straight(facing(own), out.end(), in.start()));
-                edges.add(new Edge(facing(before.after(own).name()), in));
+                edges.add(mirrored(before.after(own), in));
             } else {
                 edges.add(each);
             }
@@ -103,6 +103,10 @@ public record CutOnFacing(EdgeRef edge, Length width) implements Step {
                     name(), "must not make the outline cross itself", width.text(), "make the facing narrower");
         }
         return faced;
+    }
+
+    private static Edge mirrored(Edge neighbour, Path path) {
+        return neighbour.withName(facing(neighbour.name())).withPath(path);
     }
 
     private void requireOffFold(Piece before) {

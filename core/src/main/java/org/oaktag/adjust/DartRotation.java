@@ -149,7 +149,7 @@ final class DartRotation {
     }
 
     private static Named drawn(Name leg, Point from, Point to) {
-        return new Named(leg, Fragment.drawn(leg, Path.polyline(from, to)));
+        return new Named(leg, Fragment.drawn(Edge.straight(leg, from, to)));
     }
 
     Piece piece() {

@@ -60,7 +60,7 @@ record Divided(Piece piece, LaidLine line, Path cut, List<Fragment> left, List<F
                 double at = isFrom ? fromAt : toAt;
                 if (at - begun > ROUNDING) {
                     double until = length - at <= ROUNDING ? length : at;
-                    ring.add(new Fragment(edge.name(), edge.path().sub(begun, until), begun));
+                    ring.add(Fragment.of(edge, edge.path().sub(begun, until), begun));
                     begun = until;
                 }
                 if (isFrom) {
@@ -70,8 +70,8 @@ record Divided(Piece piece, LaidLine line, Path cut, List<Fragment> left, List<F
                 }
             }
             if (length - begun > ROUNDING) {
-                ring.add(new Fragment(
-                        edge.name(), begun == 0 ? edge.path() : edge.path().sub(begun, length), begun));
+                ring.add(
+                        Fragment.of(edge, begun == 0 ? edge.path() : edge.path().sub(begun, length), begun));
             }
         }
         List<Fragment> left = cyclic(ring, from, to);

@@ -1,5 +1,7 @@
 package org.oaktag.adjust;
 
+import org.oaktag.garment.Edge;
+import org.oaktag.garment.EdgeFinish;
 import org.oaktag.garment.Name;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
@@ -9,13 +11,20 @@ import org.oaktag.geometry.Transform;
  * A stretch of an outline while it is being cut up and put together again.
  *
  * @param edge the edge to which it belongs
+ * @param finish the finish of that edge
  * @param path where it runs
  * @param from where on the uncut edge it began, in millimetres from the start
  */
-record Fragment(Name edge, Path path, double from) {
+record Fragment(Name edge, EdgeFinish finish, Path path, double from) {
 
-    static Fragment drawn(Name edge, Path path) {
-        return new Fragment(edge, path, Double.NaN);
+    /** A stretch of an edge. */
+    static Fragment of(Edge edge, Path path, double from) {
+        return new Fragment(edge.name(), edge.finish(), path, from);
+    }
+
+    /** A stretch that was on no uncut edge. */
+    static Fragment drawn(Edge edge) {
+        return of(edge, edge.path(), Double.NaN);
     }
 
     /** Tells whether the place on the uncut edge lies on this stretch. */
@@ -24,16 +33,20 @@ record Fragment(Name edge, Path path, double from) {
     }
 
     Fragment moved(Transform transform) {
-        return new Fragment(edge, path.transformed(transform), from);
+        return along(path.transformed(transform));
+    }
+
+    Fragment along(Path other) {
+        return new Fragment(edge, finish, other, from);
     }
 
     Fragment renamed(Name other) {
-        return new Fragment(other, path, from);
+        return new Fragment(other, finish, path, from);
     }
 
     /** The same stretch with its ends put on these points, from which only rounding parts them. */
     Fragment between(Point start, Point end) {
-        return new Fragment(edge, path.withEnds(start, end), from);
+        return along(path.withEnds(start, end));
     }
 
     Fragment startingAt(Point start) {

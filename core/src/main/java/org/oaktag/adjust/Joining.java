@@ -55,7 +55,7 @@ final class Joining {
         requireCongruent();
         firstChain = Chain.without(first, firstEdge);
         secondChain = Chain.without(second, secondEdge);
-        firstChain.forEach(edge -> ring.add(new Fragment(edge.name(), edge.path(), 0)));
+        firstChain.forEach(edge -> ring.add(Fragment.of(edge, edge.path(), 0)));
         Name last = firstChain.get(firstChain.size() - 1).name();
         Name next = firstChain.get(0).name();
         for (int i = 0; i < secondChain.size(); i++) {
@@ -70,7 +70,7 @@ final class Joining {
                     : ring.get(ring.size() - 1).path().end();
             Path moved = edge.path().transformed(motion);
             Point end = i == secondChain.size() - 1 ? firstChain.get(0).path().start() : moved.end();
-            ring.add(Fragment.drawn(name, moved.withEnds(start, end)));
+            ring.add(Fragment.drawn(edge.withName(name).withPath(moved.withEnds(start, end))));
         }
     }
 

@@ -89,8 +89,8 @@ public record OpenDart(Name piece, Place place, Length width, Length depth, Name
             edges.add(Edge.straight(Dart.legA(dart), mouthA, apex));
             edges.add(Edge.straight(Dart.legB(dart), apex, mouthB));
             if (to < path.length() - ROUNDING) {
-                edges.add(new Edge(
-                        from > ROUNDING ? Dart.past(edge.name(), dart) : edge.name(), path.sub(to, path.length())));
+                edges.add(edge.withName(from > ROUNDING ? Dart.past(edge.name(), dart) : edge.name())
+                        .withPath(path.sub(to, path.length())));
             }
         }
         List<CarriedNotches.Carried> notches = before.notches().stream()

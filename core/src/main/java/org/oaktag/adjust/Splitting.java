@@ -61,7 +61,7 @@ final class Splitting {
     private Piece part(Part part, List<Fragment> chain, Path closing, boolean isLeft) {
         Piece whole = divided.piece();
         List<Fragment> ring = new ArrayList<>(chain);
-        ring.add(Fragment.drawn(part.edge(), closing));
+        ring.add(Fragment.drawn(new Edge(part.edge(), closing)));
         Name first = whole.edges().get(0).name();
         boolean hasFirst = chain.stream().anyMatch(fragment -> fragment.edge().equals(first));
         List<Edge> edges = Ring.edges(ring, hasFirst ? first : part.edge());

@@ -97,13 +97,16 @@ final class Spreading {
             return List.of();
         }
         if (!one.edge().equals(at.edge()) || !other.edge().equals(at.edge())) {
-            return List.of(Fragment.drawn(
-                    at.edge(), Path.polyline(one.path().end(), other.path().start())));
+            return List.of(gap(at, Path.polyline(one.path().end(), other.path().start())));
         }
         Closing.Bridged bridged = closing.across(one.path(), other.path());
-        before.set(last, new Fragment(one.edge(), bridged.before(), one.from()));
-        after.set(0, new Fragment(other.edge(), bridged.after(), other.from()));
-        return List.of(Fragment.drawn(at.edge(), bridged.gap()));
+        before.set(last, one.along(bridged.before()));
+        after.set(0, other.along(bridged.after()));
+        return List.of(gap(at, bridged.gap()));
+    }
+
+    private Fragment gap(Place at, Path path) {
+        return Fragment.drawn(divided.piece().edge(at.edge()).withPath(path));
     }
 
     /** An inner line that the slash cuts is bridged straight. */

@@ -68,15 +68,16 @@ public record UnfoldPiece(Name piece) implements Step {
         Transform mirror = Transform.mirror(line.start(), line.end());
         List<Edge> chain = Chain.without(half, fold.edge());
         List<Fragment> ring = new ArrayList<>();
-        chain.forEach(edge -> ring.add(new Fragment(edge.name(), edge.path(), 0)));
+        chain.forEach(edge -> ring.add(Fragment.of(edge, edge.path(), 0)));
         for (int i = chain.size() - 1; i >= 0; i--) {
-            Path image = chain.get(i).path().transformed(mirror).reversed();
+            Edge own = chain.get(i);
+            Path image = own.path().transformed(mirror).reversed();
             Point start = ring.get(ring.size() - 1).path().end();
             Point end = i == 0 ? ring.get(0).path().start() : image.end();
-            ring.add(Fragment.drawn(mirrored(chain.get(i).name()), image.withEnds(start, end)));
+            ring.add(Fragment.drawn(own.withName(mirrored(own.name())).withPath(image.withEnds(start, end))));
         }
         List<Edge> edges = ring.stream()
-                .map(fragment -> new Edge(fragment.edge(), fragment.path()))
+                .map(fragment -> new Edge(fragment.edge(), fragment.path(), fragment.finish()))
                 .toList();
         return new Piece(
                 half.name(),

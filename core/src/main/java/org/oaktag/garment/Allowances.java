@@ -1,7 +1,6 @@
 package org.oaktag.garment;
 
 import java.util.Collections;
-import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import java.util.SortedMap;
@@ -37,12 +36,6 @@ public record Allowances(
         NotchCut notches,
         DartCut darts) {
 
-    // Common practice in the making of knits: necklines are narrow so that they lie flat, hems 20 to 30 mm.
-    private static final Length KNIT_SEAM = Length.mm(10);
-    private static final Length KNIT_NECKLINE = Length.mm(6);
-    private static final Allowance KNIT_HEM = Allowance.foldedBack(Length.mm(25));
-    private static final Allowance KNIT_OPENING = Allowance.foldedSquare(Length.mm(25));
-
     /**
      * Copies the maps and checks the standard width.
      *
@@ -64,56 +57,6 @@ public record Allowances(
      */
     public static Allowances of(String name, Length standard) {
         return new Allowances(name, standard, new TreeMap<>(), new TreeMap<>(), NotchCut.SLIT, DartCut.FOLDED);
-    }
-
-    /**
-     * Returns the allowances that makers of knits leave on this garment (common practice): 10 mm on seams; 6 mm on a
-     * neckline, on whatever is sewn to it and on what is sewn to that; 25 mm on a hem that is turned up, its ends
-     * folded back, and on the opening of a pouch or a pocket, its ends square. What runs on from a neckline or a hem,
-     * as the other half of a piece unfolded or the extension of a vent does, has the same. A hem that is sewn to a band
-     * is a seam. The slash of a gusset is cut open, and interfacing fused, and so they have no allowance.
-     */
-    public static Allowances industryKnit(Garment garment) {
-        List<Set<EdgeRef>> seams =
-                garment.seams().stream().map(Allowances::edges).toList();
-        Set<EdgeRef> sewn = new TreeSet<>();
-        seams.forEach(sewn::addAll);
-        Set<EdgeRef> atNeckline = new TreeSet<>();
-        sewn.stream().filter(each -> each.edge().equals(EdgeNames.NECKLINE)).forEach(atNeckline::add);
-        boolean grown = true;
-        while (grown) {
-            grown = false;
-            for (Set<EdgeRef> seam : seams) {
-                grown |= seam.stream().anyMatch(atNeckline::contains) && atNeckline.addAll(seam);
-            }
-        }
-        Allowances allowances = of("industry knit", KNIT_SEAM).with(EdgeNames.NECKLINE, KNIT_NECKLINE);
-        for (EdgeRef edge : atNeckline) {
-            allowances = allowances.with(edge, KNIT_NECKLINE);
-        }
-        for (EdgeRef edge : garment.turnedBack()) {
-            allowances = allowances.with(edge, edge.edge().equals(EdgeNames.OPENING) ? KNIT_OPENING : KNIT_HEM);
-        }
-        for (Piece piece : garment.pieces()) {
-            RunningOn free = new RunningOn(piece, sewn);
-            for (EdgeRef edge : free.from(EdgeNames.HEM)) {
-                allowances = allowances.with(edge, KNIT_HEM);
-            }
-            for (EdgeRef edge : free.from(EdgeNames.NECKLINE)) {
-                allowances = allowances.with(edge, KNIT_NECKLINE);
-            }
-            for (EdgeRef edge : RunningOn.slashes(piece)) {
-                allowances = allowances.with(edge, Length.ZERO);
-            }
-        }
-        for (Piece piece : garment.pieces()) {
-            if (piece.cloth().use().equals(Cloth.INTERFACING)) {
-                for (Edge edge : piece.edges()) {
-                    allowances = allowances.with(EdgeRef.of(piece.name(), edge.name()), Length.ZERO);
-                }
-            }
-        }
-        return allowances;
     }
 
     /**
@@ -167,6 +110,28 @@ public record Allowances(
         Objects.requireNonNull(allowance, "allowance");
         SortedMap<EdgeRef, Allowance> more = new TreeMap<>(byEdge);
         edges(seam).forEach(edge -> more.put(edge, allowance));
+        return new Allowances(name, standard, byName, more, notches, darts);
+    }
+
+    /**
+     * Returns the allowances with what the {@linkplain Edge#finish finish} of the edges of a garment asks for: so much on
+     * what is {@linkplain Garment#turnedBack turned back}, and none where it is slashed open. Interfacing is fused, and
+     * so it has none.
+     *
+     * @throws PatternException if it is not 0 to 100 mm wide
+     */
+    public Allowances finished(Garment garment, Length turnedBack) {
+        SortedMap<EdgeRef, Allowance> more = new TreeMap<>(byEdge);
+        for (EdgeRef edge : garment.turnedBack()) {
+            boolean square = garment.edge(edge).finish() == EdgeFinish.TURNED_BACK_SQUARE;
+            more.put(edge, square ? Allowance.foldedSquare(turnedBack) : Allowance.foldedBack(turnedBack));
+        }
+        for (Piece piece : garment.pieces()) {
+            boolean fused = piece.cloth().use().equals(Cloth.INTERFACING);
+            piece.edges().stream()
+                    .filter(edge -> fused || edge.finish() == EdgeFinish.SLASHED)
+                    .forEach(edge -> more.put(EdgeRef.of(piece.name(), edge.name()), Allowance.mitred(Length.ZERO)));
+        }
         return new Allowances(name, standard, byName, more, notches, darts);
     }
 

@@ -18,15 +18,22 @@ import org.oaktag.measure.Length;
  *
  * @param name the edge's name, unique in its piece
  * @param path where it runs, in millimetres, clockwise round the piece
+ * @param finish what becomes of it where no seam takes it in
  */
-public record Edge(Name name, Path path) {
+public record Edge(Name name, Path path, EdgeFinish finish) {
     /** Refuses null. */
     public Edge {
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(path, "path");
+        Objects.requireNonNull(finish, "finish");
     }
 
-    /** Returns an edge that runs straight from one point to another. */
+    /** Makes a plain edge. */
+    public Edge(Name name, Path path) {
+        this(name, path, EdgeFinish.PLAIN);
+    }
+
+    /** Returns a plain edge that runs straight from one point to another. */
     public static Edge straight(Name name, Point from, Point to) {
         return new Edge(name, Path.of(new Line(from, to)));
     }
@@ -36,8 +43,18 @@ public record Edge(Name name, Path path) {
         return Length.mm(path.length());
     }
 
-    /** Returns the edge of the same name that runs along another path. */
+    /** Returns the edge of the same name and finish that runs along another path. */
     public Edge withPath(Path other) {
-        return new Edge(name, other);
+        return new Edge(name, other, finish);
+    }
+
+    /** Returns the edge under another name. */
+    public Edge withName(Name other) {
+        return new Edge(other, path, finish);
+    }
+
+    /** Returns the edge with another finish. */
+    public Edge withFinish(EdgeFinish other) {
+        return new Edge(name, path, other);
     }
 }

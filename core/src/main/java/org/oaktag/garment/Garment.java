@@ -227,16 +227,28 @@ public final class Garment {
     }
 
     /**
-     * Returns the edges that are turned back and stitched down: the hems, and the openings of pouches and pockets, that
-     * no seam takes in.
+     * Returns the edges that are turned back and stitched down, as their {@linkplain Edge#finish finish} says: the hems
+     * and the openings of pockets that no seam takes in. A seam that takes in a part of a hem takes in the whole, as
+     * where only one half of an unfolded hem is spoken of.
      */
     public List<EdgeRef> turnedBack() {
         return pieces.stream()
-                .flatMap(piece -> Stream.of(EdgeNames.HEM, EdgeNames.SLEEVE_HEM, EdgeNames.OPENING)
-                        .filter(piece::hasEdge)
-                        .map(edge -> EdgeRef.of(piece.name(), edge)))
-                .filter(edge -> seams.stream().noneMatch(seam -> seam.has(edge)))
+                .flatMap(piece -> new TurnedBack(piece, this::isSewn).edges().stream())
                 .toList();
+    }
+
+    /**
+     * Returns the edges that are turned back in one with an edge and next to it, itself among them, clockwise; none
+     * where it is not {@linkplain #turnedBack() turned back}.
+     *
+     * @throws PatternException if there is no such edge
+     */
+    public List<EdgeRef> turnedBackWith(EdgeRef edge) {
+        return new TurnedBack(piece(edge.piece()), this::isSewn).with(edge);
+    }
+
+    private boolean isSewn(EdgeRef edge) {
+        return seams.stream().anyMatch(seam -> seam.has(edge));
     }
 
     /**

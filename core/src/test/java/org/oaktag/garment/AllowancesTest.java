@@ -11,7 +11,7 @@ import org.oaktag.PatternException;
 import org.oaktag.geometry.Point;
 import org.oaktag.measure.Percent;
 
-/** Allowances; the widths of the knit industry are common practice. */
+/** Allowances of small pieces, of which plain reasoning gives what they are. */
 class AllowancesTest {
 
     private static final Name FRONT = Name.of("front");
@@ -28,7 +28,9 @@ class AllowancesTest {
                 List.of(
                         Edge.straight(top, a, b),
                         Edge.straight(EdgeNames.SIDE, b, c),
-                        Edge.straight(bottom, c, d),
+                        bottom.equals(EdgeNames.HEM)
+                                ? Edge.straight(bottom, c, d).withFinish(EdgeFinish.TURNED_BACK)
+                                : Edge.straight(bottom, c, d),
                         Edge.straight(EdgeNames.CENTRE, d, a)),
                 new Grainline(Point.of(50, 20), Point.of(50, 80)),
                 cut,
@@ -59,25 +61,73 @@ class AllowancesTest {
                 List.of());
     }
 
-    @Test
-    void both_sides_of_a_neckline_seam_and_what_is_sewn_to_them_are_narrow() {
-        Garment garment = collared();
-        Allowances knit = Allowances.industryKnit(garment);
-        assertThat(knit.on(garment.piece(FRONT), EdgeNames.NECKLINE)).isEqualTo(mm(6));
-        assertThat(knit.on(garment.piece(COLLAR), EdgeNames.BOTTOM)).isEqualTo(mm(6));
-        assertThat(knit.on(garment.piece(COLLAR_LINING), EdgeNames.BOTTOM)).isEqualTo(mm(6));
-        assertThat(knit.on(garment.piece(COLLAR), EdgeNames.TOP)).isEqualTo(mm(10));
+    private static Allowances finished(Garment garment) {
+        return Allowances.of("asked", mm(10)).finished(garment, mm(25));
+    }
+
+    private static Garment alone(Piece piece) {
+        return Garment.of("panel", Wearer.of("nobody", false, Map.of()), List.of(piece), List.of(), List.of());
+    }
+
+    private static Piece withFinish(Piece piece, Name edge, EdgeFinish finish) {
+        return piece.withEdges(piece.edges().stream()
+                .map(each -> each.name().equals(edge) ? each.withFinish(finish) : each)
+                .toList());
     }
 
     @Test
     void a_hem_has_a_turning_until_something_is_sewn_to_it() {
         Garment garment = collared();
-        assertThat(Allowances.industryKnit(garment).of(garment.piece(FRONT), EdgeNames.HEM))
-                .isEqualTo(Allowance.foldedBack(mm(25)));
+        assertThat(finished(garment).of(garment.piece(FRONT), EdgeNames.HEM)).isEqualTo(Allowance.foldedBack(mm(25)));
         Garment banded = garment.withSeams(
                 List.of(flat("band", SeamSide.along(FRONT, EdgeNames.HEM), SeamSide.against(COLLAR, EdgeNames.TOP))));
-        assertThat(Allowances.industryKnit(banded).on(banded.piece(FRONT), EdgeNames.HEM))
-                .isEqualTo(mm(10));
+        assertThat(finished(banded).on(banded.piece(FRONT), EdgeNames.HEM)).isEqualTo(mm(10));
+    }
+
+    @Test
+    void the_finish_of_an_edge_says_what_it_gets_and_its_name_says_nothing() {
+        Piece plain = piece(FRONT, EdgeNames.TOP, EdgeNames.HEM, Cut.single());
+        for (EdgeFinish finish : EdgeFinish.values()) {
+            Piece piece = withFinish(withFinish(plain, EdgeNames.HEM, EdgeFinish.PLAIN), EdgeNames.SIDE, finish);
+            Garment garment = alone(piece);
+            Allowance expected = switch (finish) {
+                case PLAIN -> Allowance.mitred(mm(10));
+                case TURNED_BACK -> Allowance.foldedBack(mm(25));
+                case TURNED_BACK_SQUARE -> Allowance.foldedSquare(mm(25));
+                case SLASHED -> Allowance.mitred(mm(0));
+            };
+            assertThat(finished(garment).of(piece, EdgeNames.SIDE)).isEqualTo(expected);
+            assertThat(finished(garment).on(piece, EdgeNames.HEM)).isEqualTo(mm(10));
+            assertThat(garment.turnedBack().contains(EdgeRef.of(FRONT, EdgeNames.SIDE)))
+                    .isEqualTo(finish.isTurnedBack());
+        }
+    }
+
+    @Test
+    void interfacing_has_no_allowance() {
+        Piece piece = piece(FRONT, EdgeNames.TOP, EdgeNames.HEM, Cut.single());
+        Piece fused = piece.withCloth(piece.cloth().as(Cloth.INTERFACING));
+        for (Edge edge : fused.edges()) {
+            assertThat(finished(alone(fused)).on(fused, edge.name())).isEqualTo(mm(0));
+        }
+    }
+
+    @Test
+    void neighbours_of_one_finish_are_turned_back_in_one_until_a_part_of_them_is_sewn() {
+        EdgeRef hem = EdgeRef.of(FRONT, EdgeNames.HEM);
+        EdgeRef side = EdgeRef.of(FRONT, EdgeNames.SIDE);
+        Garment garment = collared();
+        Piece front = withFinish(garment.piece(FRONT), EdgeNames.SIDE, EdgeFinish.TURNED_BACK);
+        Garment both = garment.withPiece(front);
+        assertThat(both.turnedBack()).containsExactly(hem, side);
+        assertThat(both.turnedBackWith(hem)).containsExactly(side, hem);
+        assertThat(both.turnedBackWith(EdgeRef.of(FRONT, EdgeNames.NECKLINE))).isEmpty();
+        Garment banded = both.withSeams(
+                List.of(flat("band", SeamSide.along(FRONT, EdgeNames.SIDE), SeamSide.against(COLLAR, EdgeNames.TOP))));
+        assertThat(banded.turnedBack()).isEmpty();
+        assertThat(banded.turnedBackWith(hem)).isEmpty();
+        Garment square = garment.withPiece(withFinish(front, EdgeNames.SIDE, EdgeFinish.TURNED_BACK_SQUARE));
+        assertThat(square.turnedBackWith(hem)).containsExactly(hem);
     }
 
     @Test

@@ -89,8 +89,8 @@ class CutLineTest {
         Piece whole = rectangle(Cut.single());
         Path hem = whole.path(EdgeNames.HEM);
         List<Edge> edges = new ArrayList<>(whole.edges());
-        edges.set(2, new Edge(EdgeNames.HEM, hem.sub(0, 80)));
-        edges.add(3, new Edge(Name.of("hem mirrored"), hem.sub(80, hem.length())));
+        edges.set(2, new Edge(EdgeNames.HEM, hem.sub(0, 80), EdgeFinish.TURNED_BACK));
+        edges.add(3, new Edge(Name.of("hem mirrored"), hem.sub(80, hem.length()), EdgeFinish.TURNED_BACK));
         Piece parted = whole.withEdges(edges);
         Allowance turned = Allowance.foldedBack(mm(25));
         Allowances allowances =
@@ -101,7 +101,7 @@ class CutLineTest {
         assertThat(CutLine.of(parted, allowances).outline().area()).isCloseTo(220 * 435, within(1e-6));
         Garment garment =
                 Garment.of("panel", Wearer.of("nobody", false, Map.of()), List.of(parted), List.of(), List.of());
-        Allowances usual = Allowances.industryKnit(garment);
+        Allowances usual = Allowances.of("usual", mm(10)).finished(garment, mm(25));
         assertThat(usual.of(parted, Name.of("hem mirrored"))).isEqualTo(usual.of(parted, EdgeNames.HEM));
         assertThat(usual.on(parted, EdgeNames.CENTRE)).isEqualTo(mm(10));
     }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.oaktag.adjust.Recipe;
+import org.oaktag.blocks.KnitTop;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.export.svg.SvgSheet;
 import org.oaktag.garment.Allowances;
@@ -37,7 +38,7 @@ record MadeTop(BodyMeasurements body, List<Recipe.Played> played) {
     }
 
     Allowances allowances() {
-        return Allowances.industryKnit(garment());
+        return KnitTop.allowances(garment());
     }
 
     CuttingPlan plan() {

@@ -144,7 +144,7 @@ public final class Tour {
     }
 
     private void drawn(Garment top, Path folder) throws IOException {
-        Allowances allowances = Allowances.industryKnit(top);
+        Allowances allowances = KnitTop.allowances(top);
         SvgSheet.flat(top).writeTo(folder.resolve("flat.svg"));
         SvgSheet.pattern(top, allowances).writeTo(folder.resolve("pattern.svg"));
         Printout sheets = Printout.tiled(top, allowances, Tiling.on(Paper.A4));
@@ -154,7 +154,7 @@ public final class Tour {
 
     private void laid(Garment hers, Garment his) {
         CutList both = CutList.of(List.of(hers, his));
-        Allowances allowances = Allowances.industryKnit(hers);
+        Allowances allowances = KnitTop.allowances(hers);
         Lay lay = Lay.of(both, FLEECE, allowances, Spread.single(cm(150)).withNap(), Effort.standard());
         out.println(both.items().size() + " pieces to cut, " + lay.pieces().size() + " on the fleece: buy "
                 + lay.lengthToBuy().text());

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.oaktag.blocks.KnitTop;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.export.drawing.LineType;
 import org.oaktag.export.sheet.Cloths;
@@ -50,7 +51,7 @@ class CrewLayTest {
     private static Lay lay(List<Garment> tops, Spread spread, int tries) {
         CutList list = CutList.of(tops);
         Map<CutList.Owner, Allowances> allowances = tops.stream()
-                .collect(Collectors.toMap(top -> CutList.of(top).owners().get(0), Allowances::industryKnit));
+                .collect(Collectors.toMap(top -> CutList.of(top).owners().get(0), KnitTop::allowances));
         return Lay.of(
                 list,
                 list.cloths().get(0),

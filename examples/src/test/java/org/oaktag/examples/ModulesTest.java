@@ -43,7 +43,7 @@ class ModulesTest {
                     var style = new Style(KnitTop.BLOCK, TopEase.standard(), jersey, recipe);
                     var json = RecipeJson.standard();
                     Garment top = json.read(json.write(style)).on(mira);
-                    var whole = Printout.whole(top, Allowances.industryKnit(top), Paper.A0);
+                    var whole = Printout.whole(top, KnitTop.allowances(top), Paper.A0);
                     PdfPages.of(whole).writeTo(Path.of("probe.pdf"));
                     SvgSheet.flat(top).writeTo(Path.of("probe.svg"));
                     System.out.println(top.walkSeams().isTrue());

@@ -18,6 +18,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.oaktag.PatternException;
+import org.oaktag.blocks.KnitTop;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.SizeRange;
@@ -62,7 +63,7 @@ class NestedSizesTest {
             var played = HoodedTop.recipe(false).play(HoodedTop.block(bodies.get(i)));
             TOPS.put(NAMES.get(i), played.get(played.size() - 1).after());
         }
-        allowances = Allowances.industryKnit(top(0));
+        allowances = KnitTop.allowances(top(0));
     }
 
     private static Garment top(int size) {

@@ -18,12 +18,12 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.oaktag.adjust.Recipe;
+import org.oaktag.blocks.KnitTop;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.export.sheet.Paper;
 import org.oaktag.export.sheet.PaperSheet;
 import org.oaktag.export.sheet.Printout;
 import org.oaktag.export.sheet.Tiling;
-import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Piece;
@@ -76,7 +76,7 @@ class TruePaperTest {
     void tiles_joined_again_are_the_pattern() {
         Reader.MUTOOL.mustBeInstalled();
         Garment top = top();
-        Printout printout = Printout.tiled(top, Allowances.industryKnit(top), Tiling.on(Paper.A4));
+        Printout printout = Printout.tiled(top, KnitTop.allowances(top), Tiling.on(Paper.A4));
         List<Tile> tiles = tiles(printout);
         for (Piece piece : top.pieces()) {
             List<double[]> places = places(piece, tiles);

@@ -18,10 +18,10 @@ import org.oaktag.blocks.ArmholeShape;
 import org.oaktag.blocks.FinishNames;
 import org.oaktag.blocks.HoodNames;
 import org.oaktag.blocks.HoodShape;
+import org.oaktag.blocks.KnitTop;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.export.drawing.LineType;
 import org.oaktag.export.svg.SvgSheet;
-import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.CutLine;
 import org.oaktag.garment.Dart;
@@ -180,7 +180,7 @@ final class GlossaryFigures {
     }
 
     private void linesAndMarks() {
-        CutLine cut = CutLine.of(front, Allowances.industryKnit(block));
+        CutLine cut = CutLine.of(front, KnitTop.allowances(block));
         add(
                 "cut line",
                 "The wide line, round the narrow seam line.",

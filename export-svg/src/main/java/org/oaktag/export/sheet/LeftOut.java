@@ -7,7 +7,7 @@ import org.oaktag.garment.Name;
  * Something that should stand on a piece and for which there is no room there. Immutable.
  *
  * <pre>{@code
- * Printout atHome = Printout.tiled(top, Allowances.industryKnit(top), Tiling.on(Paper.A4));
+ * Printout atHome = Printout.tiled(top, KnitTop.allowances(top), Tiling.on(Paper.A4));
  * for (LeftOut missing : atHome.leftOut()) {
  *     String line = "write on the " + missing.piece() + " by hand: " + missing.label();
  * }

@@ -22,7 +22,7 @@ import org.oaktag.geometry.Transform;
  * <pre>{@code
  * Nest nest = new Nest(List.of(
  *         new Nest.Size("Mira", style.on(mira)), new Nest.Size("Juno", style.on(juno)), new Nest.Size("Teo", style.on(teo))));
- * Printout.nested(nest, Allowances.industryKnit(style.on(mira)), Tiling.on(Paper.A4));
+ * Printout.nested(nest, KnitTop.allowances(style.on(mira)), Tiling.on(Paper.A4));
  * }</pre>
  *
  * <p>Immutable.

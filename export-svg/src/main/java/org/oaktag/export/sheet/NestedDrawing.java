@@ -23,7 +23,7 @@ import org.oaktag.geometry.Path;
  *
  * <pre>{@code
  * Nest nest = new Nest(List.of(new Nest.Size("Mira", style.on(mira)), new Nest.Size("Juno", style.on(juno))));
- * NestedDrawing front = NestedDrawing.of(nest, Name.of("front"), Allowances.industryKnit(style.on(mira)));
+ * NestedDrawing front = NestedDrawing.of(nest, Name.of("front"), KnitTop.allowances(style.on(mira)));
  * front.own().size();   // = 2
  * }</pre>
  *

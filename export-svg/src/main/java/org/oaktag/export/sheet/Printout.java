@@ -15,8 +15,8 @@ import org.oaktag.geometry.Bounds;
  * A pattern at true scale on sheets of paper, ready to be written to whatever file a printer takes. Immutable.
  *
  * <pre>{@code
- * Printout atHome = Printout.tiled(top, Allowances.industryKnit(top), Tiling.on(Paper.A4));
- * Printout atTheCopyShop = Printout.whole(top, Allowances.industryKnit(top), Paper.roll(inches(36)));
+ * Printout atHome = Printout.tiled(top, KnitTop.allowances(top), Tiling.on(Paper.A4));
+ * Printout atTheCopyShop = Printout.whole(top, KnitTop.allowances(top), Paper.roll(inches(36)));
  * }</pre>
  *
  * @param title what a reader announces

@@ -18,7 +18,7 @@ import org.oaktag.lay.Lay;
  * A drawn sheet: an SVG document. Immutable.
  *
  * <pre>{@code
- * SvgSheet.pattern(top, Allowances.industryKnit(top)).writeTo(Path.of("top.svg"));
+ * SvgSheet.pattern(top, KnitTop.allowances(top)).writeTo(Path.of("top.svg"));
  * SvgSheet.flat(top).writeTo(Path.of("as-worn.svg"));
  * }</pre>
  *

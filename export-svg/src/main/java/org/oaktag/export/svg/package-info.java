@@ -2,7 +2,7 @@
  * Pictures of a garment as SVG: the true-scale pattern, the garment laid flat, and what one step did.
  *
  * <pre>{@code
- * SvgSheet.pattern(top, Allowances.industryKnit(top)).writeTo(Path.of("top.svg"));
+ * SvgSheet.pattern(top, KnitTop.allowances(top)).writeTo(Path.of("top.svg"));
  * }</pre>
  *
  * <p>Everything is drawn in millimetres. How a line looks says what it means, after ISO 128, and a legend says so on

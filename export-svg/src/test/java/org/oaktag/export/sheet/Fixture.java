@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.Edge;
+import org.oaktag.garment.EdgeFinish;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
@@ -84,7 +85,7 @@ public final class Fixture {
                                 new Edge(EdgeNames.SHOULDER, shoulder),
                                 new Edge(EdgeNames.ARMHOLE, armhole),
                                 new Edge(EdgeNames.SIDE, side),
-                                new Edge(EdgeNames.HEM, hem),
+                                new Edge(EdgeNames.HEM, hem, EdgeFinish.TURNED_BACK),
                                 new Edge(EdgeNames.CENTRE, centre)),
                         new Grainline(Point.of(110, 200), Point.of(110, 560)),
                         Cut.onFold(EdgeNames.CENTRE),
@@ -110,7 +111,7 @@ public final class Fixture {
                                 new Edge(EdgeNames.CAP_BACK, capBack),
                                 new Edge(EdgeNames.CAP_FRONT, capFront),
                                 Edge.straight(EdgeNames.UNDERARM_FRONT, Point.of(175, 120), frontHem),
-                                Edge.straight(EdgeNames.HEM, frontHem, backHem),
+                                Edge.straight(EdgeNames.HEM, frontHem, backHem).withFinish(EdgeFinish.TURNED_BACK),
                                 Edge.straight(EdgeNames.UNDERARM_BACK, backHem, Point.of(-175, 120))),
                         new Grainline(Point.of(0, 60), Point.of(0, 500)),
                         Cut.pair(),

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.oaktag.blocks.KnitTop;
 import org.oaktag.export.drawing.Figure;
 import org.oaktag.export.drawing.Label;
 import org.oaktag.export.drawing.LineType;
@@ -34,7 +35,7 @@ import org.oaktag.measure.Percent;
 class PieceMarksTest {
 
     private static final Garment TOP = Fixture.top();
-    private static final Allowances ALLOWANCES = Allowances.industryKnit(TOP);
+    private static final Allowances ALLOWANCES = KnitTop.allowances(TOP);
 
     private static List<String> texts(Garment garment, Piece piece) {
         return PieceDrawing.of(garment, piece, ALLOWANCES).inks().stream()

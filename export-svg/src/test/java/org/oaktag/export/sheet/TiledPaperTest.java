@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.oaktag.PatternException;
+import org.oaktag.blocks.KnitTop;
 import org.oaktag.export.drawing.Figure;
 import org.oaktag.export.drawing.Ink;
 import org.oaktag.export.drawing.Label;
@@ -36,7 +37,7 @@ import org.oaktag.geometry.Point;
 class TiledPaperTest {
 
     private static final Garment TOP = Fixture.top();
-    private static final Allowances ALLOWANCES = Allowances.industryKnit(TOP);
+    private static final Allowances ALLOWANCES = KnitTop.allowances(TOP);
 
     static List<Tiling> tilings() {
         return List.of(

@@ -21,7 +21,6 @@ import org.oaktag.body.Figure;
 import org.oaktag.export.drawing.LineType;
 import org.oaktag.export.drawing.Stroke;
 import org.oaktag.export.sheet.Cloths;
-import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Aspect;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.CutList;
@@ -112,7 +111,7 @@ class RibsTest {
     /** The cloth of a lay runs from left to right on the sheet, its wales along it. */
     @Test
     void ribs_of_every_piece_on_a_lay_run_along_the_cloth() {
-        Lay lay = Lay.of(CutList.of(TOP), RIB, Allowances.industryKnit(TOP), Spread.single(cm(100)), Effort.tries(5));
+        Lay lay = Lay.of(CutList.of(TOP), RIB, KnitTop.allowances(TOP), Spread.single(cm(100)), Effort.tries(5));
         List<MatchResult> ribs = SvgSheet.lay(lay, Cloths.of(TOP))
                 .text()
                 .lines()

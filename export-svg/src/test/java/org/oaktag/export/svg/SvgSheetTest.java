@@ -21,6 +21,7 @@ import org.oaktag.PatternException;
 import org.oaktag.adjust.Recipe;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
+import org.oaktag.blocks.KnitTop;
 import org.oaktag.export.drawing.Font;
 import org.oaktag.export.sheet.Cloths;
 import org.oaktag.export.sheet.Fixture;
@@ -103,7 +104,7 @@ class SvgSheetTest {
     }
 
     private static String pattern() {
-        return SvgSheet.pattern(TOP, Allowances.industryKnit(TOP)).text();
+        return SvgSheet.pattern(TOP, KnitTop.allowances(TOP)).text();
     }
 
     @Test
@@ -198,8 +199,8 @@ class SvgSheetTest {
     @Test
     void the_same_garment_gives_the_same_text() {
         assertThat(pattern())
-                .isEqualTo(SvgSheet.pattern(Fixture.top(), Allowances.industryKnit(TOP))
-                        .text());
+                .isEqualTo(
+                        SvgSheet.pattern(Fixture.top(), KnitTop.allowances(TOP)).text());
         assertThat(step()).isEqualTo(step());
     }
 }

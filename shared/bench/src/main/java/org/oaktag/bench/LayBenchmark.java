@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import org.oaktag.blocks.KnitTop;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Figure;
 import org.oaktag.examples.HoodedTop;
@@ -60,7 +61,7 @@ public class LayBenchmark {
             .build();
 
     private final Garment top = HoodedTop.recipe(false).applyTo(HoodedTop.block(body));
-    private final Allowances allowances = Allowances.industryKnit(top);
+    private final Allowances allowances = KnitTop.allowances(top);
     private final CutList list = CutList.of(top);
     private final Cloth shell = list.cloths().get(0);
 

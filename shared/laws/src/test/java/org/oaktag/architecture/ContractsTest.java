@@ -16,9 +16,9 @@ import java.util.concurrent.Future;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.oaktag.blocks.KnitTop;
 import org.oaktag.examples.HoodedTop;
 import org.oaktag.export.svg.SvgSheet;
-import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Piece;
 import org.oaktag.geometry.Path;
@@ -93,7 +93,7 @@ class ContractsTest {
         return block.walkSeams().text()
                 + top.walkSeams().text()
                 + top.history()
-                + SvgSheet.pattern(top, Allowances.industryKnit(top)).text();
+                + SvgSheet.pattern(top, KnitTop.allowances(top)).text();
     }
 
     static List<Executable> makers() {

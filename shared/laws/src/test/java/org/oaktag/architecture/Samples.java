@@ -21,7 +21,6 @@ import org.oaktag.blocks.TopEase;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Figure;
-import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
@@ -70,7 +69,7 @@ final class Samples {
                 Angle.degrees(3),
                 Percent.percent(40),
                 TopEase.standard(),
-                Allowances.industryKnit(TOP),
+                KnitTop.allowances(TOP),
                 HoodShape.threePanel(),
                 step,
                 Recipe.of("trial", step),

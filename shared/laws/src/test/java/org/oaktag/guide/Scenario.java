@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Locale;
 import org.oaktag.adjust.Recipe;
 import org.oaktag.block.Style;
+import org.oaktag.blocks.KnitTop;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Figure;
@@ -82,7 +83,7 @@ public abstract class Scenario {
 
     protected final Piece front = block.piece(TopNames.FRONT);
     protected final Edge hem = front.edge(EdgeNames.HEM);
-    protected final Allowances allowances = Allowances.industryKnit(top);
+    protected final Allowances allowances = KnitTop.allowances(top);
 
     /** Runs the example, with an empty folder for what it writes. */
     public abstract void run() throws Exception;

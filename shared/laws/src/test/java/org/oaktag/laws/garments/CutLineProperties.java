@@ -6,6 +6,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
+import org.oaktag.blocks.KnitTop;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.examples.HoodedTop;
 import org.oaktag.export.svg.SvgSheet;
@@ -32,7 +33,7 @@ class CutLineProperties {
     @Property(tries = 40)
     void the_cut_line_keeps_the_allowance_of_every_edge(@ForAll BodyMeasurements body) {
         Garment top = HoodedTop.recipe(false).applyTo(HoodedTop.block(body));
-        Allowances allowances = Allowances.industryKnit(top);
+        Allowances allowances = KnitTop.allowances(top);
         for (Piece piece : top.pieces()) {
             CutLine cutLine = CutLine.of(piece, allowances);
             assertThat(cutLine.runs()).as("runs of %s", piece.name()).hasSize(1);
@@ -69,7 +70,7 @@ class CutLineProperties {
     @Property(tries = 20)
     void every_top_can_be_drawn_on_its_sheets(@ForAll BodyMeasurements body) {
         Garment top = HoodedTop.recipe(false).applyTo(HoodedTop.block(body));
-        String pattern = SvgSheet.pattern(top, Allowances.industryKnit(top)).text();
+        String pattern = SvgSheet.pattern(top, KnitTop.allowances(top)).text();
         for (Piece piece : top.pieces()) {
             assertThat(pattern).contains("<g id=\"piece-" + piece.name().hyphenated() + "\"");
         }

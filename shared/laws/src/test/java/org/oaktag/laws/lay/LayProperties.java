@@ -23,6 +23,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
+import org.oaktag.blocks.KnitTop;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.examples.HoodedTop;
 import org.oaktag.garment.Allowances;
@@ -69,7 +70,7 @@ class LayProperties {
     private static List<Laid> lays(BodyMeasurements body, boolean folded, boolean nap, double gap, int tries) {
         Garment top = HoodedTop.recipe(false).applyTo(HoodedTop.block(body));
         CutList list = CutList.of(top);
-        Allowances allowances = Allowances.industryKnit(top);
+        Allowances allowances = KnitTop.allowances(top);
         Spread plain = folded ? Spread.folded(cm(190)) : Spread.single(cm(150));
         Spread spread = (nap ? plain.withNap() : plain).withGap(mm(gap));
         return list.cloths().stream()

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.oaktag.blocks.KnitTop;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Figure;
 import org.oaktag.examples.HoodedTop;
@@ -67,7 +68,7 @@ class LayUseTest {
         Spread spread = nap ? Spread.single(cm(150)).withNap() : Spread.single(cm(150));
         List<CutList.Item> items =
                 Stream.generate(LIST::items).limit(tops).flatMap(List::stream).toList();
-        return Lay.of(new CutList(items), SHELL, Allowances.industryKnit(TOP), spread, Effort.standard());
+        return Lay.of(new CutList(items), SHELL, KnitTop.allowances(TOP), spread, Effort.standard());
     }
 
     @ParameterizedTest

@@ -9,6 +9,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.StepKind;
+import org.oaktag.blocks.KnitTop;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.CutLine;
 import org.oaktag.garment.Garment;
@@ -35,7 +36,7 @@ class CutAfterStepTest {
                 Optional<Garment> after =
                         ready.flatMap(garment -> steps.done(garment, kind).map(garment::adjust));
                 for (Piece piece : after.map(Garment::pieces).orElse(List.of())) {
-                    Allowances allowances = Allowances.industryKnit(after.get());
+                    Allowances allowances = KnitTop.allowances(after.get());
                     try {
                         CutLine line = CutLine.of(piece, allowances);
                         assertThat(line.outline().area())

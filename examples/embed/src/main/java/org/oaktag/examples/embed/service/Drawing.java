@@ -4,12 +4,12 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Arrays;
 import java.util.Optional;
+import org.oaktag.blocks.KnitTop;
 import org.oaktag.export.pdf.PdfPages;
 import org.oaktag.export.sheet.Paper;
 import org.oaktag.export.sheet.Printout;
 import org.oaktag.export.sheet.Tiling;
 import org.oaktag.export.svg.SvgSheet;
-import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.WalkedSeam;
 
@@ -19,8 +19,7 @@ enum Drawing {
         @Override
         Answer of(Garment garment) {
             return Answer.text(
-                    SVG,
-                    SvgSheet.pattern(garment, Allowances.industryKnit(garment)).text());
+                    SVG, SvgSheet.pattern(garment, KnitTop.allowances(garment)).text());
         }
     },
     FLAT_SVG("/flat.svg") {
@@ -32,7 +31,7 @@ enum Drawing {
     PATTERN_PDF("/pattern.pdf") {
         @Override
         Answer of(Garment garment) {
-            Printout pages = Printout.tiled(garment, Allowances.industryKnit(garment), Tiling.on(Paper.A4));
+            Printout pages = Printout.tiled(garment, KnitTop.allowances(garment), Tiling.on(Paper.A4));
             return new Answer(200, "application/pdf", PdfPages.of(pages).bytes());
         }
     },

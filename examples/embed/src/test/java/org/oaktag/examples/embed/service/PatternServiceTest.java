@@ -29,8 +29,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.oaktag.blocks.KnitTop;
 import org.oaktag.export.svg.SvgSheet;
-import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Garment;
 
 class PatternServiceTest {
@@ -57,7 +57,7 @@ class PatternServiceTest {
         assertThat(answer.statusCode()).isEqualTo(200);
         assertThat(answer.headers().firstValue("Content-Type")).contains("image/svg+xml");
         assertThat(new String(answer.body(), UTF_8))
-                .isEqualTo(SvgSheet.pattern(top, Allowances.industryKnit(top)).text());
+                .isEqualTo(SvgSheet.pattern(top, KnitTop.allowances(top)).text());
         assertThat(new String(send("/flat.svg", order()).body(), UTF_8))
                 .isEqualTo(SvgSheet.flat(top).text());
     }

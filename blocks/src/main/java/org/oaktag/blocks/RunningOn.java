@@ -1,14 +1,16 @@
-package org.oaktag.garment;
+package org.oaktag.blocks;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import org.oaktag.garment.Edge;
+import org.oaktag.garment.EdgeRef;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Piece;
 import org.oaktag.geometry.Vector;
 
 /**
- * The edges of a piece that go on where another ends and are sewn to nothing: the other half of a hem that was
- * unfolded, the hem of the extension of a vent.
+ * The edges of a piece that go straight on where another ends and are sewn to nothing, as the other half of a neckline
+ * that was unfolded.
  */
 final class RunningOn {
 
@@ -43,22 +45,11 @@ final class RunningOn {
         return found;
     }
 
-    /** Returns both edges of every slash: they meet at its inner end, where the outline turns back on itself. */
-    static List<EdgeRef> slashes(Piece piece) {
-        List<EdgeRef> slashes = new ArrayList<>();
-        if (piece.hasEdge(EdgeNames.GUSSET_UPPER) && piece.hasEdge(EdgeNames.GUSSET_LOWER)) {
-            slashes.add(EdgeRef.of(piece.name(), EdgeNames.GUSSET_UPPER));
-            slashes.add(EdgeRef.of(piece.name(), EdgeNames.GUSSET_LOWER));
-        }
-        return slashes;
-    }
-
     private boolean isOneWith(Edge edge, Edge next) {
         Vector arriving = edge.path().endDirection();
         Vector leaving = next.path().startDirection();
         boolean straight = arriving.dot(leaving) > 0 && Math.abs(arriving.cross(leaving)) <= STRAIGHT;
-        boolean vent = edge.name().equals(EdgeNames.VENT_HEM);
-        return (straight || vent) && isFree(edge) && isFree(next);
+        return straight && isFree(edge) && isFree(next);
     }
 
     private boolean isFree(Edge edge) {

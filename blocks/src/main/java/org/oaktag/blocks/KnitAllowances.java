@@ -1,0 +1,63 @@
+package org.oaktag.blocks;
+
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.oaktag.garment.Allowances;
+import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.EdgeRef;
+import org.oaktag.garment.Garment;
+import org.oaktag.garment.Piece;
+import org.oaktag.garment.Seam;
+import org.oaktag.measure.Length;
+
+/** The allowances of a top of knit: necklines are narrow, so that they lie flat. */
+final class KnitAllowances {
+
+    // Common practice in the making of knits; hems are 20 to 30 mm.
+    private static final Length SEAM = Length.mm(10);
+    private static final Length NECKLINE = Length.mm(6);
+    private static final Length TURNED_BACK = Length.mm(25);
+
+    private KnitAllowances() {}
+
+    static Allowances of(Garment garment) {
+        List<Set<EdgeRef>> seams =
+                garment.seams().stream().map(KnitAllowances::edges).toList();
+        Set<EdgeRef> sewn = seams.stream().flatMap(Set::stream).collect(Collectors.toCollection(TreeSet::new));
+        Allowances allowances = Allowances.of("industry knit", SEAM).with(EdgeNames.NECKLINE, NECKLINE);
+        for (EdgeRef edge : atNeckline(seams, sewn)) {
+            allowances = allowances.with(edge, NECKLINE);
+        }
+        for (Piece piece : garment.pieces()) {
+            for (EdgeRef edge : new RunningOn(piece, sewn).from(EdgeNames.NECKLINE)) {
+                allowances = allowances.with(edge, NECKLINE);
+            }
+        }
+        return allowances.finished(garment, TURNED_BACK);
+    }
+
+    /** The necklines that are sewn, what is sewn to them and what is sewn to that. */
+    private static Set<EdgeRef> atNeckline(List<Set<EdgeRef>> seams, Set<EdgeRef> sewn) {
+        Set<EdgeRef> found = sewn.stream()
+                .filter(each -> each.edge().equals(EdgeNames.NECKLINE))
+                .collect(Collectors.toCollection(TreeSet::new));
+        boolean grown = true;
+        while (grown) {
+            grown = false;
+            for (Set<EdgeRef> seam : seams) {
+                grown |= seam.stream().anyMatch(found::contains) && found.addAll(seam);
+            }
+        }
+        return found;
+    }
+
+    private static Set<EdgeRef> edges(Seam seam) {
+        return Stream.of(seam.a(), seam.b())
+                .flatMap(side -> side.runs().stream())
+                .map(run -> run.edge())
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+}
