@@ -150,8 +150,8 @@ public record StraightSkirt(SkirtLength length) implements Block {
     }
 
     /**
-     * Returns, for a cloth that stretches, 10 mm on seams and 25 mm on the hem, as makers of knits leave; else 15 mm on seams, 10 mm at the waist and on
-     * what is sewn to it, and 40 mm on the hem, turned up (common practice).
+     * Returns, for a cloth that stretches, 10 mm on seams and 25 mm on the hem, as makers of knits leave; else 15 mm on
+     * seams, 10 mm at the waist and on what is sewn to it, and 40 mm on the hem, turned up (common practice).
      */
     @Override
     public Allowances allowances(Garment garment) {
