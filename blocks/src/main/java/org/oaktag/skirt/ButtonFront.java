@@ -172,8 +172,12 @@ public record ButtonFront(Length stand, int count) implements Step {
         edges.addAll(
                 after + 1,
                 List.of(
-                        front.edge(EdgeNames.HEM).withName(SkirtFinishNames.STAND_HEM).withPath(Path.polyline(bottom, foldBottom)),
-                        front.edge(EdgeNames.HEM).withName(SkirtFinishNames.STAND_FACING_HEM).withPath(facingHem),
+                        front.edge(EdgeNames.HEM)
+                                .withName(SkirtFinishNames.STAND_HEM)
+                                .withPath(Path.polyline(bottom, foldBottom)),
+                        front.edge(EdgeNames.HEM)
+                                .withName(SkirtFinishNames.STAND_FACING_HEM)
+                                .withPath(facingHem),
                         Edge.straight(SkirtFinishNames.STAND_FACING, facingHem.end(), facingTop.start()),
                         new Edge(SkirtFinishNames.STAND_FACING_TOP, facingTop),
                         Edge.straight(SkirtFinishNames.STAND_TOP, foldTop, top)));
