@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.oaktag.garment.Aspect;
+import org.oaktag.garment.Cut;
 import org.oaktag.garment.Dart;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.FlatLay;
 import org.oaktag.garment.FlatShape;
 import org.oaktag.garment.Garment;
+import org.oaktag.garment.InnerLine;
 import org.oaktag.garment.Piece;
 import org.oaktag.geometry.Cubic;
 import org.oaktag.geometry.Curve;
@@ -36,9 +38,41 @@ record FlatSkirt() implements FlatLay {
         }
         double width = width(half.get());
         Transform toTheEdge = new Transform((width + width(behind.get())) / (2 * width), 0, 0, 1, 0, 0);
-        return List.of(FlatShape.outside(outline(half.get()), half.get().cloth())
+        List<FlatShape> shapes = new ArrayList<>();
+        shapes.add(FlatShape.outside(outline(half.get()), half.get().cloth())
                 .withSeams(seams(half.get()))
                 .transformed(toTheEdge));
+        band(garment, half.get())
+                .ifPresent(band -> shapes.add(FlatShape.outside(bandOn(half.get(), depth(band)), band.cloth())
+                        .transformed(toTheEdge)));
+        return shapes;
+    }
+
+    /** Returns the band at the waist of a half, where there is one. */
+    private static Optional<Piece> band(Garment garment, Piece half) {
+        return garment.findPiece(SkirtFinishNames.waistband(half.name()))
+                .or(() -> garment.findPiece(SkirtFinishNames.WAISTBAND));
+    }
+
+    /** How deep a band is once it is folded, or as it is drawn where it is not. */
+    private static double depth(Piece band) {
+        Path lower = band.path(EdgeNames.BOTTOM);
+        return band.lines().stream()
+                .filter(line -> line.use() == InnerLine.Use.FOLD)
+                .map(InnerLine::path)
+                .findFirst()
+                .orElseGet(() -> band.path(EdgeNames.TOP))
+                .nearest(lower.start())
+                .distance();
+    }
+
+    /** The band stands straight up from the waist. */
+    private static Path bandOn(Piece half, double depth) {
+        Path right = waist(half);
+        Path whole = FlatShape.joined(
+                List.of(right.transformed(Transform.mirrorX(right.start().x())).reversed(), right));
+        return FlatShape.closed(List.of(
+                whole, whole.transformed(Transform.translation(0, -depth)).reversed()));
     }
 
     /** How far the half reaches from the middle, x = 0. */
@@ -51,7 +85,12 @@ record FlatSkirt() implements FlatLay {
                 .filter(piece -> piece.hasEdge(SkirtNames.WAIST)
                         && piece.hasEdge(EdgeNames.SIDE)
                         && piece.hasEdge(EdgeNames.HEM)
-                        && piece.hasEdge(EdgeNames.CENTRE));
+                        && isAtCentre(piece.path(SkirtNames.WAIST).start())
+                        && isAtCentre(piece.path(EdgeNames.HEM).end()));
+    }
+
+    private static boolean isAtCentre(Point point) {
+        return Math.abs(point.x()) < NEAR;
     }
 
     private static double sewnWaist(Piece half) {
@@ -67,15 +106,21 @@ record FlatSkirt() implements FlatLay {
         Path side = half.path(EdgeNames.SIDE);
         double in = side.start().x() - centre.x() - sewnWaist(half);
         Path shaped = Math.abs(in) < NEAR ? side : drawnIn(side, in);
-        Point top = shaped.start();
-        Path waist = Path.of(Cubic.hermite(
+        Path right = FlatShape.joined(List.of(waist(half), shaped, half.path(EdgeNames.HEM)));
+        Path left = right.transformed(Transform.mirrorX(centre.x())).reversed();
+        return FlatShape.closed(List.of(right, left));
+    }
+
+    /** The waist from the centre to the side, as long across as it is sewn. */
+    private static Path waist(Piece half) {
+        Point centre = half.path(SkirtNames.WAIST).start();
+        Point top = Point.of(
+                centre.x() + sewnWaist(half), half.path(EdgeNames.SIDE).start().y());
+        return Path.of(Cubic.hermite(
                 centre,
                 Vector.of((top.x() - centre.x()) / 3, 0),
                 top,
                 Vector.of(top.x() - centre.x(), 2 * (top.y() - centre.y())).times(1.0 / 3)));
-        Path right = FlatShape.joined(List.of(waist, shaped, half.path(EdgeNames.HEM)));
-        Path left = right.transformed(Transform.mirrorX(centre.x())).reversed();
-        return FlatShape.closed(List.of(right, left));
     }
 
     /** The side with the start of its hip curve moved in, by less the nearer it comes to the curve's end. */
@@ -112,6 +157,9 @@ record FlatSkirt() implements FlatLay {
                     seams.add(Path.polyline(mouth, apex));
                 }
             }
+        }
+        if (!(half.cut() instanceof Cut.OnFold)) {
+            seams.add(Path.polyline(centre, half.path(EdgeNames.HEM).end()));
         }
         List<Path> both = new ArrayList<>(seams);
         seams.forEach(seam -> both.add(seam.transformed(Transform.mirrorX(centre.x()))));
