@@ -24,17 +24,16 @@ public final class SkirtAllowances {
     private static final Length SEAM = Length.mm(15);
     private static final Length HEM = Length.mm(40);
     private static final Length LINING_HEM = Length.mm(20);
-    private static final Length WAIST = Length.mm(10);
 
     private SkirtAllowances() {}
 
     /**
-     * Returns what is left on a skirt of woven cloth (common practice): 15 mm on seams, 10 mm at the waist, 40 mm on a
+     * Returns what is left on a skirt of woven cloth (common practice): 15 mm on seams, 40 mm on a
      * hem that is turned up, 20 mm on that of a lining and on the upper edge of a pocket, and none on interfacing and on
      * the inner edges of facings, which are neatened as they are.
      */
     public static Allowances woven(Garment garment) {
-        return of("woven skirt", SEAM, HEM, garment).with(SkirtNames.WAIST, WAIST);
+        return of("woven skirt", SEAM, HEM, garment);
     }
 
     /**

@@ -6,7 +6,6 @@ import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
-import java.util.stream.Stream;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Comparison;
 import org.oaktag.adjust.Reshaped;
@@ -15,13 +14,11 @@ import org.oaktag.body.BodyMeasure;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Ease;
 import org.oaktag.draft.RootFinder;
-import org.oaktag.garment.Allowance;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Dart;
 import org.oaktag.garment.EdgeNames;
-import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Note;
@@ -150,8 +147,8 @@ public record StraightSkirt(SkirtLength length) implements Block {
     }
 
     /**
-     * Returns, for a cloth that stretches, 10 mm on seams and 25 mm on the hem, as makers of knits leave; else 15 mm on
-     * seams, 10 mm at the waist and on what is sewn to it, and 40 mm on the hem, turned up (common practice).
+     * Returns, for a cloth that stretches, 10 mm on seams and 25 mm on the hem, as makers of knits leave; else
+     * {@linkplain SkirtAllowances#woven those of woven skirts}.
      */
     @Override
     public Allowances allowances(Garment garment) {
@@ -161,19 +158,7 @@ public record StraightSkirt(SkirtLength length) implements Block {
         if (stretches) {
             return Allowances.of("industry knit", Length.mm(10)).finished(garment, Length.mm(25));
         }
-        Allowances woven = Allowances.of("woven skirt", Length.mm(15)).with(SkirtNames.WAIST, Length.mm(10));
-        for (Seam seam : garment.seams()) {
-            boolean atWaist = Stream.of(seam.a(), seam.b())
-                    .flatMap(side -> side.runs().stream())
-                    .anyMatch(run -> Dart.whole(run.edge().edge()).equals(SkirtNames.WAIST));
-            if (atWaist) {
-                woven = woven.with(seam, Allowance.mitred(Length.mm(10)));
-            }
-        }
-        for (EdgeRef hem : garment.turnedBack()) {
-            woven = woven.with(hem, Allowance.foldedBack(Length.mm(40)));
-        }
-        return woven;
+        return SkirtAllowances.woven(garment);
     }
 
     private static SkirtHalf half(Name half, DartPlan plan, double hip, double in, double hipDepth, double length) {

@@ -38,7 +38,6 @@ import org.oaktag.garment.Mark;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
 import org.oaktag.geometry.Transform;
-import org.oaktag.measure.Length;
 import org.oaktag.measure.Percent;
 import org.oaktag.sewing.AssemblyOrder;
 import org.oaktag.sewing.Operation;
@@ -445,7 +444,7 @@ class SkirtFinishesTest {
             assertThat(usual.of(back, hem).isFoldedBack()).isTrue();
             assertThat(usual.on(back, hem)).isEqualTo(mm(40));
         }
-        assertThat(usual.on(back, SkirtNames.WAIST)).isEqualTo(Length.mm(10));
+        assertThat(usual.on(back, SkirtNames.WAIST)).isEqualTo(mm(15));
         assertThat(usual.on(skirt.piece(SkirtFinishNames.lining(SkirtNames.BACK)), EdgeNames.HEM))
                 .isEqualTo(mm(20));
     }

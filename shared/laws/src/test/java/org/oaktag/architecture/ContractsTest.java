@@ -37,6 +37,10 @@ class ContractsTest {
                     "org.oaktag.body",
                     "org.oaktag.blocks",
                     "org.oaktag.adjustments",
+                    "org.oaktag.block",
+                    "org.oaktag.catalogue",
+                    "org.oaktag.draft",
+                    "org.oaktag.skirt",
                     "org.oaktag.export.svg",
                     "org.oaktag.export.sheet",
                     "org.oaktag.export.pdf",
@@ -66,6 +70,10 @@ class ContractsTest {
                 .doNotHaveFullName(Path.class.getName() + ".lengths")
                 .and()
                 .doNotHaveFullName(Path.class.getName() + ".tree")
+                .and()
+                .doNotHaveFullName(Path.class.getName() + ".leaving")
+                .and()
+                .doNotHaveFullName(Path.class.getName() + ".arriving")
                 .should()
                 .beFinal()
                 .check(LIBRARY);
