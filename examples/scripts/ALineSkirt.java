@@ -1,3 +1,4 @@
+import static org.oaktag.skirt.SkirtFinishes.*;
 import static org.oaktag.skirt.SkirtShapes.*;
 import static org.oaktag.measure.Length.*;
 
@@ -16,7 +17,8 @@ class ALineSkirt {
                 .waistGirth(cm(74)).hipGirth(cm(112)).waistToHip(cm(21.5)).height(cm(160.5)).build();
 
         var style = new Style(StraightSkirt.BLOCK, SkirtEase.standard(), Cloth.woven("loden, pine"),
-                Recipe.of("A-line skirt", aLine(0.5), skirtLength(cm(62))));
+                Recipe.of("A-line skirt", aLine(0.5), skirtLength(cm(62)),
+                        zip(cm(22), SkirtOpening.LEFT_SIDE), straightWaistband(mm(35))));
 
         Path folder = Files.createDirectories(Path.of("a-line-skirt"));
         var played = style.play(ines);

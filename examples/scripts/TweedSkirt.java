@@ -1,4 +1,5 @@
 import static org.oaktag.measure.Length.*;
+import static org.oaktag.skirt.SkirtFinishes.*;
 import static org.oaktag.skirt.SkirtShapes.*;
 
 import java.nio.file.*;
@@ -9,7 +10,7 @@ import org.oaktag.export.svg.*;
 import org.oaktag.garment.*;
 import org.oaktag.skirt.*;
 
-/** The straight skirt that Juno wears at the gate, a little pegged, from four measures. */
+/** The straight skirt that Juno wears at the gate, a little pegged, lined, with a zip and a vent. */
 class TweedSkirt {
     public static void main(String[] args) throws Exception {
         var juno = BodyMeasurements.builder().name("Juno").figure(Figure.WOMAN)
@@ -17,8 +18,13 @@ class TweedSkirt {
         var tweed = Cloth.woven("tweed, moss");
 
         Garment skirt = StraightSkirt.BLOCK.draft(juno, SkirtEase.standard(), tweed).titled("Tweed skirt")
-                .adjust(skirtLength(cm(56)))
-                .adjust(pegSides(mm(6)));
+                .adjust(skirtLength(cm(62)))
+                .adjust(pegSides(mm(6)))
+                .adjust(centreBackSeam())
+                .adjust(zip(cm(18), SkirtOpening.CENTRE_BACK))
+                .adjust(vent(mm(45)))
+                .adjust(straightWaistband(mm(35)))
+                .adjust(lineSkirt(Cloth.woven("viscose twill, rust").as(Cloth.LINING)));
 
         Path folder = Files.createDirectories(Path.of("tweed-skirt"));
         Allowances allowances = StraightSkirt.BLOCK.allowances(skirt);

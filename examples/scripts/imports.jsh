@@ -11,6 +11,7 @@ import static org.oaktag.adjustments.Sleeves.*
 import static org.oaktag.measure.Angle.*
 import static org.oaktag.measure.Length.*
 import static org.oaktag.measure.Percent.*
+import static org.oaktag.skirt.SkirtFinishes.*
 import static org.oaktag.skirt.SkirtShapes.*
 
 import org.oaktag.*
