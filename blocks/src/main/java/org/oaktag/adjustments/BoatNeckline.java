@@ -7,6 +7,7 @@ import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.ShoulderSeam;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopNeckline;
 import org.oaktag.garment.Amount;
@@ -59,14 +60,14 @@ public record BoatNeckline(Length shoulder, Length depth) implements Step {
     public Reshaped reshape(Garment garment) {
         Garment redrawn = garment;
         List<Dimension> dimensions = new ArrayList<>();
-        List<Piece> halves = Halves.of(garment, EdgeNames.CENTRE, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
+        List<Piece> halves = Halves.of(garment, EdgeNames.CENTRE, TopEdges.NECKLINE, TopEdges.SHOULDER);
         Range.checkAll("shoulder", halves, shoulder, BoatNeckline::shoulders);
         Range.checkAll("boat neckline", halves, depth, this::depths);
         for (Piece piece : halves) {
             Name name = piece.name();
             Path left = left(piece);
             Point sideNeck = left.start();
-            Point was = piece.path(EdgeNames.NECKLINE).start();
+            Point was = piece.path(TopEdges.NECKLINE).start();
             double level = name.equals(TopNames.FRONT)
                     ? sideNeck.y() + depth.mm()
                     : Math.max(was.y(), sideNeck.y() + BACK_SHARE * depth.mm());
@@ -82,7 +83,7 @@ public record BoatNeckline(Length shoulder, Length depth) implements Step {
     }
 
     private Path left(Piece piece) {
-        Path old = piece.path(EdgeNames.SHOULDER);
+        Path old = piece.path(TopEdges.SHOULDER);
         return old.sub(Math.max(0, old.length() - shoulder.mm()), old.length());
     }
 
@@ -90,12 +91,12 @@ public record BoatNeckline(Length shoulder, Length depth) implements Step {
         return new Range.Limits(
                 "what a boat neckline leaves of it must be",
                 Length.mm(ShoulderSeam.LEAST),
-                Length.mm(piece.path(EdgeNames.SHOULDER).length()));
+                Length.mm(piece.path(TopEdges.SHOULDER).length()));
     }
 
     private Range.Limits depths(Piece piece) {
         double half =
-                left(piece).start().x() - piece.path(EdgeNames.NECKLINE).start().x();
+                left(piece).start().x() - piece.path(TopEdges.NECKLINE).start().x();
         return new Range.Limits(
                 "on a neckline " + Length.mm(half).text() + " wide on each side its depth must be",
                 Length.mm(TopNeckline.leastDepth(half) / BACK_SHARE),

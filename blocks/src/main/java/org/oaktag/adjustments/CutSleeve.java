@@ -14,6 +14,7 @@ import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.SplitPiece;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.SleeveEnd;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopPieces;
 import org.oaktag.draft.RootFinder;
@@ -89,8 +90,8 @@ public record CutSleeve(double share, Length further) implements Step {
         Piece sleeve = TopPieces.uncuffedSleeve(garment);
         Length whole = garment.finished(TopNames.SLEEVE_LENGTH);
         Length asked = whole.times(share).plus(further);
-        double top = sleeve.path(EdgeNames.CAP_FRONT).start().y();
-        double underarm = sleeve.path(EdgeNames.CAP_FRONT).end().y();
+        double top = sleeve.path(TopEdges.CAP_FRONT).start().y();
+        double underarm = sleeve.path(TopEdges.CAP_FRONT).end().y();
         Length least = Length.mm(underarm - top + LEAST_UNDERARM);
         boolean isLeast = share > 0 && further.equals(Length.ZERO) && asked.compareTo(least) < 0;
         Length left = isLeast ? least : asked;
@@ -103,7 +104,7 @@ public record CutSleeve(double share, Length further) implements Step {
         Note rule = Note.rule("the sleeve is cut to " + left.text() + " of " + whole.text()
                 + (isLeast ? ", as its share of " + asked.text() + " would end above the underarm" : "") + "; its hem, "
                 + cut.edge(EdgeNames.HEM).length().text() + " round, is square to the underarm edges");
-        Point middle = sleeve.path(EdgeNames.CAP_FRONT).start();
+        Point middle = sleeve.path(TopEdges.CAP_FRONT).start();
         return new Reshaped(
                 shorter,
                 List.of(rule),
@@ -113,7 +114,7 @@ public record CutSleeve(double share, Length further) implements Step {
 
     /** The line hangs lower at its middle than at its ends; its lowest point is solved to lie at the level. */
     private static Piece cut(Piece sleeve, double level) {
-        double underarm = sleeve.path(EdgeNames.UNDERARM_FRONT).start().y();
+        double underarm = sleeve.path(TopEdges.UNDERARM_FRONT).start().y();
         OptionalDouble ends = RootFinder.solve(
                 tried -> line(sleeve, tried).on(sleeve).path().bounds().maxY() - level, underarm, level);
         LineAcross line = line(
@@ -137,11 +138,11 @@ public record CutSleeve(double share, Length further) implements Step {
 
     private static LineAcross line(Piece sleeve, double level) {
         return LineAcross.square(
-                Place.along(EdgeNames.UNDERARM_FRONT, End.START, place(sleeve.path(EdgeNames.UNDERARM_FRONT), level)),
+                Place.along(TopEdges.UNDERARM_FRONT, End.START, place(sleeve.path(TopEdges.UNDERARM_FRONT), level)),
                 Place.along(
-                        EdgeNames.UNDERARM_BACK,
+                        TopEdges.UNDERARM_BACK,
                         End.END,
-                        place(sleeve.path(EdgeNames.UNDERARM_BACK).reversed(), level)));
+                        place(sleeve.path(TopEdges.UNDERARM_BACK).reversed(), level)));
     }
 
     private static Length place(Path downwards, double level) {

@@ -13,11 +13,11 @@ import org.oaktag.blocks.ShoulderSeam;
 import org.oaktag.blocks.SleeveCap;
 import org.oaktag.blocks.SleeveEnd;
 import org.oaktag.blocks.TopArmhole;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
@@ -93,12 +93,12 @@ public record DropShoulder(Length by, Angle bend, boolean sleeveFollows) impleme
         Garment dropped = garment;
         for (Name name : List.of(TopNames.FRONT, TopNames.BACK)) {
             Piece piece = TopPieces.withArmhole(garment, name);
-            Path shoulder = ShoulderSeam.extended(name, piece.path(EdgeNames.SHOULDER), by, bend);
-            dimensions.add(new Dimension(name, piece.path(EdgeNames.SHOULDER).end(), shoulder.end(), by.text()));
+            Path shoulder = ShoulderSeam.extended(name, piece.path(TopEdges.SHOULDER), by, bend);
+            dimensions.add(new Dimension(name, piece.path(TopEdges.SHOULDER).end(), shoulder.end(), by.text()));
             dropped = dropped.withPiece(KeptNotches.redrawn(
                     piece,
-                    Map.of(EdgeNames.SHOULDER, shoulder, EdgeNames.ARMHOLE, TopArmhole.withShoulder(piece, shoulder)),
-                    EdgeNames.SHOULDER,
+                    Map.of(TopEdges.SHOULDER, shoulder, TopEdges.ARMHOLE, TopArmhole.withShoulder(piece, shoulder)),
+                    TopEdges.SHOULDER,
                     End.START));
         }
         Piece sleeve = TopPieces.sleeveWithCap(garment);
@@ -109,8 +109,8 @@ public record DropShoulder(Length by, Angle bend, boolean sleeveFollows) impleme
         Piece lower = offHem.mm() > 0 ? SleeveEnd.of(low).shortenedBy(offHem) : low;
         dimensions.add(new Dimension(
                 TopNames.SLEEVE,
-                sleeve.path(EdgeNames.CAP_FRONT).start(),
-                lower.path(EdgeNames.CAP_FRONT).start(),
+                sleeve.path(TopEdges.CAP_FRONT).start(),
+                lower.path(TopEdges.CAP_FRONT).start(),
                 offCap.text()));
         dropped = dropped.withPiece(lower);
         List<Note> notes = new ArrayList<>();

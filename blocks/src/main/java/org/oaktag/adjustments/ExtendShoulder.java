@@ -10,11 +10,11 @@ import org.oaktag.blocks.KeptNotches;
 import org.oaktag.blocks.ShoulderSeam;
 import org.oaktag.blocks.TopArmhole;
 import org.oaktag.blocks.TopBody;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
@@ -74,13 +74,13 @@ public record ExtendShoulder(Length by, boolean sleeveFollows) implements Step {
         Garment extended = garment;
         for (Name name : TopBody.HALVES) {
             Piece piece = TopPieces.withArmhole(garment, name);
-            Path old = piece.path(EdgeNames.SHOULDER);
+            Path old = piece.path(TopEdges.SHOULDER);
             Path shoulder = ShoulderSeam.extended(name, old, by, Angle.degrees(0));
             dimensions.add(new Dimension(name, old.end(), shoulder.end(), by.text()));
             extended = extended.withPiece(KeptNotches.redrawn(
                     piece,
-                    Map.of(EdgeNames.SHOULDER, shoulder, EdgeNames.ARMHOLE, TopArmhole.withShoulder(piece, shoulder)),
-                    EdgeNames.SHOULDER,
+                    Map.of(TopEdges.SHOULDER, shoulder, TopEdges.ARMHOLE, TopArmhole.withShoulder(piece, shoulder)),
+                    TopEdges.SHOULDER,
                     End.START));
         }
         Note rule = Note.rule("both shoulder seams change by " + by.text()

@@ -10,6 +10,7 @@ import org.oaktag.adjust.SeparateFacing;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.FinishNames;
 import org.oaktag.blocks.Redraw;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
@@ -45,7 +46,7 @@ import org.oaktag.measure.Length;
  */
 public record FaceNeckline(Length width, Cloth cloth) implements Step {
 
-    static final Name INNER = EdgeNames.NECKLINE.with("facing");
+    static final Name INNER = TopEdges.NECKLINE.with("facing");
 
     private static final double LEAST = 25;
     private static final double MOST = 120;
@@ -80,8 +81,8 @@ public record FaceNeckline(Length width, Cloth cloth) implements Step {
     public Reshaped reshape(Garment garment) {
         Piece front = facing(garment, TopNames.FRONT, FinishNames.FRONT_FACING);
         Piece back = facing(garment, TopNames.BACK, FinishNames.BACK_FACING);
-        double shoulder = (front.path(EdgeNames.SHOULDER).length()
-                        + back.path(EdgeNames.SHOULDER).length())
+        double shoulder = (front.path(TopEdges.SHOULDER).length()
+                        + back.path(TopEdges.SHOULDER).length())
                 / 2;
         front = endingOnShoulder(front, garment.piece(TopNames.FRONT), shoulder);
         back = endingOnShoulder(back, garment.piece(TopNames.BACK), shoulder);
@@ -93,8 +94,8 @@ public record FaceNeckline(Length width, Cloth cloth) implements Step {
                 .sew(neckSeam(FinishNames.BACK_FACING_SEAM, TopNames.BACK, back.name()))
                 .sew(Seam.flat(
                                 FinishNames.FACING_SHOULDER_SEAM,
-                                SeamSide.along(front.name(), EdgeNames.SHOULDER),
-                                SeamSide.along(back.name(), EdgeNames.SHOULDER),
+                                SeamSide.along(front.name(), TopEdges.SHOULDER),
+                                SeamSide.along(back.name(), TopEdges.SHOULDER),
                                 REFIT)
                         .smoothAt(End.START))
                 .done();
@@ -106,12 +107,12 @@ public record FaceNeckline(Length width, Cloth cloth) implements Step {
     }
 
     private Piece facing(Garment garment, Name shell, Name facing) {
-        return new SeparateFacing(EdgeRef.of(shell, EdgeNames.NECKLINE), width, facing, cloth)
-                .facing(TopPieces.half(garment, shell, EdgeNames.CENTRE, EdgeNames.NECKLINE, EdgeNames.SHOULDER));
+        return new SeparateFacing(EdgeRef.of(shell, TopEdges.NECKLINE), width, facing, cloth)
+                .facing(TopPieces.half(garment, shell, EdgeNames.CENTRE, TopEdges.NECKLINE, TopEdges.SHOULDER));
     }
 
     private static Piece endingOnShoulder(Piece facing, Piece shell, double along) {
-        Path whole = shell.path(EdgeNames.SHOULDER);
+        Path whole = shell.path(TopEdges.SHOULDER);
         Range.check(
                 "facing of the neckline",
                 "runs out on a shoulder at",
@@ -121,16 +122,16 @@ public record FaceNeckline(Length width, Cloth cloth) implements Step {
         Path shoulder = Redraw.between(whole.sub(0, along), whole.start(), whole.pointAt(along));
         Path inner = facing.path(INNER);
         return facing.redrawn(
-                Map.of(EdgeNames.SHOULDER, shoulder, INNER, Redraw.between(inner, shoulder.end(), inner.end())));
+                Map.of(TopEdges.SHOULDER, shoulder, INNER, Redraw.between(inner, shoulder.end(), inner.end())));
     }
 
     private static Seam neckSeam(Name seam, Name shell, Name facing) {
         return Seam.flat(
-                seam, SeamSide.along(shell, EdgeNames.NECKLINE), SeamSide.along(facing, EdgeNames.NECKLINE), REFIT);
+                seam, SeamSide.along(shell, TopEdges.NECKLINE), SeamSide.along(facing, TopEdges.NECKLINE), REFIT);
     }
 
     private Dimension dimension(Piece facing) {
-        Path neckline = facing.path(EdgeNames.NECKLINE);
+        Path neckline = facing.path(TopEdges.NECKLINE);
         Point middle = neckline.pointAt(neckline.length() / 2);
         return new Dimension(
                 facing.name(), middle, facing.path(INNER).nearest(middle).point(), "width " + width.text());

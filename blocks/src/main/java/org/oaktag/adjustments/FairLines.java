@@ -8,7 +8,7 @@ import java.util.function.DoubleFunction;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.blocks.TopBody;
-import org.oaktag.garment.EdgeNames;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.garment.Fairness;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
@@ -56,7 +56,7 @@ final class FairLines {
     private static Reshaped told(Garment before, Reshaped done, BiFunction<Name, Name, String> since) {
         List<Note> notes = new ArrayList<>(done.notes());
         for (Name name : TopBody.HALVES) {
-            for (Name edge : List.of(EdgeNames.NECKLINE, EdgeNames.ARMHOLE)) {
+            for (Name edge : List.of(TopEdges.NECKLINE, TopEdges.ARMHOLE)) {
                 if (moved(before, done.garment(), name, edge)
                         && !isFair(done.garment(), name, edge)
                         && isFair(before, name, edge)) {
@@ -81,7 +81,7 @@ final class FairLines {
     }
 
     private static double least(Name edge) {
-        return edge.equals(EdgeNames.NECKLINE) ? LEAST_NECK_RADIUS : LEAST_ARMHOLE_RADIUS;
+        return edge.equals(TopEdges.NECKLINE) ? LEAST_NECK_RADIUS : LEAST_ARMHOLE_RADIUS;
     }
 
     /** The share of the amount from which on the line is not fair. */
@@ -112,7 +112,7 @@ final class FairLines {
         String how = line.changes() > 0
                 ? "bends both ways"
                 : String.format(Locale.ROOT, "bends to a radius of %.1f mm", line.leastRadius());
-        String helps = edge.equals(EdgeNames.NECKLINE)
+        String helps = edge.equals(TopEdges.NECKLINE)
                 ? "lower it at the centre"
                 : "lower the armhole, or give more ease at the bust";
         return Note.caution(since + "the " + edge + " of the " + piece.name() + " " + how

@@ -11,10 +11,10 @@ import org.oaktag.blocks.CapBand;
 import org.oaktag.blocks.CapFit;
 import org.oaktag.blocks.CapShare;
 import org.oaktag.blocks.SleeveCap;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Note;
 import org.oaktag.measure.Length;
@@ -75,8 +75,8 @@ public record FitCap(Length ease, Optional<Length> height) implements Step {
     @Override
     public Reshaped reshape(Garment garment) {
         CapFit fit = CapFit.of(
-                TopPieces.withArmhole(garment, TopNames.FRONT).path(EdgeNames.ARMHOLE),
-                TopPieces.withArmhole(garment, TopNames.BACK).path(EdgeNames.ARMHOLE),
+                TopPieces.withArmhole(garment, TopNames.FRONT).path(TopEdges.ARMHOLE),
+                TopPieces.withArmhole(garment, TopNames.BACK).path(TopEdges.ARMHOLE),
                 ease);
         SleeveCap cap = SleeveCap.of(TopPieces.sleeveWithCap(garment));
         CapFit.Solved solved =

@@ -11,6 +11,7 @@ import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.GrownSleeve;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopPieces;
 import org.oaktag.body.BodyMeasure;
@@ -100,11 +101,11 @@ public record GrowSleeve(Length below, Angle bend, Optional<Length> gusset) impl
     @Override
     public Reshaped reshape(Garment garment) {
         TopPieces.uncuffedSleeve(garment);
-        TopPieces.requireFree(garment, EdgeRef.of(TopNames.FRONT, EdgeNames.ARMHOLE), TopNames.FRONT_ARMHOLE_SEAM);
-        TopPieces.requireFree(garment, EdgeRef.of(TopNames.BACK, EdgeNames.ARMHOLE), TopNames.BACK_ARMHOLE_SEAM);
+        TopPieces.requireFree(garment, EdgeRef.of(TopNames.FRONT, TopEdges.ARMHOLE), TopNames.FRONT_ARMHOLE_SEAM);
+        TopPieces.requireFree(garment, EdgeRef.of(TopNames.BACK, TopEdges.ARMHOLE), TopNames.BACK_ARMHOLE_SEAM);
         Length length = garment.finished(TopNames.SLEEVE_LENGTH);
         Length hem = garment.finished(TopNames.SLEEVE_HEM);
-        List<Piece> halves = Halves.of(garment, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE, EdgeNames.HEM);
+        List<Piece> halves = Halves.of(garment, TopEdges.SHOULDER, TopEdges.ARMHOLE, EdgeNames.SIDE, EdgeNames.HEM);
         if (gusset.isEmpty()) {
             Range.checkAll("underarm curve", halves, below, GrowSleeve::limits);
         }
@@ -124,7 +125,7 @@ public record GrowSleeve(Length below, Angle bend, Optional<Length> gusset) impl
     }
 
     private static Gusset.Opening slash(Name piece) {
-        Corner point = Corner.at(piece, EdgeNames.GUSSET_UPPER, End.END);
+        Corner point = Corner.at(piece, TopEdges.GUSSET_UPPER, End.END);
         return new Gusset.Opening(piece, piece, point, point);
     }
 
@@ -212,14 +213,14 @@ public record GrowSleeve(Length below, Angle bend, Optional<Length> gusset) impl
     }
 
     private static Length hem(Garment garment, Name piece) {
-        return garment.piece(piece).edge(EdgeNames.SLEEVE_HEM).length();
+        return garment.piece(piece).edge(TopEdges.SLEEVE_HEM).length();
     }
 
     private static List<Dimension> dimensions(Piece front) {
         return List.of(new Dimension(
                 TopNames.FRONT,
-                front.path(EdgeNames.OVER_ARM).start(),
-                front.path(EdgeNames.OVER_ARM).end(),
-                front.edge(EdgeNames.OVER_ARM).length().text()));
+                front.path(TopEdges.OVER_ARM).start(),
+                front.path(TopEdges.OVER_ARM).end(),
+                front.edge(TopEdges.OVER_ARM).length().text()));
     }
 }

@@ -7,6 +7,7 @@ import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.GrownStand;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
@@ -63,8 +64,8 @@ public record GrowStand(Length height) implements Step {
 
     @Override
     public Reshaped reshape(Garment garment) {
-        Piece front = TopPieces.half(garment, TopNames.FRONT, EdgeNames.CENTRE, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
-        Piece back = TopPieces.half(garment, TopNames.BACK, EdgeNames.CENTRE, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
+        Piece front = TopPieces.half(garment, TopNames.FRONT, EdgeNames.CENTRE, TopEdges.NECKLINE, TopEdges.SHOULDER);
+        Piece back = TopPieces.half(garment, TopNames.BACK, EdgeNames.CENTRE, TopEdges.NECKLINE, TopEdges.SHOULDER);
         GrownStand stand = GrownStand.on(front, back, height.mm());
         Piece grownFront = stand.grownOn(front);
         Piece grownBack = stand.carried(front, back).grownOn(back);
@@ -73,9 +74,9 @@ public record GrowStand(Length height) implements Step {
                 .put(grownBack)
                 .sew(longer(garment.seam(TopNames.SHOULDER_SEAM)))
                 .done();
-        Point sideNeck = front.path(EdgeNames.SHOULDER).start();
+        Point sideNeck = front.path(TopEdges.SHOULDER).start();
         Dimension dimension = new Dimension(
-                TopNames.FRONT, sideNeck, grownFront.path(EdgeNames.STAND).start(), height.text());
+                TopNames.FRONT, sideNeck, grownFront.path(TopEdges.STAND).start(), height.text());
         return new Reshaped(grown, notes(garment, grown, stand), List.of(dimension));
     }
 
@@ -92,7 +93,7 @@ public record GrowStand(Length height) implements Step {
 
     private static SeamSide withStand(SeamSide side) {
         EdgeRef first = side.runs().get(0).edge();
-        return SeamSide.along(first.piece(), EdgeNames.STAND).then(side);
+        return SeamSide.along(first.piece(), TopEdges.STAND).then(side);
     }
 
     private List<Note> notes(Garment before, Garment after, GrownStand stand) {

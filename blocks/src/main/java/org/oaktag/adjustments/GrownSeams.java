@@ -4,9 +4,9 @@ import static org.oaktag.garment.FinishedMeasure.times;
 
 import java.util.List;
 import java.util.Optional;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasure;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.End;
 import org.oaktag.garment.FinishedMeasure;
@@ -34,14 +34,14 @@ final class GrownSeams {
         Seam shoulder = before.seam(TopNames.SHOULDER_SEAM);
         assembly.sew(new Seam(
                 shoulder.name(),
-                shoulder.a().then(SeamSide.along(TopNames.FRONT, EdgeNames.OVER_ARM)),
-                shoulder.b().then(SeamSide.along(TopNames.BACK, EdgeNames.OVER_ARM)),
+                shoulder.a().then(SeamSide.along(TopNames.FRONT, TopEdges.OVER_ARM)),
+                shoulder.b().then(SeamSide.along(TopNames.BACK, TopEdges.OVER_ARM)),
                 shoulder.rule(),
                 shoulder.smoothAt(),
                 REFIT));
         Seam side = before.seam(TopNames.SIDE_SEAM);
-        SeamSide front = SeamSide.along(TopNames.FRONT, EdgeNames.UNDERARM);
-        SeamSide back = SeamSide.along(TopNames.BACK, EdgeNames.UNDERARM);
+        SeamSide front = SeamSide.along(TopNames.FRONT, TopEdges.UNDERARM);
+        SeamSide back = SeamSide.along(TopNames.BACK, TopEdges.UNDERARM);
         if (gusset) {
             assembly.sew(side.smoothAt(End.END));
             assembly.sew(Seam.flat(TopNames.SLEEVE_SEAM, front, back, REFIT).smoothAt(End.START));
@@ -49,13 +49,13 @@ final class GrownSeams {
             assembly.sew(new Seam(
                     side.name(), front.then(side.a()), back.then(side.b()), side.rule(), side.smoothAt(), REFIT));
         }
-        assembly.measure(sum(TopNames.SLEEVE_LENGTH, EdgeNames.OVER_ARM, TopNames.FRONT)
+        assembly.measure(sum(TopNames.SLEEVE_LENGTH, TopEdges.OVER_ARM, TopNames.FRONT)
                 .against(BodyMeasure.ARM_LENGTH.asName()));
         assembly.measure(FinishedMeasure.of(
                 TopNames.NECK_TO_WRIST,
-                times(1, Quantity.lengthOf(TopNames.FRONT, EdgeNames.SHOULDER)),
-                times(1, Quantity.lengthOf(TopNames.FRONT, EdgeNames.OVER_ARM))));
-        assembly.measure(sum(TopNames.SLEEVE_HEM, EdgeNames.SLEEVE_HEM, TopNames.FRONT, TopNames.BACK)
+                times(1, Quantity.lengthOf(TopNames.FRONT, TopEdges.SHOULDER)),
+                times(1, Quantity.lengthOf(TopNames.FRONT, TopEdges.OVER_ARM))));
+        assembly.measure(sum(TopNames.SLEEVE_HEM, TopEdges.SLEEVE_HEM, TopNames.FRONT, TopNames.BACK)
                 .against(BodyMeasure.WRIST_GIRTH.asName()));
         assembly.measure(FinishedMeasure.of(
                         TopNames.SLEEVE_WIDTH, times(1, toOverArm(TopNames.FRONT)), times(1, toOverArm(TopNames.BACK)))
@@ -83,7 +83,7 @@ final class GrownSeams {
 
     private static Quantity endingAtUnderarm(Quantity quantity) {
         return quantity instanceof Across across
-                ? across.endingAt(EdgeRef.of(across.to().edge().piece(), EdgeNames.UNDERARM))
+                ? across.endingAt(EdgeRef.of(across.to().edge().piece(), TopEdges.UNDERARM))
                 : quantity;
     }
 
@@ -96,6 +96,6 @@ final class GrownSeams {
     }
 
     private static FromEdge toOverArm(Name piece) {
-        return new FromEdge(Corner.at(piece, EdgeNames.UNDERARM, End.END), EdgeRef.of(piece, EdgeNames.OVER_ARM));
+        return new FromEdge(Corner.at(piece, TopEdges.UNDERARM, End.END), EdgeRef.of(piece, TopEdges.OVER_ARM));
     }
 }

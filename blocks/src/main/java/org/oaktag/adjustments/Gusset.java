@@ -5,6 +5,7 @@ import static org.oaktag.garment.FinishedMeasure.times;
 import java.util.List;
 import org.oaktag.adjust.Range;
 import org.oaktag.blocks.TopChecks;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.garment.Cloth;
@@ -89,17 +90,17 @@ record Gusset(Piece piece) {
      */
     void letIn(Assembly assembly, Opening front, Opening back, String refit) {
         assembly.put(piece)
-                .sew(seam(front.body, front.sleeve, EdgeNames.GUSSET_UPPER, along(FRONT_UPPER), refit))
-                .sew(seam(front.body, front.body, EdgeNames.GUSSET_LOWER, along(FRONT_LOWER), refit))
-                .sew(seam(back.body, back.sleeve, EdgeNames.GUSSET_UPPER, against(BACK_UPPER), refit))
-                .sew(seam(back.body, back.body, EdgeNames.GUSSET_LOWER, against(BACK_LOWER), refit));
+                .sew(seam(front.body, front.sleeve, TopEdges.GUSSET_UPPER, along(FRONT_UPPER), refit))
+                .sew(seam(front.body, front.body, TopEdges.GUSSET_LOWER, along(FRONT_LOWER), refit))
+                .sew(seam(back.body, back.sleeve, TopEdges.GUSSET_UPPER, against(BACK_UPPER), refit))
+                .sew(seam(back.body, back.body, TopEdges.GUSSET_LOWER, against(BACK_LOWER), refit));
         Quantity across = new Distance(
                 Corner.at(TopNames.GUSSET, FRONT_UPPER, End.END), Corner.at(TopNames.GUSSET, BACK_UPPER, End.START));
         assembly.measure(FinishedMeasure.of(
                         TopNames.ARM_OVER_GUSSET,
                         times(1, across),
-                        times(1, new FromEdge(front.onSleeve, EdgeRef.of(front.sleeve, EdgeNames.OVER_ARM))),
-                        times(1, new FromEdge(back.onSleeve, EdgeRef.of(back.sleeve, EdgeNames.OVER_ARM))))
+                        times(1, new FromEdge(front.onSleeve, EdgeRef.of(front.sleeve, TopEdges.OVER_ARM))),
+                        times(1, new FromEdge(back.onSleeve, EdgeRef.of(back.sleeve, TopEdges.OVER_ARM))))
                 .against(BodyMeasure.UPPER_ARM_GIRTH.asName()));
         assembly.measure(FinishedMeasure.of(
                                 TopNames.BODY_OVER_GUSSET,

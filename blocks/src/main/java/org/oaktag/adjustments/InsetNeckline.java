@@ -6,6 +6,7 @@ import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.ShoulderSeam;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopNeckline;
 import org.oaktag.garment.Amount;
@@ -68,15 +69,15 @@ public record InsetNeckline(Length width) implements Step {
     private Reshaped drawn(Garment garment) {
         List<Dimension> dimensions = new ArrayList<>();
         Garment inset = garment;
-        List<Piece> halves = Halves.of(garment, EdgeNames.CENTRE, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
+        List<Piece> halves = Halves.of(garment, EdgeNames.CENTRE, TopEdges.NECKLINE, TopEdges.SHOULDER);
         Range.checkAll("band of the neckline", halves, width, InsetNeckline::limits);
         List<Piece> allMoved = TopNeckline.movedIn(halves.get(0), halves.get(1), width.mm());
         for (int i = 0; i < halves.size(); i++) {
             Piece moved = allMoved.get(i);
             dimensions.add(new Dimension(
                     moved.name(),
-                    halves.get(i).path(EdgeNames.NECKLINE).start(),
-                    moved.path(EdgeNames.NECKLINE).start(),
+                    halves.get(i).path(TopEdges.NECKLINE).start(),
+                    moved.path(TopEdges.NECKLINE).start(),
                     width.text()));
             inset = inset.withPiece(moved);
         }
@@ -88,7 +89,7 @@ public record InsetNeckline(Length width) implements Step {
     }
 
     private static Range.Limits limits(Piece piece) {
-        Length shoulder = piece.edge(EdgeNames.SHOULDER).length();
+        Length shoulder = piece.edge(TopEdges.SHOULDER).length();
         return new Range.Limits(
                 "a shoulder of " + shoulder.text() + " leaves room for a width of",
                 Length.mm(LEAST),

@@ -7,6 +7,7 @@ import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.SleeveEnd;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
@@ -57,8 +58,7 @@ public record LengthenSleeve(Length by) implements Step {
     @Override
     public Reshaped reshape(Garment garment) {
         Name name = garment.hasPiece(TopNames.SLEEVE_LOWER) ? TopNames.SLEEVE_LOWER : TopNames.SLEEVE;
-        Piece sleeve =
-                TopPieces.sleeve(garment, name, EdgeNames.UNDERARM_FRONT, EdgeNames.HEM, EdgeNames.UNDERARM_BACK);
+        Piece sleeve = TopPieces.sleeve(garment, name, TopEdges.UNDERARM_FRONT, EdgeNames.HEM, TopEdges.UNDERARM_BACK);
         SleeveEnd end = SleeveEnd.of(sleeve);
         Range.check(
                 "length of the " + name,

@@ -7,6 +7,7 @@ import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.FinishNames;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cloth;
@@ -74,12 +75,12 @@ public record LineBody(Length pleat, Cloth cloth) implements Step {
                 .piece(FinishNames.FRONT_LINING, cloth);
         Piece plain = ShellBeyondFacing.of(garment, TopNames.BACK, FinishNames.BACK_FACING)
                 .piece(FinishNames.BACK_LINING, cloth);
-        double reach = REACH * plain.path(EdgeNames.NECKLINE).length();
-        Piece back = marked(pleated(plain), EdgeNames.NECKLINE, End.START, reach + pleat.mm());
+        double reach = REACH * plain.path(TopEdges.NECKLINE).length();
+        Piece back = marked(pleated(plain), TopEdges.NECKLINE, End.START, reach + pleat.mm());
         boolean faced = garment.hasPiece(FinishNames.BACK_FACING);
         Piece sewnTo = faced
                 ? marked(garment.piece(FinishNames.BACK_FACING), FaceNeckline.INNER, End.END, reach)
-                : marked(garment.piece(TopNames.BACK), EdgeNames.NECKLINE, End.START, reach);
+                : marked(garment.piece(TopNames.BACK), TopEdges.NECKLINE, End.START, reach);
         Garment lined = Assembly.of(garment)
                 .takeOff(Set.of(FinishNames.FRONT_LINING, FinishNames.BACK_LINING))
                 .put(sewnTo)
@@ -87,12 +88,12 @@ public record LineBody(Length pleat, Cloth cloth) implements Step {
                 .put(back)
                 .sew(neckSeam(garment, TopNames.FRONT, FinishNames.FRONT_FACING, front.name(), SeamRule.flat()))
                 .sew(neckSeam(garment, TopNames.BACK, FinishNames.BACK_FACING, back.name(), neckRule()))
-                .sew(seam("lining shoulder", front.name(), EdgeNames.SHOULDER, back.name(), EdgeNames.SHOULDER)
+                .sew(seam("lining shoulder", front.name(), TopEdges.SHOULDER, back.name(), TopEdges.SHOULDER)
                         .smoothAt(End.END))
                 .sew(seam("lining side", front.name(), EdgeNames.SIDE, back.name(), EdgeNames.SIDE)
                         .smooth())
-                .sew(seam("front lining armhole", TopNames.FRONT, EdgeNames.ARMHOLE, front.name(), EdgeNames.ARMHOLE))
-                .sew(seam("back lining armhole", TopNames.BACK, EdgeNames.ARMHOLE, back.name(), EdgeNames.ARMHOLE))
+                .sew(seam("front lining armhole", TopNames.FRONT, TopEdges.ARMHOLE, front.name(), TopEdges.ARMHOLE))
+                .sew(seam("back lining armhole", TopNames.BACK, TopEdges.ARMHOLE, back.name(), TopEdges.ARMHOLE))
                 .done();
         Point neck = back.corner(EdgeNames.CENTRE, End.END);
         return new Reshaped(
@@ -130,7 +131,7 @@ public record LineBody(Length pleat, Cloth cloth) implements Step {
             if (edge.name().equals(EdgeNames.CENTRE)) {
                 edges.add(edge.withPath(Path.polyline(
                         edge.path().start().plus(out), edge.path().end().plus(out))));
-            } else if (edge.name().equals(EdgeNames.NECKLINE)) {
+            } else if (edge.name().equals(TopEdges.NECKLINE)) {
                 Point at = edge.path().start();
                 edges.add(edge.withPath(Path.polyline(at.plus(out), at).then(edge.path())));
             } else if (edge.name().equals(EdgeNames.HEM)) {
@@ -146,7 +147,7 @@ public record LineBody(Length pleat, Cloth cloth) implements Step {
 
     private Notch beyondPleat(Notch notch) {
         boolean moved = notch.from() == End.START
-                ? notch.edge().equals(EdgeNames.NECKLINE)
+                ? notch.edge().equals(TopEdges.NECKLINE)
                 : notch.edge().equals(EdgeNames.HEM);
         return moved ? notch.at(Length.mm(notch.distance() + pleat.mm())) : notch;
     }
@@ -154,8 +155,8 @@ public record LineBody(Length pleat, Cloth cloth) implements Step {
     private static Seam neckSeam(Garment garment, Name shell, Name facing, Name lining, SeamRule rule) {
         SeamSide a = garment.hasPiece(facing)
                 ? SeamSide.against(facing, FaceNeckline.INNER)
-                : SeamSide.along(shell, EdgeNames.NECKLINE);
-        return Seam.of(Name.of(lining.value() + " neck"), a, SeamSide.along(lining, EdgeNames.NECKLINE), rule, REFIT);
+                : SeamSide.along(shell, TopEdges.NECKLINE);
+        return Seam.of(Name.of(lining.value() + " neck"), a, SeamSide.along(lining, TopEdges.NECKLINE), rule, REFIT);
     }
 
     private static Seam seam(String name, Name a, Name edgeA, Name b, Name edgeB) {

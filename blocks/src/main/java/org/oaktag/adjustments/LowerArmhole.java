@@ -11,6 +11,7 @@ import org.oaktag.adjust.Step;
 import org.oaktag.blocks.ArmholeShape;
 import org.oaktag.blocks.Redraw;
 import org.oaktag.blocks.TopBody;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
@@ -101,7 +102,7 @@ public record LowerArmhole(Length by, boolean sleeveFollows) implements Step {
         double underarm = side.start().y();
         return new Range.Limits(
                 "between its pitch point and its side seam it can be lowered by",
-                Length.mm(ArmholeShape.pitch(piece.path(EdgeNames.ARMHOLE)).y() + LEAST_BELOW_PITCH - underarm),
+                Length.mm(ArmholeShape.pitch(piece.path(TopEdges.ARMHOLE)).y() + LEAST_BELOW_PITCH - underarm),
                 Length.mm(side.curves().get(0).end().y() - LEAST_SIDE - underarm));
     }
 }

@@ -7,6 +7,7 @@ import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.TopBody;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopNeckline;
 import org.oaktag.blocks.TopPieces;
@@ -71,8 +72,8 @@ public record LowerNeckline(Name piece, Length by) implements Step {
     }
 
     private Reshaped drawn(Garment garment) {
-        Piece before = TopPieces.half(garment, piece, EdgeNames.CENTRE, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
-        Path neckline = before.path(EdgeNames.NECKLINE);
+        Piece before = TopPieces.half(garment, piece, EdgeNames.CENTRE, TopEdges.NECKLINE, TopEdges.SHOULDER);
+        Path neckline = before.path(TopEdges.NECKLINE);
         double depth = neckline.start().y() - neckline.end().y();
         double half = neckline.end().x() - neckline.start().x();
         double leastDepth =
@@ -86,7 +87,7 @@ public record LowerNeckline(Name piece, Length by) implements Step {
                         - LEAST_CENTRE
                         - neckline.start().y()));
         Point centre = Point.of(neckline.start().x(), neckline.start().y() + by.mm());
-        Piece after = TopNeckline.redrawn(before, centre, before.path(EdgeNames.SHOULDER));
+        Piece after = TopNeckline.redrawn(before, centre, before.path(TopEdges.SHOULDER));
         Garment lowered = garment.withPiece(after);
         Note rule = Note.rule("the neckline moves down by " + by.text() + " at the centre of the " + piece
                 + ", the side neck point stays: the whole neckline changes by "

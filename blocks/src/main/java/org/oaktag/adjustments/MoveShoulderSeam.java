@@ -7,11 +7,11 @@ import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.ShoulderStrip;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Note;
@@ -62,7 +62,7 @@ public record MoveShoulderSeam(Length forward) implements Step {
         Piece grown = strip.putTo(taker);
         Garment moved = garment.withPiece(left).withPiece(grown);
         if (garment.hasPiece(TopNames.SLEEVE)) {
-            Piece sleeve = TopPieces.sleeve(garment, TopNames.SLEEVE, EdgeNames.CAP_BACK, EdgeNames.CAP_FRONT);
+            Piece sleeve = TopPieces.sleeve(garment, TopNames.SLEEVE, TopEdges.CAP_BACK, TopEdges.CAP_FRONT);
             moved = moved.withPiece(sleeve(sleeve, strip.alongArmhole(), ahead));
         }
         Note rule = Note.rule("the " + giver.name() + " loses "
@@ -79,21 +79,21 @@ public record MoveShoulderSeam(Length forward) implements Step {
 
     private static Piece half(Garment garment, Name name) {
         TopPieces.withArmhole(garment, name);
-        return TopPieces.half(garment, name, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
+        return TopPieces.half(garment, name, TopEdges.NECKLINE, TopEdges.SHOULDER);
     }
 
     private Dimension dimension(Piece before, Piece after) {
         return new Dimension(
                 before.name(),
-                before.path(EdgeNames.SHOULDER).end(),
-                after.path(EdgeNames.SHOULDER).end(),
+                before.path(TopEdges.SHOULDER).end(),
+                after.path(TopEdges.SHOULDER).end(),
                 Length.mm(Math.abs(forward.mm())).text());
     }
 
     private static Piece sleeve(Piece sleeve, double along, boolean ahead) {
-        Path front = sleeve.path(EdgeNames.CAP_FRONT);
-        Path back = sleeve.path(EdgeNames.CAP_BACK);
-        Name longest = ahead ? EdgeNames.CAP_FRONT : EdgeNames.CAP_BACK;
+        Path front = sleeve.path(TopEdges.CAP_FRONT);
+        Path back = sleeve.path(TopEdges.CAP_BACK);
+        Name longest = ahead ? TopEdges.CAP_FRONT : TopEdges.CAP_BACK;
         if (along >= sleeve.path(longest).length()) {
             throw PatternException.of(
                     "sleeve cap",
@@ -105,17 +105,17 @@ public record MoveShoulderSeam(Length forward) implements Step {
         Path.Split split = ahead ? front.splitAt(along) : back.splitAt(back.length() - along);
         return sleeve.redrawn(
                 ahead
-                        ? Map.of(EdgeNames.CAP_BACK, back.then(split.before()), EdgeNames.CAP_FRONT, split.after())
+                        ? Map.of(TopEdges.CAP_BACK, back.then(split.before()), TopEdges.CAP_FRONT, split.after())
                         : Map.of(
-                                EdgeNames.CAP_BACK,
+                                TopEdges.CAP_BACK,
                                 split.before(),
-                                EdgeNames.CAP_FRONT,
+                                TopEdges.CAP_FRONT,
                                 split.after().then(front)));
     }
 
     private static void checkEqual(Piece giver, Piece taker) {
-        Length a = giver.edge(EdgeNames.SHOULDER).length();
-        Length b = taker.edge(EdgeNames.SHOULDER).length();
+        Length a = giver.edge(TopEdges.SHOULDER).length();
+        Length b = taker.edge(TopEdges.SHOULDER).length();
         if (!a.isCloseTo(b, WalkedSeam.TOLERANCE)) {
             throw PatternException.of(
                     "shoulder seam",

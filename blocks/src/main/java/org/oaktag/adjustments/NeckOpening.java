@@ -6,9 +6,9 @@ import static org.oaktag.blocks.TopNames.SLEEVE_BACK;
 import static org.oaktag.blocks.TopNames.SLEEVE_FRONT;
 
 import java.util.List;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopPieces;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
@@ -40,10 +40,10 @@ record NeckOpening(double front, double back, SeamSide side, List<Joint> joints)
     }
 
     static NeckOpening of(Garment garment) {
-        SeamSide front = SeamSide.along(FRONT, EdgeNames.NECKLINE);
-        SeamSide back = SeamSide.against(BACK, EdgeNames.NECKLINE);
-        double onFront = length(TopPieces.body(garment, FRONT, EdgeNames.NECKLINE));
-        double onBack = length(TopPieces.body(garment, BACK, EdgeNames.NECKLINE));
+        SeamSide front = SeamSide.along(FRONT, TopEdges.NECKLINE);
+        SeamSide back = SeamSide.against(BACK, TopEdges.NECKLINE);
+        double onFront = length(TopPieces.body(garment, FRONT, TopEdges.NECKLINE));
+        double onBack = length(TopPieces.body(garment, BACK, TopEdges.NECKLINE));
         if (!isRaglan(garment)) {
             return new NeckOpening(onFront, onBack, front.then(back), List.of(shoulder(onFront)));
         }
@@ -52,8 +52,8 @@ record NeckOpening(double front, double back, SeamSide side, List<Joint> joints)
         return new NeckOpening(
                 toShoulder,
                 toBackLine - toShoulder + onBack,
-                front.then(SeamSide.against(SLEEVE_FRONT, EdgeNames.NECKLINE))
-                        .then(SeamSide.along(SLEEVE_BACK, EdgeNames.NECKLINE))
+                front.then(SeamSide.against(SLEEVE_FRONT, TopEdges.NECKLINE))
+                        .then(SeamSide.along(SLEEVE_BACK, TopEdges.NECKLINE))
                         .then(back),
                 List.of(
                         new Joint(TopNames.FRONT_RAGLAN_NOTCH, 1, onFront),
@@ -68,12 +68,12 @@ record NeckOpening(double front, double back, SeamSide side, List<Joint> joints)
     /** Tells whether the sleeves reach up to the neck. */
     private static boolean isRaglan(Garment garment) {
         return garment.findPiece(SLEEVE_FRONT)
-                .filter(half -> half.hasEdge(EdgeNames.NECKLINE))
+                .filter(half -> half.hasEdge(TopEdges.NECKLINE))
                 .isPresent();
     }
 
     private static double length(Piece piece) {
-        return piece.path(EdgeNames.NECKLINE).length();
+        return piece.path(TopEdges.NECKLINE).length();
     }
 
     double half() {

@@ -9,6 +9,7 @@ import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.BandNames;
 import org.oaktag.blocks.FinishNames;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
@@ -90,7 +91,7 @@ public record PatchPocket(Length width, Length height, Length fromCentre, Length
     @Override
     public Reshaped reshape(Garment garment) {
         Point sideNeck =
-                TopPieces.half(garment, TopNames.FRONT, EdgeNames.SHOULDER).corner(EdgeNames.SHOULDER, End.START);
+                TopPieces.half(garment, TopNames.FRONT, TopEdges.SHOULDER).corner(TopEdges.SHOULDER, End.START);
         Piece front = TopPieces.half(garment, TopNames.FRONT, EdgeNames.CENTRE);
         double x = front.corner(EdgeNames.CENTRE, End.END).x() + fromCentre.mm();
         double y = sideNeck.y() + belowSideNeck.mm();

@@ -10,10 +10,10 @@ import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.CapFit;
 import org.oaktag.blocks.SleeveCap;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Note;
@@ -77,8 +77,8 @@ public record PuffCap(double ratio, Optional<Length> height) implements Step {
     @Override
     public Reshaped reshape(Garment garment) {
         CapFit plain = CapFit.of(
-                TopPieces.withArmhole(garment, TopNames.FRONT).path(EdgeNames.ARMHOLE),
-                TopPieces.withArmhole(garment, TopNames.BACK).path(EdgeNames.ARMHOLE),
+                TopPieces.withArmhole(garment, TopNames.FRONT).path(TopEdges.ARMHOLE),
+                TopPieces.withArmhole(garment, TopNames.BACK).path(TopEdges.ARMHOLE),
                 Length.ZERO);
         CapFit fit = new CapFit(plain.front(), plain.back(), plain.frontLength() * ratio, plain.backLength() * ratio);
         Length wanted = height.orElseGet(
@@ -99,8 +99,8 @@ public record PuffCap(double ratio, Optional<Length> height) implements Step {
     }
 
     private Garment gathered(Garment garment) {
-        EdgeRef front = EdgeRef.of(TopNames.SLEEVE, EdgeNames.CAP_FRONT);
-        EdgeRef back = EdgeRef.of(TopNames.SLEEVE, EdgeNames.CAP_BACK);
+        EdgeRef front = EdgeRef.of(TopNames.SLEEVE, TopEdges.CAP_FRONT);
+        EdgeRef back = EdgeRef.of(TopNames.SLEEVE, TopEdges.CAP_BACK);
         return garment.withSeams(garment.seams().stream()
                 .map(seam -> seam.has(front) || seam.has(back)
                         ? new Seam(

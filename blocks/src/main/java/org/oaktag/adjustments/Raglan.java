@@ -14,6 +14,7 @@ import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.RaglanHalf;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopPieces;
 import org.oaktag.body.BodyMeasure;
@@ -123,8 +124,8 @@ public record Raglan(Length onFront, Length onBack, Optional<Length> gusset) imp
                 .sew(ofHalves(TopNames.OVER_ARM_SEAM, overArm(TopNames.SLEEVE_FRONT), overArm(TopNames.SLEEVE_BACK)))
                 .sew(ofHalves(
                         TopNames.SLEEVE_SEAM,
-                        SeamSide.along(TopNames.SLEEVE_FRONT, EdgeNames.UNDERARM),
-                        SeamSide.along(TopNames.SLEEVE_BACK, EdgeNames.UNDERARM)));
+                        SeamSide.along(TopNames.SLEEVE_FRONT, TopEdges.UNDERARM),
+                        SeamSide.along(TopNames.SLEEVE_BACK, TopEdges.UNDERARM)));
         Optional<Gusset> let = gusset.map(each -> Gusset.of(each.mm(), halfFront.cloth()));
         let.ifPresent(each -> each.letIn(
                 assembly,
@@ -147,26 +148,26 @@ public record Raglan(Length onFront, Length onBack, Optional<Length> gusset) imp
                 notes,
                 List.of(new Dimension(
                         TopNames.FRONT,
-                        body.path(EdgeNames.RAGLAN).start(),
-                        body.path(EdgeNames.RAGLAN).end(),
+                        body.path(TopEdges.RAGLAN).start(),
+                        body.path(TopEdges.RAGLAN).end(),
                         front.lineLength().text())));
     }
 
     private static Piece half(Garment garment, Name name, Length on) {
-        Piece piece = TopPieces.half(garment, name, EdgeNames.CENTRE, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
+        Piece piece = TopPieces.half(garment, name, EdgeNames.CENTRE, TopEdges.NECKLINE, TopEdges.SHOULDER);
         TopPieces.withArmhole(garment, name);
-        for (Name edge : List.of(EdgeNames.NECKLINE, EdgeNames.SHOULDER, EdgeNames.ARMHOLE)) {
+        for (Name edge : List.of(TopEdges.NECKLINE, TopEdges.SHOULDER, TopEdges.ARMHOLE)) {
             TopPieces.requireFree(
                     garment,
                     EdgeRef.of(name, edge),
-                    edge.equals(EdgeNames.SHOULDER) ? TopNames.SHOULDER_SEAM : armholeSeam(name));
+                    edge.equals(TopEdges.SHOULDER) ? TopNames.SHOULDER_SEAM : armholeSeam(name));
         }
         Range.check(
                 "raglan line of the " + piece.name(),
                 "from the shoulder seam it can begin at",
                 on,
                 Length.mm(LEAST),
-                Length.mm(piece.path(EdgeNames.NECKLINE).length() - LEAST_NECKLINE));
+                Length.mm(piece.path(TopEdges.NECKLINE).length() - LEAST_NECKLINE));
         return piece;
     }
 
@@ -189,8 +190,8 @@ public record Raglan(Length onFront, Length onBack, Optional<Length> gusset) imp
         return new Gusset.Opening(
                 body,
                 sleeve,
-                Corner.at(body, EdgeNames.GUSSET_LOWER, End.START),
-                Corner.at(sleeve, EdgeNames.GUSSET_UPPER, End.START));
+                Corner.at(body, TopEdges.GUSSET_LOWER, End.START),
+                Corner.at(sleeve, TopEdges.GUSSET_UPPER, End.START));
     }
 
     private Seam raglanSeam(Name seam, Name body, Name sleeve) {
@@ -198,12 +199,12 @@ public record Raglan(Length onFront, Length onBack, Optional<Length> gusset) imp
     }
 
     private SeamSide raglan(Name piece) {
-        SeamSide raglan = SeamSide.along(piece, EdgeNames.RAGLAN);
-        return gusset.isPresent() ? raglan : raglan.then(SeamSide.along(piece, EdgeNames.ARMHOLE));
+        SeamSide raglan = SeamSide.along(piece, TopEdges.RAGLAN);
+        return gusset.isPresent() ? raglan : raglan.then(SeamSide.along(piece, TopEdges.ARMHOLE));
     }
 
     private static SeamSide overArm(Name piece) {
-        return SeamSide.along(piece, EdgeNames.OVER_ARM).then(SeamSide.along(piece, EdgeNames.SHOULDER));
+        return SeamSide.along(piece, TopEdges.OVER_ARM).then(SeamSide.along(piece, TopEdges.SHOULDER));
     }
 
     private static Seam ofHalves(Name seam, SeamSide front, SeamSide back) {
@@ -215,21 +216,21 @@ public record Raglan(Length onFront, Length onBack, Optional<Length> gusset) imp
                                 TopNames.NECKLINE_GIRTH,
                                 terms(
                                         2,
-                                        EdgeNames.NECKLINE,
+                                        TopEdges.NECKLINE,
                                         TopNames.FRONT,
                                         TopNames.SLEEVE_FRONT,
                                         TopNames.SLEEVE_BACK,
                                         TopNames.BACK))
                         .against(BodyMeasure.NECK_BASE_GIRTH.asName()))
-                .measure(FinishedMeasure.of(
-                                TopNames.SHOULDER_LENGTH, terms(1, EdgeNames.SHOULDER, TopNames.SLEEVE_FRONT))
-                        .against(BodyMeasure.SHOULDER_LENGTH.asName()))
-                .measure(FinishedMeasure.of(TopNames.SLEEVE_LENGTH, terms(1, EdgeNames.OVER_ARM, TopNames.SLEEVE_FRONT))
+                .measure(
+                        FinishedMeasure.of(TopNames.SHOULDER_LENGTH, terms(1, TopEdges.SHOULDER, TopNames.SLEEVE_FRONT))
+                                .against(BodyMeasure.SHOULDER_LENGTH.asName()))
+                .measure(FinishedMeasure.of(TopNames.SLEEVE_LENGTH, terms(1, TopEdges.OVER_ARM, TopNames.SLEEVE_FRONT))
                         .against(BodyMeasure.ARM_LENGTH.asName()))
                 .measure(FinishedMeasure.of(
                         TopNames.NECK_TO_WRIST,
-                        times(1, Quantity.lengthOf(TopNames.SLEEVE_FRONT, EdgeNames.SHOULDER)),
-                        times(1, Quantity.lengthOf(TopNames.SLEEVE_FRONT, EdgeNames.OVER_ARM))))
+                        times(1, Quantity.lengthOf(TopNames.SLEEVE_FRONT, TopEdges.SHOULDER)),
+                        times(1, Quantity.lengthOf(TopNames.SLEEVE_FRONT, TopEdges.OVER_ARM))))
                 .measure(FinishedMeasure.of(
                                 TopNames.SLEEVE_HEM,
                                 terms(1, EdgeNames.HEM, TopNames.SLEEVE_FRONT, TopNames.SLEEVE_BACK))
@@ -249,6 +250,6 @@ public record Raglan(Length onFront, Length onBack, Optional<Length> gusset) imp
     }
 
     private static FromEdge toOverArm(Name piece) {
-        return new FromEdge(Corner.at(piece, EdgeNames.UNDERARM, End.START), EdgeRef.of(piece, EdgeNames.OVER_ARM));
+        return new FromEdge(Corner.at(piece, TopEdges.UNDERARM, End.START), EdgeRef.of(piece, TopEdges.OVER_ARM));
     }
 }

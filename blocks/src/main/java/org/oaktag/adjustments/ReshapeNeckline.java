@@ -6,6 +6,7 @@ import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.NeckStyle;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopNeckline;
 import org.oaktag.blocks.TopPieces;
@@ -56,8 +57,8 @@ public record ReshapeNeckline(Name piece, NeckStyle style) implements Step {
     @Override
     public Reshaped reshape(Garment garment) {
         Garment reshaped = garment.withPiece(TopNeckline.inStyle(
-                TopPieces.half(garment, piece, EdgeNames.CENTRE, EdgeNames.NECKLINE, EdgeNames.SHOULDER), style));
-        Path neckline = reshaped.piece(piece).path(EdgeNames.NECKLINE);
+                TopPieces.half(garment, piece, EdgeNames.CENTRE, TopEdges.NECKLINE, TopEdges.SHOULDER), style));
+        Path neckline = reshaped.piece(piece).path(TopEdges.NECKLINE);
         double depth = neckline.start().y() - neckline.end().y();
         Note rule = Note.rule("a " + style.label() + " neckline "
                 + Length.mm(depth).text()

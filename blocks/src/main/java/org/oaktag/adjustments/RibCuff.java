@@ -13,6 +13,7 @@ import org.oaktag.adjust.Step;
 import org.oaktag.blocks.BandNames;
 import org.oaktag.blocks.SleeveEnd;
 import org.oaktag.blocks.TopChecks;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopPieces;
 import org.oaktag.body.BodyMeasure;
@@ -115,8 +116,8 @@ public record RibCuff(Length depth, Cloth rib, Optional<Length> girth, boolean b
     public Reshaped reshape(Garment garment) {
         Name sleeveName = sleeveName(garment);
         Length givesWay = givesWay(garment, sleeveName);
-        SleeveEnd end = SleeveEnd.of(TopPieces.sleeve(
-                garment, sleeveName, EdgeNames.UNDERARM_FRONT, EdgeNames.HEM, EdgeNames.UNDERARM_BACK));
+        SleeveEnd end = SleeveEnd.of(
+                TopPieces.sleeve(garment, sleeveName, TopEdges.UNDERARM_FRONT, EdgeNames.HEM, TopEdges.UNDERARM_BACK));
         Piece sleeve = end.part().hasEdge(EdgeNames.TOP) ? end.cutOff(givesWay) : end.shortenedBy(givesWay);
         Length hem = sleeve.edge(EdgeNames.HEM).length();
         Length around = around(garment);
@@ -157,7 +158,7 @@ public record RibCuff(Length depth, Cloth rib, Optional<Length> girth, boolean b
                 .map(cuff -> cuff.edge(BandNames.SIDE_FRONT).length().times(0.5))
                 .orElse(Length.ZERO);
         Length most = SleeveEnd.of(TopPieces.sleeve(
-                        garment, sleeveName, EdgeNames.UNDERARM_FRONT, EdgeNames.HEM, EdgeNames.UNDERARM_BACK))
+                        garment, sleeveName, TopEdges.UNDERARM_FRONT, EdgeNames.HEM, TopEdges.UNDERARM_BACK))
                 .mostShortening()
                 .plus(before);
         if (depth.compareTo(most) > 0) {

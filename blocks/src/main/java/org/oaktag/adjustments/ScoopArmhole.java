@@ -8,11 +8,11 @@ import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.ArmholeShape;
 import org.oaktag.blocks.TopArmhole;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Note;
 import org.oaktag.garment.Piece;
@@ -64,7 +64,7 @@ public record ScoopArmhole(Length by, boolean sleeveFollows) implements Step {
 
     private Reshaped drawn(Garment garment) {
         Piece front = TopPieces.withArmhole(garment, TopNames.FRONT);
-        Point pitch = ArmholeShape.pitch(front.path(EdgeNames.ARMHOLE));
+        Point pitch = ArmholeShape.pitch(front.path(TopEdges.ARMHOLE));
         Range.check(
                 "armhole of the front",
                 "between shoulder point and underarm point, and for the armhole to stay one hollow, its pitch point can be"
@@ -72,7 +72,7 @@ public record ScoopArmhole(Length by, boolean sleeveFollows) implements Step {
                 by,
                 Length.mm(-TopArmhole.mostFilling(front)),
                 Length.mm(TopArmhole.mostScooping(front)));
-        Piece scooped = front.redrawn(Map.of(EdgeNames.ARMHOLE, TopArmhole.scooped(front, by.mm())));
+        Piece scooped = front.redrawn(Map.of(TopEdges.ARMHOLE, TopArmhole.scooped(front, by.mm())));
         Garment after = garment.withPiece(scooped);
         Note rule = Note.rule("the pitch point of the front moves in by " + by.text()
                 + ", shoulder point and underarm point stay: the armhole changes by "
@@ -80,7 +80,7 @@ public record ScoopArmhole(Length by, boolean sleeveFollows) implements Step {
                         .minus(garment.finished(TopNames.ARMHOLE_GIRTH))
                         .text());
         Dimension dimension =
-                new Dimension(TopNames.FRONT, pitch, ArmholeShape.pitch(scooped.path(EdgeNames.ARMHOLE)), by.text());
+                new Dimension(TopNames.FRONT, pitch, ArmholeShape.pitch(scooped.path(TopEdges.ARMHOLE)), by.text());
         return new Reshaped(after, List.of(rule), List.of(dimension));
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import org.oaktag.PatternException;
 import org.oaktag.blocks.Redraw;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.EdgeNames;
@@ -23,9 +24,9 @@ record ShellBeyondFacing(Piece rest) {
                         garment,
                         shell,
                         EdgeNames.CENTRE,
-                        EdgeNames.NECKLINE,
-                        EdgeNames.SHOULDER,
-                        EdgeNames.ARMHOLE,
+                        TopEdges.NECKLINE,
+                        TopEdges.SHOULDER,
+                        TopEdges.ARMHOLE,
                         EdgeNames.SIDE)
                 .withLines(List.of())
                 .withMarks(List.of());
@@ -39,8 +40,8 @@ record ShellBeyondFacing(Piece rest) {
 
     private static Piece less(Piece whole, Piece facing) {
         Path neckline = facing.path(FaceNeckline.INNER).reversed();
-        Path shoulder = whole.path(EdgeNames.SHOULDER);
-        if (!facing.path(EdgeNames.NECKLINE).equals(whole.path(EdgeNames.NECKLINE))
+        Path shoulder = whole.path(TopEdges.SHOULDER);
+        if (!facing.path(TopEdges.NECKLINE).equals(whole.path(TopEdges.NECKLINE))
                 || shoulder.nearest(neckline.end()).distance() > ON_SHOULDER) {
             throw PatternException.of(
                     "lining of the " + whole.name(),
@@ -49,13 +50,13 @@ record ShellBeyondFacing(Piece rest) {
                     "face the neckline again first");
         }
         Path centre = whole.path(EdgeNames.CENTRE);
-        Path left = shoulder.sub(facing.path(EdgeNames.SHOULDER).length(), shoulder.length());
-        return whole.withoutNotchesOn(EdgeNames.NECKLINE)
-                .withoutNotchesOn(EdgeNames.SHOULDER)
+        Path left = shoulder.sub(facing.path(TopEdges.SHOULDER).length(), shoulder.length());
+        return whole.withoutNotchesOn(TopEdges.NECKLINE)
+                .withoutNotchesOn(TopEdges.SHOULDER)
                 .redrawn(Map.of(
-                        EdgeNames.NECKLINE,
+                        TopEdges.NECKLINE,
                         neckline,
-                        EdgeNames.SHOULDER,
+                        TopEdges.SHOULDER,
                         Redraw.between(left, neckline.end(), shoulder.end()),
                         EdgeNames.CENTRE,
                         Redraw.between(centre, centre.start(), neckline.start())));

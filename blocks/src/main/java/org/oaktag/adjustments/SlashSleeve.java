@@ -15,6 +15,7 @@ import org.oaktag.adjust.Slash;
 import org.oaktag.adjust.SlashAndSpread;
 import org.oaktag.adjust.Spread;
 import org.oaktag.adjust.Step;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopPieces;
 import org.oaktag.draft.RootFinder;
@@ -71,7 +72,7 @@ public record SlashSleeve(Length by, Hinge hinge, Place onCap, Optional<Place> o
     private static final double REACH = 15;
 
     private static final double MOST = 400;
-    private static final Place TOP = Place.corner(EdgeNames.CAP_FRONT, End.START);
+    private static final Place TOP = Place.corner(TopEdges.CAP_FRONT, End.START);
 
     /**
      * Checks the amount.
@@ -160,23 +161,22 @@ public record SlashSleeve(Length by, Hinge hinge, Place onCap, Optional<Place> o
 
     /** The gap at the top goes half to either half of the cap, and is drawn smoothly into both. */
     private Piece withTopShared(Piece opened) {
-        Path back = opened.path(EdgeNames.CAP_BACK);
-        Path front = opened.path(EdgeNames.CAP_FRONT);
+        Path back = opened.path(TopEdges.CAP_BACK);
+        Path front = opened.path(TopEdges.CAP_FRONT);
         Path keptBack = back.sub(0, back.length() - REACH);
         Path keptFront = front.sub(by.mm() + REACH, front.length());
         Cubic crown = Fit.blend(keptBack, keptFront);
         Path.Split halves = Path.of(crown).splitAt(crown.length() / 2);
         return opened.redrawn(Map.of(
-                        EdgeNames.CAP_BACK, keptBack.then(halves.before()),
-                        EdgeNames.CAP_FRONT, halves.after().then(keptFront)))
-                .withNotch(Notch.single(TopNames.SHOULDER_NOTCH, EdgeNames.CAP_FRONT, End.START, 0));
+                        TopEdges.CAP_BACK, keptBack.then(halves.before()),
+                        TopEdges.CAP_FRONT, halves.after().then(keptFront)))
+                .withNotch(Notch.single(TopNames.SHOULDER_NOTCH, TopEdges.CAP_FRONT, End.START, 0));
     }
 
     /** Halves that were turned meet in a corner; the hem is drawn in one curve, square to both underarm edges. */
     private static Path squareHem(Piece opened) {
         return LineAcross.square(
-                        Place.corner(EdgeNames.UNDERARM_FRONT, End.END),
-                        Place.corner(EdgeNames.UNDERARM_BACK, End.START))
+                        Place.corner(TopEdges.UNDERARM_FRONT, End.END), Place.corner(TopEdges.UNDERARM_BACK, End.START))
                 .on(opened)
                 .path();
     }
@@ -184,9 +184,9 @@ public record SlashSleeve(Length by, Hinge hinge, Place onCap, Optional<Place> o
     /** Turns the sleeve so that one underarm edge leans as much to the left as the other to the right. */
     private static Piece hanging(Piece before, Piece after) {
         double turned =
-                (turned(before, after, EdgeNames.UNDERARM_FRONT) + turned(before, after, EdgeNames.UNDERARM_BACK)) / 2;
-        Point top = after.path(EdgeNames.CAP_FRONT).start();
-        Point wanted = before.path(EdgeNames.CAP_FRONT).start();
+                (turned(before, after, TopEdges.UNDERARM_FRONT) + turned(before, after, TopEdges.UNDERARM_BACK)) / 2;
+        Point top = after.path(TopEdges.CAP_FRONT).start();
+        Point wanted = before.path(TopEdges.CAP_FRONT).start();
         Transform hang = Transform.rotation(-turned, top).then(Transform.translation(wanted.minus(top)));
         return after.transformed(hang).withGrainline(before.grainline());
     }
@@ -198,7 +198,7 @@ public record SlashSleeve(Length by, Hinge hinge, Place onCap, Optional<Place> o
     }
 
     private static double cap(Piece sleeve) {
-        return sleeve.path(EdgeNames.CAP_FRONT).length()
-                + sleeve.path(EdgeNames.CAP_BACK).length();
+        return sleeve.path(TopEdges.CAP_FRONT).length()
+                + sleeve.path(TopEdges.CAP_BACK).length();
     }
 }

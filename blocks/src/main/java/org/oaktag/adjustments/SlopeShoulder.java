@@ -5,8 +5,8 @@ import java.util.Objects;
 import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.garment.Amount;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Piece;
 import org.oaktag.geometry.Path;
@@ -77,7 +77,7 @@ public record SlopeShoulder(Length down, boolean sleeveFollows) implements Step 
     }
 
     private static Vector chord(Piece piece) {
-        Path shoulder = piece.path(EdgeNames.SHOULDER);
+        Path shoulder = piece.path(TopEdges.SHOULDER);
         return shoulder.end().minus(shoulder.start());
     }
 }

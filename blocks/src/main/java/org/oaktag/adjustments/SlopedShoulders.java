@@ -8,11 +8,11 @@ import org.oaktag.adjust.Reshaped;
 import org.oaktag.blocks.ShoulderSeam;
 import org.oaktag.blocks.TopArmhole;
 import org.oaktag.blocks.TopBody;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopNeckline;
 import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Dimension;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Note;
@@ -47,22 +47,22 @@ final class SlopedShoulders {
         List<Dimension> dimensions = new ArrayList<>();
         Garment turned = garment;
         for (Name name : TopBody.HALVES) {
-            Piece piece = TopPieces.half(garment, name, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
+            Piece piece = TopPieces.half(garment, name, TopEdges.NECKLINE, TopEdges.SHOULDER);
             TopPieces.withArmhole(garment, name);
-            Path old = piece.path(EdgeNames.SHOULDER);
+            Path old = piece.path(TopEdges.SHOULDER);
             Path shoulder = ShoulderSeam.turned(old, turn.of(piece));
             dimensions.add(new Dimension(name, old.end(), shoulder.end(), amount));
             turned = turned.withPiece(piece.redrawn(Map.of(
-                    EdgeNames.NECKLINE,
-                    TopNeckline.path(piece, piece.path(EdgeNames.NECKLINE).start(), shoulder),
-                    EdgeNames.SHOULDER,
+                    TopEdges.NECKLINE,
+                    TopNeckline.path(piece, piece.path(TopEdges.NECKLINE).start(), shoulder),
+                    TopEdges.SHOULDER,
                     shoulder,
-                    EdgeNames.ARMHOLE,
+                    TopEdges.ARMHOLE,
                     TopArmhole.withShoulder(piece, shoulder))));
         }
         Note rule = Note.rule("the shoulders turn about the side neck points by " + amount + ", from "
-                + slope(garment.piece(TopNames.FRONT).path(EdgeNames.SHOULDER)).text() + " to "
-                + slope(turned.piece(TopNames.FRONT).path(EdgeNames.SHOULDER)).text()
+                + slope(garment.piece(TopNames.FRONT).path(TopEdges.SHOULDER)).text() + " to "
+                + slope(turned.piece(TopNames.FRONT).path(TopEdges.SHOULDER)).text()
                 + ", and keep their length; the armhole changes by "
                 + turned.finished(TopNames.ARMHOLE_GIRTH)
                         .minus(garment.finished(TopNames.ARMHOLE_GIRTH))

@@ -11,6 +11,7 @@ import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.SplitPiece;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.SleeveEnd;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
@@ -67,11 +68,11 @@ public record SplitSleeve(Length aboveHem, Cloth below) implements Step {
     public Reshaped reshape(Garment garment) {
         Piece sleeve = TopPieces.sleeveToHem(garment);
         double level = level(sleeve);
-        Path front = sleeve.path(EdgeNames.UNDERARM_FRONT);
-        Path back = sleeve.path(EdgeNames.UNDERARM_BACK);
+        Path front = sleeve.path(TopEdges.UNDERARM_FRONT);
+        Path back = sleeve.path(TopEdges.UNDERARM_BACK);
         LineAcross line = LineAcross.square(
-                Place.along(EdgeNames.UNDERARM_FRONT, End.START, Length.mm(place(front, level))),
-                Place.along(EdgeNames.UNDERARM_BACK, End.END, Length.mm(place(back.reversed(), level))));
+                Place.along(TopEdges.UNDERARM_FRONT, End.START, Length.mm(place(front, level))),
+                Place.along(TopEdges.UNDERARM_BACK, End.END, Length.mm(place(back.reversed(), level))));
         Reshaped split = new SplitPiece(
                         TopNames.SLEEVE,
                         line,
@@ -91,7 +92,7 @@ public record SplitSleeve(Length aboveHem, Cloth below) implements Step {
 
     private double level(Piece sleeve) {
         double hem = sleeve.path(EdgeNames.HEM).start().y();
-        double underarm = sleeve.corner(EdgeNames.CAP_FRONT, End.END).y();
+        double underarm = sleeve.corner(TopEdges.CAP_FRONT, End.END).y();
         double most = hem - underarm - LEAST_PART;
         if (aboveHem.mm() < LEAST_PART || aboveHem.mm() > most) {
             throw PatternException.of(
@@ -131,8 +132,8 @@ public record SplitSleeve(Length aboveHem, Cloth below) implements Step {
     private static Seam underarm(Name name, Name part, Seam whole) {
         return Seam.of(
                         name,
-                        SeamSide.along(part, EdgeNames.UNDERARM_FRONT),
-                        SeamSide.against(part, EdgeNames.UNDERARM_BACK),
+                        SeamSide.along(part, TopEdges.UNDERARM_FRONT),
+                        SeamSide.against(part, TopEdges.UNDERARM_BACK),
                         whole.rule(),
                         whole.refit())
                 .smooth();

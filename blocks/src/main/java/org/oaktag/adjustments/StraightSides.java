@@ -8,6 +8,7 @@ import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.blocks.SideSeam;
 import org.oaktag.blocks.TopBody;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Dimension;
@@ -87,7 +88,7 @@ final class StraightSides {
     }
 
     private static Length length(Piece piece) {
-        return piece.hasEdge(EdgeNames.ARMHOLE) ? piece.edge(EdgeNames.ARMHOLE).length() : Length.ZERO;
+        return piece.hasEdge(TopEdges.ARMHOLE) ? piece.edge(TopEdges.ARMHOLE).length() : Length.ZERO;
     }
 
     /**

@@ -7,6 +7,7 @@ import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.SideSeam;
 import org.oaktag.blocks.TopArmhole;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
@@ -80,7 +81,7 @@ public record StraightenSideSeams(boolean sleeveFollows) implements Step {
             return piece;
         }
         return piece.redrawn(Map.of(
-                EdgeNames.ARMHOLE, TopArmhole.withUnderarm(piece, side),
+                TopEdges.ARMHOLE, TopArmhole.withUnderarm(piece, side),
                 EdgeNames.SIDE, side,
                 EdgeNames.HEM, SideSeam.hem(piece, side)));
     }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.SleeveEnd;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopPieces;
 import org.oaktag.garment.Amount;
@@ -69,8 +70,8 @@ public record StraightenSleeve(Optional<Length> hem) implements Step {
 
     private static Piece upright(Piece sleeve) {
         Path hem = sleeve.path(EdgeNames.HEM);
-        Point front = sleeve.corner(EdgeNames.CAP_FRONT, End.END);
-        Point back = sleeve.corner(EdgeNames.CAP_BACK, End.START);
+        Point front = sleeve.corner(TopEdges.CAP_FRONT, End.END);
+        Point back = sleeve.corner(TopEdges.CAP_BACK, End.START);
         Point hemFront = Point.of(front.x(), hem.start().y());
         Point hemBack = Point.of(back.x(), hem.end().y());
         return SleeveEnd.of(sleeve)

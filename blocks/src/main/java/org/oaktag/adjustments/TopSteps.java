@@ -26,6 +26,7 @@ import org.oaktag.adjust.StepKind;
 import org.oaktag.adjust.TrueCorner;
 import org.oaktag.adjust.TrueDartFold;
 import org.oaktag.adjust.UnfoldPiece;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.garment.EdgeNames;
 
 /**
@@ -74,7 +75,7 @@ public final class TopSteps {
                 kind(WidenSleeve.class).usually("by", -20, 60),
                 kind(SlashSleeve.class)
                         .usually("by", 10, 80)
-                        .among("on cap edge", EdgeNames.CAP_FRONT, EdgeNames.CAP_BACK)
+                        .among("on cap edge", TopEdges.CAP_FRONT, TopEdges.CAP_BACK)
                         .usually("on cap share", 0, 0.6)
                         .usually("on cap further", 0, 20)
                         .among("on hem edge", EdgeNames.HEM)

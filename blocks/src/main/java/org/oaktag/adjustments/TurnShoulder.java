@@ -5,8 +5,8 @@ import java.util.Objects;
 import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.garment.Amount;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Piece;
 import org.oaktag.measure.Angle;
@@ -58,7 +58,7 @@ public record TurnShoulder(Angle down, boolean sleeveFollows) implements Step {
 
     private Reshaped drawn(Garment garment) {
         for (Piece piece : Halves.withArmholes(garment)) {
-            Angle now = SlopedShoulders.slope(piece.path(EdgeNames.SHOULDER));
+            Angle now = SlopedShoulders.slope(piece.path(TopEdges.SHOULDER));
             Range.check(
                     "shoulder of the " + piece.name(),
                     "falls by " + now.text() + " and can be turned down by",

@@ -11,6 +11,7 @@ import org.oaktag.adjust.Step;
 import org.oaktag.blocks.ArmholeShape;
 import org.oaktag.blocks.Redraw;
 import org.oaktag.blocks.TopBody;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
@@ -97,7 +98,7 @@ public record WidenArmhole(Length out, boolean sleeveFollows) implements Step {
     }
 
     private static Range.Limits limits(Piece piece) {
-        double pitch = ArmholeShape.pitch(piece.path(EdgeNames.ARMHOLE)).x();
+        double pitch = ArmholeShape.pitch(piece.path(TopEdges.ARMHOLE)).x();
         return new Range.Limits(
                 "outside its pitch point the underarm point can be moved out by",
                 Length.mm(Math.min(

@@ -7,6 +7,7 @@ import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.ShoulderSeam;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopNeckline;
 import org.oaktag.garment.Amount;
@@ -68,19 +69,19 @@ public record WidenNeckline(Length along) implements Step {
     private Reshaped drawn(Garment garment) {
         List<Dimension> dimensions = new ArrayList<>();
         Garment widened = garment;
-        List<Piece> halves = Halves.of(garment, EdgeNames.CENTRE, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
+        List<Piece> halves = Halves.of(garment, EdgeNames.CENTRE, TopEdges.NECKLINE, TopEdges.SHOULDER);
         Range.checkAll("neckline", halves, along, WidenNeckline::limits);
         double lowered = 0;
         for (Piece piece : halves) {
             Name name = piece.name();
             Path shoulder = moved(piece);
             Point sideNeck = shoulder.start();
-            Point centre = piece.path(EdgeNames.NECKLINE).start();
+            Point centre = piece.path(TopEdges.NECKLINE).start();
             if (name.equals(TopNames.BACK)) {
-                lowered = sideNeck.y() - piece.path(EdgeNames.SHOULDER).start().y();
+                lowered = sideNeck.y() - piece.path(TopEdges.SHOULDER).start().y();
                 centre = Point.of(centre.x(), centre.y() + lowered);
             }
-            dimensions.add(new Dimension(name, piece.path(EdgeNames.SHOULDER).start(), sideNeck, along.text()));
+            dimensions.add(new Dimension(name, piece.path(TopEdges.SHOULDER).start(), sideNeck, along.text()));
             widened = widened.withPiece(TopNeckline.redrawn(piece, centre, shoulder));
         }
         String grown = widened.finished(TopNames.NECKLINE_GIRTH)
@@ -98,12 +99,12 @@ public record WidenNeckline(Length along) implements Step {
     }
 
     private static Range.Limits limits(Piece piece) {
-        Path shoulder = piece.path(EdgeNames.SHOULDER);
+        Path shoulder = piece.path(TopEdges.SHOULDER);
         double inward = shoulder.startDirection().x();
         double room = shoulder.start().x() - LEAST_HALF_WIDTH;
         double depth = piece.name().equals(TopNames.BACK)
                 ? Double.POSITIVE_INFINITY
-                : piece.path(EdgeNames.NECKLINE).start().y() - shoulder.start().y();
+                : piece.path(TopEdges.NECKLINE).start().y() - shoulder.start().y();
         return new Range.Limits(
                 "on a shoulder of " + Length.mm(shoulder.length()).text()
                         + ", and until the front neckline is level, it can be widened by",
@@ -118,7 +119,7 @@ public record WidenNeckline(Length along) implements Step {
     }
 
     private Path moved(Piece piece) {
-        Path shoulder = piece.path(EdgeNames.SHOULDER);
+        Path shoulder = piece.path(TopEdges.SHOULDER);
         Point start = shoulder.start();
         if (along.mm() >= 0) {
             return along.mm() == 0 ? shoulder : shoulder.sub(along.mm(), shoulder.length());

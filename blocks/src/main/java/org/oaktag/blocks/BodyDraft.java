@@ -178,9 +178,9 @@ record BodyDraft(
         return Piece.of(
                 half.piece(),
                 List.of(
-                        new Edge(EdgeNames.NECKLINE, neckline),
-                        Edge.straight(EdgeNames.SHOULDER, sideNeck, shoulder),
-                        new Edge(EdgeNames.ARMHOLE, armhole(half)),
+                        new Edge(TopEdges.NECKLINE, neckline),
+                        Edge.straight(TopEdges.SHOULDER, sideNeck, shoulder),
+                        new Edge(TopEdges.ARMHOLE, armhole(half)),
                         new Edge(EdgeNames.SIDE, side()),
                         new Edge(EdgeNames.HEM, HemShape.draw(hem, DOWN, centreHem), EdgeFinish.TURNED_BACK),
                         Edge.straight(EdgeNames.CENTRE, centreHem, centreNeck)),

@@ -29,17 +29,17 @@ public enum BodyLine {
         @Override
         public double level(Garment garment, Piece piece) {
             Piece half = TopPieces.withArmhole(garment, piece.name());
-            return ArmholeShape.pitch(half.path(EdgeNames.ARMHOLE)).y();
+            return ArmholeShape.pitch(half.path(TopEdges.ARMHOLE)).y();
         }
 
         @Override
         Piece stretched(Piece piece, double level, double by) {
-            return piece.redrawn(Map.of(EdgeNames.ARMHOLE, TopArmhole.withPitchLowered(piece, by)));
+            return piece.redrawn(Map.of(TopEdges.ARMHOLE, TopArmhole.withPitchLowered(piece, by)));
         }
 
         @Override
         double run(Piece piece, double level) {
-            List<Curve> curves = piece.path(EdgeNames.ARMHOLE).curves();
+            List<Curve> curves = piece.path(TopEdges.ARMHOLE).curves();
             return level - curves.get(curves.size() - 2).start().y();
         }
 

@@ -3,7 +3,6 @@ package org.oaktag.blocks;
 import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.body.BodyMeasure;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
@@ -35,8 +34,8 @@ public record CapShare(Length height, Length depth, CapBand band) {
     /** Returns the share of a top with a sleeve set in and both armholes whole; empty for any other. */
     public static Optional<CapShare> of(Garment garment) {
         boolean setIn =
-                TopBody.HALVES.stream().allMatch(name -> has(garment, name, EdgeNames.SHOULDER, EdgeNames.ARMHOLE))
-                        && has(garment, TopNames.SLEEVE, EdgeNames.CAP_FRONT, EdgeNames.CAP_BACK)
+                TopBody.HALVES.stream().allMatch(name -> has(garment, name, TopEdges.SHOULDER, TopEdges.ARMHOLE))
+                        && has(garment, TopNames.SLEEVE, TopEdges.CAP_FRONT, TopEdges.CAP_BACK)
                         && TopBody.HALVES.stream().allMatch(name -> isUpright(garment, name));
         return setIn
                 ? Optional.of(
@@ -69,7 +68,7 @@ public record CapShare(Length height, Length depth, CapBand band) {
     }
 
     private static double depth(Piece half) {
-        Path armhole = half.path(EdgeNames.ARMHOLE);
+        Path armhole = half.path(TopEdges.ARMHOLE);
         return armhole.end().y() - armhole.start().y();
     }
 
@@ -81,7 +80,7 @@ public record CapShare(Length height, Length depth, CapBand band) {
             return 0;
         }
         Point sideNeck = BodyDraft.sideNeck(neck.get());
-        Point end = garment.piece(TopNames.FRONT).path(EdgeNames.SHOULDER).end();
+        Point end = garment.piece(TopNames.FRONT).path(TopEdges.SHOULDER).end();
         return sideNeck.distanceTo(end) - shoulder.get().mm();
     }
 

@@ -43,7 +43,7 @@ final class FlatBody {
         this.half = garment.piece(front ? TopNames.FRONT : TopNames.BACK);
         this.band = front ? TopNames.HEM_BAND_FRONT : TopNames.HEM_BAND_BACK;
         this.raglan = garment.findPiece(front ? TopNames.SLEEVE_FRONT : TopNames.SLEEVE_BACK)
-                .filter(sleeve -> half.hasEdge(EdgeNames.RAGLAN) && sleeve.hasEdge(EdgeNames.RAGLAN))
+                .filter(sleeve -> half.hasEdge(TopEdges.RAGLAN) && sleeve.hasEdge(TopEdges.RAGLAN))
                 .map(sleeve -> FlatRaglan.beside(armhole(), sleeve));
     }
 
@@ -57,11 +57,11 @@ final class FlatBody {
 
     /** Returns the line at which the sleeve begins: the armhole, and above it the raglan line where there is one. */
     Path armhole() {
-        if (!half.hasEdge(EdgeNames.RAGLAN)) {
-            return half.path(EdgeNames.ARMHOLE);
+        if (!half.hasEdge(TopEdges.RAGLAN)) {
+            return half.path(TopEdges.ARMHOLE);
         }
-        Name below = half.hasEdge(EdgeNames.GUSSET_LOWER) ? EdgeNames.GUSSET_LOWER : EdgeNames.ARMHOLE;
-        return half.path(EdgeNames.RAGLAN).then(half.path(below));
+        Name below = half.hasEdge(TopEdges.GUSSET_LOWER) ? TopEdges.GUSSET_LOWER : TopEdges.ARMHOLE;
+        return half.path(TopEdges.RAGLAN).then(half.path(below));
     }
 
     /** Returns the sleeve at the right where it is that of a raglan. */
@@ -71,7 +71,7 @@ final class FlatBody {
 
     /** Returns the whole neckline, from the side neck point at the left over the centre to the one at the right. */
     Path neckline() {
-        Path own = half.path(EdgeNames.NECKLINE);
+        Path own = half.path(TopEdges.NECKLINE);
         Path right = raglan.map(sleeve -> FlatShape.joined(List.of(own, sleeve.neckline())))
                 .orElse(own);
         return FlatShape.joined(List.of(mirrored(right).reversed(), right));

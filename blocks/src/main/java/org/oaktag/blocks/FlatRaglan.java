@@ -35,8 +35,8 @@ final class FlatRaglan {
      */
     static FlatRaglan beside(Path line, Piece sleeve) {
         Transform turnedOver = Transform.mirrorX(0);
-        Point top = turnedOver.apply(sleeve.path(EdgeNames.RAGLAN).start());
-        Vector own = turnedOver.apply(sleeve.path(EdgeNames.UNDERARM).start()).minus(top);
+        Point top = turnedOver.apply(sleeve.path(TopEdges.RAGLAN).start());
+        Vector own = turnedOver.apply(sleeve.path(TopEdges.UNDERARM).start()).minus(top);
         Vector wanted = line.end().minus(line.start());
         return new FlatRaglan(
                 line,
@@ -48,18 +48,18 @@ final class FlatRaglan {
 
     /** Returns the sleeve's part of the neckline, from the raglan line to the shoulder. */
     Path neckline() {
-        return placed(sleeve.path(EdgeNames.NECKLINE)).reversed();
+        return placed(sleeve.path(TopEdges.NECKLINE)).reversed();
     }
 
     FlatShape shape() {
         return FlatShape.outside(
                         FlatShape.closed(List.of(
                                 line,
-                                placed(sleeve.path(EdgeNames.UNDERARM)),
+                                placed(sleeve.path(TopEdges.UNDERARM)),
                                 placed(sleeve.path(EdgeNames.HEM)),
-                                placed(sleeve.path(EdgeNames.OVER_ARM)),
-                                placed(sleeve.path(EdgeNames.SHOULDER)),
-                                placed(sleeve.path(EdgeNames.NECKLINE)))),
+                                placed(sleeve.path(TopEdges.OVER_ARM)),
+                                placed(sleeve.path(TopEdges.SHOULDER)),
+                                placed(sleeve.path(TopEdges.NECKLINE)))),
                         sleeve.cloth())
                 .ribbedAlong(motion.apply(
                         sleeve.grainline().bottom().minus(sleeve.grainline().top())));

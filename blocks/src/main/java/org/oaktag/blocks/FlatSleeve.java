@@ -106,11 +106,11 @@ final class FlatSleeve {
                     Path edge = piece.path(name);
                     return edge.pointAt(edge.length() / 2);
                 })
-                .orElseGet(() -> piece.path(EdgeNames.CAP_FRONT).start());
+                .orElseGet(() -> piece.path(TopEdges.CAP_FRONT).start());
         return front
-                ? new Half(piece.path(EdgeNames.UNDERARM_FRONT), hem.sub(0, middle), foldTop)
+                ? new Half(piece.path(TopEdges.UNDERARM_FRONT), hem.sub(0, middle), foldTop)
                 : new Half(
-                        piece.path(EdgeNames.UNDERARM_BACK).reversed(),
+                        piece.path(TopEdges.UNDERARM_BACK).reversed(),
                         hem.sub(middle, hem.length()).reversed(),
                         foldTop);
     }

@@ -80,18 +80,18 @@ public record GrownSleeve(Piece piece, double length, double bend, double below,
     public Piece drawn(HalfHem halfHem) {
         List<Edge> edges = new ArrayList<>();
         for (Edge edge : piece.edges()) {
-            if (edge.name().equals(EdgeNames.ARMHOLE)) {
+            if (edge.name().equals(TopEdges.ARMHOLE)) {
                 Path over = overArm();
                 Path underarm = underarm(halfHem);
-                edges.add(new Edge(EdgeNames.OVER_ARM, over));
-                edges.add(Edge.straight(EdgeNames.SLEEVE_HEM, over.end(), underarm.start())
+                edges.add(new Edge(TopEdges.OVER_ARM, over));
+                edges.add(Edge.straight(TopEdges.SLEEVE_HEM, over.end(), underarm.start())
                         .withFinish(EdgeFinish.TURNED_BACK));
-                edges.add(new Edge(EdgeNames.UNDERARM, underarm));
+                edges.add(new Edge(TopEdges.UNDERARM, underarm));
                 gusset.ifPresent(side -> {
                     Point point = slash(underarm.end(), side().start(), side);
-                    edges.add(Edge.straight(EdgeNames.GUSSET_UPPER, underarm.end(), point)
+                    edges.add(Edge.straight(TopEdges.GUSSET_UPPER, underarm.end(), point)
                             .withFinish(EdgeFinish.SLASHED));
-                    edges.add(Edge.straight(EdgeNames.GUSSET_LOWER, point, side().start())
+                    edges.add(Edge.straight(TopEdges.GUSSET_LOWER, point, side().start())
                             .withFinish(EdgeFinish.SLASHED));
                 });
             } else if (edge.name().equals(EdgeNames.SIDE)) {
@@ -100,11 +100,11 @@ public record GrownSleeve(Piece piece, double length, double bend, double below,
                 edges.add(edge);
             }
         }
-        return piece.withoutNotchesOn(EdgeNames.ARMHOLE).withEdges(edges);
+        return piece.withoutNotchesOn(TopEdges.ARMHOLE).withEdges(edges);
     }
 
     private Path overArm() {
-        Path shoulder = piece.path(EdgeNames.SHOULDER);
+        Path shoulder = piece.path(TopEdges.SHOULDER);
         Point start = shoulder.end();
         Vector on = shoulder.endDirection();
         if (bend == 0) {

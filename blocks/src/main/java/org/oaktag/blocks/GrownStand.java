@@ -58,7 +58,7 @@ public record GrownStand(Path seam, double along, Angle tilt) {
      * @param height how high the stand is above the side neck point, in millimetres
      */
     public static GrownStand on(Piece front, Piece back, double height) {
-        Path shoulder = front.path(EdgeNames.SHOULDER);
+        Path shoulder = front.path(TopEdges.SHOULDER);
         double along = Math.min(ALONG_SHARE * height, MOST_OF_SHOULDER * shoulder.length());
         Point sideNeck = shoulder.start();
         Point top = sideNeck.plus(Vector.of(-Math.tan(LEAN) * height, -height));
@@ -87,8 +87,8 @@ public record GrownStand(Path seam, double along, Angle tilt) {
      * @param back the other piece
      */
     public GrownStand carried(Piece front, Piece back) {
-        Path from = front.path(EdgeNames.SHOULDER);
-        Path to = back.path(EdgeNames.SHOULDER);
+        Path from = front.path(TopEdges.SHOULDER);
+        Path to = back.path(TopEdges.SHOULDER);
         double turn = to.startDirection().angle() - from.startDirection().angle();
         Transform carry = Transform.rotation(turn, from.start())
                 .then(Transform.translation(to.start().minus(from.start())));
@@ -97,17 +97,17 @@ public record GrownStand(Path seam, double along, Angle tilt) {
 
     /** Returns a piece with this stand grown on. */
     public Piece grownOn(Piece piece) {
-        Path shoulder = piece.path(EdgeNames.SHOULDER);
+        Path shoulder = piece.path(TopEdges.SHOULDER);
         Path left = shoulder.sub(along, shoulder.length());
         Path stand = Redraw.between(seam, seam.start(), left.start());
         Path top = topEdge(piece, stand);
         Path centre = piece.path(EdgeNames.CENTRE);
         List<Edge> edges = new ArrayList<>();
         for (Edge edge : piece.edges()) {
-            if (edge.name().equals(EdgeNames.NECKLINE)) {
+            if (edge.name().equals(TopEdges.NECKLINE)) {
                 edges.add(edge.withPath(top));
-                edges.add(new Edge(EdgeNames.STAND, stand));
-            } else if (edge.name().equals(EdgeNames.SHOULDER)) {
+                edges.add(new Edge(TopEdges.STAND, stand));
+            } else if (edge.name().equals(TopEdges.SHOULDER)) {
                 edges.add(edge.withPath(left));
             } else if (edge.name().equals(EdgeNames.CENTRE)) {
                 edges.add(edge.withPath(Path.of(new Line(centre.start(), top.start()))));

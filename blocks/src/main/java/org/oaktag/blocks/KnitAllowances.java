@@ -6,7 +6,6 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.oaktag.garment.Allowances;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Piece;
@@ -27,12 +26,12 @@ final class KnitAllowances {
         List<Set<EdgeRef>> seams =
                 garment.seams().stream().map(KnitAllowances::edges).toList();
         Set<EdgeRef> sewn = seams.stream().flatMap(Set::stream).collect(Collectors.toCollection(TreeSet::new));
-        Allowances allowances = Allowances.of("industry knit", SEAM).with(EdgeNames.NECKLINE, NECKLINE);
+        Allowances allowances = Allowances.of("industry knit", SEAM).with(TopEdges.NECKLINE, NECKLINE);
         for (EdgeRef edge : atNeckline(seams, sewn)) {
             allowances = allowances.with(edge, NECKLINE);
         }
         for (Piece piece : garment.pieces()) {
-            for (EdgeRef edge : new RunningOn(piece, sewn).from(EdgeNames.NECKLINE)) {
+            for (EdgeRef edge : new RunningOn(piece, sewn).from(TopEdges.NECKLINE)) {
                 allowances = allowances.with(edge, NECKLINE);
             }
         }
@@ -42,7 +41,7 @@ final class KnitAllowances {
     /** The necklines that are sewn, what is sewn to them and what is sewn to that. */
     private static Set<EdgeRef> atNeckline(List<Set<EdgeRef>> seams, Set<EdgeRef> sewn) {
         Set<EdgeRef> found = sewn.stream()
-                .filter(each -> each.edge().equals(EdgeNames.NECKLINE))
+                .filter(each -> each.edge().equals(TopEdges.NECKLINE))
                 .collect(Collectors.toCollection(TreeSet::new));
         boolean grown = true;
         while (grown) {

@@ -11,7 +11,6 @@ import org.oaktag.body.Ease;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cloth;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Notch;
@@ -89,13 +88,13 @@ public final class KnitTop {
         Piece front = draft.draw(BodyHalf.FRONT, cloth)
                 .withNotch(Notch.single(
                         TopNames.FRONT_NOTCH,
-                        EdgeNames.ARMHOLE,
+                        TopEdges.ARMHOLE,
                         End.END,
                         fit.front().notchFromUnderarm()));
         Piece back = draft.draw(BodyHalf.BACK, cloth)
                 .withNotch(Notch.paired(
                         TopNames.BACK_NOTCH,
-                        EdgeNames.ARMHOLE,
+                        TopEdges.ARMHOLE,
                         End.END,
                         fit.back().notchFromUnderarm()));
         Piece sleeve = SleeveShape.draw(fit, drafted.cap(), length, hem, cloth);

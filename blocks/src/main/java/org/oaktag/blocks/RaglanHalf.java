@@ -75,17 +75,17 @@ public final class RaglanHalf {
     private RaglanHalf(Piece body, Name notchName, CapHalf copied, double onNeck, Path cap, Path underarm, Path hem) {
         this.body = body;
         this.notchName = notchName;
-        this.notch = body.notch(EdgeNames.ARMHOLE, notchName)
+        this.notch = body.notch(TopEdges.ARMHOLE, notchName)
                 .orElseThrow(() -> PatternException.of(
                         "armhole of the " + body.name(),
                         "must have its notch '" + notchName + "'",
                         "no such notch",
                         "fit the cap to the armhole first"));
-        Path whole = body.path(EdgeNames.NECKLINE);
+        Path whole = body.path(TopEdges.NECKLINE);
         Path.Split neck = whole.splitAt(whole.length() - onNeck);
         this.neckline = neck.before();
         this.cutOffNeckline = neck.after();
-        Path armhole = body.path(EdgeNames.ARMHOLE);
+        Path armhole = body.path(TopEdges.ARMHOLE);
         this.notchFromUnderarm = armhole.length() - notch.fromStart(armhole.length());
         this.lowerArmhole =
                 armhole.splitAt(armhole.length() - copied.copiedLength()).after();
@@ -104,10 +104,10 @@ public final class RaglanHalf {
         return new RaglanHalf(
                 front,
                 TopNames.FRONT_NOTCH,
-                CapHalf.ontoFront(front.path(EdgeNames.ARMHOLE)),
+                CapHalf.ontoFront(front.path(TopEdges.ARMHOLE)),
                 onNeck.mm(),
-                sleeve.path(EdgeNames.CAP_FRONT).transformed(frame),
-                sleeve.path(EdgeNames.UNDERARM_FRONT).transformed(frame),
+                sleeve.path(TopEdges.CAP_FRONT).transformed(frame),
+                sleeve.path(TopEdges.UNDERARM_FRONT).transformed(frame),
                 hem.sub(0, middle(hem)));
     }
 
@@ -118,10 +118,10 @@ public final class RaglanHalf {
         return new RaglanHalf(
                 back,
                 TopNames.BACK_NOTCH,
-                CapHalf.ontoBack(back.path(EdgeNames.ARMHOLE)),
+                CapHalf.ontoBack(back.path(TopEdges.ARMHOLE)),
                 onNeck.mm(),
-                sleeve.path(EdgeNames.CAP_BACK).transformed(frame).reversed(),
-                sleeve.path(EdgeNames.UNDERARM_BACK).transformed(frame).reversed(),
+                sleeve.path(TopEdges.CAP_BACK).transformed(frame).reversed(),
+                sleeve.path(TopEdges.UNDERARM_BACK).transformed(frame).reversed(),
                 hem.sub(0, middle(hem)));
     }
 
@@ -138,16 +138,16 @@ public final class RaglanHalf {
     public Piece body(OptionalDouble gusset) {
         List<Edge> edges = new ArrayList<>();
         for (Edge edge : body.edges()) {
-            if (edge.name().equals(EdgeNames.NECKLINE)) {
+            if (edge.name().equals(TopEdges.NECKLINE)) {
                 edges.add(edge.withPath(neckline));
-                edges.addAll(sewn(line, lowerArmhole, gusset, EdgeNames.GUSSET_LOWER));
-            } else if (!edge.name().equals(EdgeNames.ARMHOLE) && !edge.name().equals(EdgeNames.SHOULDER)) {
+                edges.addAll(sewn(line, lowerArmhole, gusset, TopEdges.GUSSET_LOWER));
+            } else if (!edge.name().equals(TopEdges.ARMHOLE) && !edge.name().equals(TopEdges.SHOULDER)) {
                 edges.add(edge);
             }
         }
-        return body.withoutNotchesOn(EdgeNames.ARMHOLE)
-                .withoutNotchesOn(EdgeNames.SHOULDER)
-                .withoutNotchesOn(EdgeNames.NECKLINE)
+        return body.withoutNotchesOn(TopEdges.ARMHOLE)
+                .withoutNotchesOn(TopEdges.SHOULDER)
+                .withoutNotchesOn(TopEdges.NECKLINE)
                 .withEdges(edges)
                 .withNotch(notch(gusset));
     }
@@ -158,11 +158,11 @@ public final class RaglanHalf {
      */
     private static List<Edge> sewn(Path line, Path lower, OptionalDouble gusset, Name atGusset) {
         if (gusset.isEmpty()) {
-            return List.of(new Edge(EdgeNames.RAGLAN, line), new Edge(EdgeNames.ARMHOLE, lower));
+            return List.of(new Edge(TopEdges.RAGLAN, line), new Edge(TopEdges.ARMHOLE, lower));
         }
         Path whole = line.then(lower);
         Path.Split split = whole.splitAt(whole.length() - gusset.getAsDouble());
-        return List.of(new Edge(EdgeNames.RAGLAN, split.before()), new Edge(atGusset, split.after()));
+        return List.of(new Edge(TopEdges.RAGLAN, split.before()), new Edge(atGusset, split.after()));
     }
 
     /**
@@ -188,17 +188,17 @@ public final class RaglanHalf {
         OptionalDouble level =
                 RootFinder.solve(tried -> joined(tried).overArm().length(1e-9) - reach.mm(), -MOST_MOVE, MOST_MOVE);
         Joined joined = joined(level.orElseThrow(this::unjoined));
-        Path.Split over = joined.overArm().splitAt(body.path(EdgeNames.SHOULDER).length());
+        Path.Split over = joined.overArm().splitAt(body.path(TopEdges.SHOULDER).length());
         double x = lowerCap.end().x() / 2;
         double top = lowerCap.end().y();
         double low = hem.start().y();
         List<Edge> edges = new ArrayList<>();
-        edges.add(new Edge(EdgeNames.NECKLINE, joined.neckline()));
-        edges.addAll(sewn(joined.line(), lowerCap, gusset, EdgeNames.GUSSET_UPPER));
-        edges.add(new Edge(EdgeNames.UNDERARM, underarm));
+        edges.add(new Edge(TopEdges.NECKLINE, joined.neckline()));
+        edges.addAll(sewn(joined.line(), lowerCap, gusset, TopEdges.GUSSET_UPPER));
+        edges.add(new Edge(TopEdges.UNDERARM, underarm));
         edges.add(new Edge(EdgeNames.HEM, hem, EdgeFinish.TURNED_BACK));
-        edges.add(new Edge(EdgeNames.OVER_ARM, over.after().reversed()));
-        edges.add(new Edge(EdgeNames.SHOULDER, over.before().reversed()));
+        edges.add(new Edge(TopEdges.OVER_ARM, over.after().reversed()));
+        edges.add(new Edge(TopEdges.SHOULDER, over.before().reversed()));
         return Piece.of(
                         name,
                         edges,
@@ -220,7 +220,7 @@ public final class RaglanHalf {
     private record Joined(Path neckline, Path line, Path overArm) {}
 
     private Joined joined(double level) {
-        Point shoulder = body.path(EdgeNames.SHOULDER).end();
+        Point shoulder = body.path(TopEdges.SHOULDER).end();
         Transform mirrored = Transform.mirrorX(shoulder.x())
                 .then(Transform.translation(Point.of(0, level).minus(shoulder)));
         OptionalDouble turn = RootFinder.solve(
@@ -235,7 +235,7 @@ public final class RaglanHalf {
     }
 
     private Path overArm(Transform placed, double level, Point neck) {
-        Path shoulder = body.path(EdgeNames.SHOULDER).transformed(placed);
+        Path shoulder = body.path(TopEdges.SHOULDER).transformed(placed);
         double reach = Math.min(CURVE_REACH, shoulder.length() / 2);
         Path kept = Redraw.between(
                 shoulder.sub(0, shoulder.length() - reach), neck, shoulder.pointAt(shoulder.length() - reach));
@@ -259,7 +259,7 @@ public final class RaglanHalf {
     private Notch notch(OptionalDouble gusset) {
         double above = notchFromUnderarm - gusset.orElse(lowerArmhole.length());
         double at = gusset.isPresent() && above < NEAR ? NOTCH_ABOVE : Math.max(above, 0);
-        return new Notch(notchName, EdgeNames.RAGLAN, End.END, at, notch.count());
+        return new Notch(notchName, TopEdges.RAGLAN, End.END, at, notch.count());
     }
 
     private PatternException unjoined() {
@@ -272,7 +272,7 @@ public final class RaglanHalf {
 
     private static Transform toFrame(Piece sleeve) {
         return Transform.translation(
-                Point.of(0, 0).minus(sleeve.path(EdgeNames.CAP_FRONT).start()));
+                Point.of(0, 0).minus(sleeve.path(TopEdges.CAP_FRONT).start()));
     }
 
     /** Finds how far along the hem, from the underarm, the middle of the arm lies. */

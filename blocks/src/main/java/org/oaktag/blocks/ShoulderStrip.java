@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.oaktag.PatternException;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Piece;
 import org.oaktag.geometry.Crossing;
 import org.oaktag.geometry.Crossings;
@@ -48,8 +47,8 @@ public record ShoulderStrip(Piece giver, double width, double alongNeckline, dou
      *     upper part of the armhole
      */
     public static ShoulderStrip of(Piece giver, double width) {
-        TopPieces.require(giver, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
-        Path shoulder = giver.path(EdgeNames.SHOULDER);
+        TopPieces.require(giver, TopEdges.NECKLINE, TopEdges.SHOULDER);
+        Path shoulder = giver.path(TopEdges.SHOULDER);
         if (shoulder.length() - shoulder.chord() > STRAIGHT) {
             throw PatternException.of(
                     "shoulder seam of the " + giver.name(),
@@ -59,8 +58,8 @@ public record ShoulderStrip(Piece giver, double width, double alongNeckline, dou
         }
         Vector along = shoulder.end().minus(shoulder.start()).unit();
         Point on = shoulder.start().plus(along.rightNormal().times(width));
-        Path neckline = giver.path(EdgeNames.NECKLINE).reversed();
-        Path armhole = giver.path(EdgeNames.ARMHOLE);
+        Path neckline = giver.path(TopEdges.NECKLINE).reversed();
+        Path armhole = giver.path(TopEdges.ARMHOLE);
         List<Curve> curves = armhole.curves();
         double upper = Path.of(curves.subList(0, curves.size() - 1)).length() - LEFT_OF_UPPER;
         double cutNeck = first(neckline, on, along);
@@ -78,41 +77,41 @@ public record ShoulderStrip(Piece giver, double width, double alongNeckline, dou
 
     /** Returns the piece that loses the strip. */
     public Piece left() {
-        Path neckline = giver.path(EdgeNames.NECKLINE);
-        Path armhole = giver.path(EdgeNames.ARMHOLE);
+        Path neckline = giver.path(TopEdges.NECKLINE);
+        Path armhole = giver.path(TopEdges.ARMHOLE);
         Path shorter = neckline.splitAt(neckline.length() - alongNeckline).before();
         Path lower = armhole.splitAt(alongArmhole).after();
         return giver.redrawn(Map.of(
-                EdgeNames.NECKLINE, shorter,
-                EdgeNames.SHOULDER, Path.polyline(shorter.end(), lower.start()),
-                EdgeNames.ARMHOLE, lower));
+                TopEdges.NECKLINE, shorter,
+                TopEdges.SHOULDER, Path.polyline(shorter.end(), lower.start()),
+                TopEdges.ARMHOLE, lower));
     }
 
     /** Returns the other piece with the strip put to its shoulder. */
     public Piece putTo(Piece other) {
-        Path from = giver.path(EdgeNames.SHOULDER);
-        Path to = other.path(EdgeNames.SHOULDER);
+        Path from = giver.path(TopEdges.SHOULDER);
+        Path to = other.path(TopEdges.SHOULDER);
         Vector a = from.end().minus(from.start());
         Vector b = to.end().minus(to.start());
         Transform open = Transform.mirror(from.start(), from.end())
                 .then(Transform.rotation(Math.atan2(a.cross(b), a.dot(b)), from.start()))
                 .then(Transform.translation(to.start().minus(from.start())));
-        Path neckline = giver.path(EdgeNames.NECKLINE);
+        Path neckline = giver.path(TopEdges.NECKLINE);
         Path onNeck = neckline.splitAt(neckline.length() - alongNeckline)
                 .after()
                 .transformed(open)
                 .reversed();
-        Path onArm = giver.path(EdgeNames.ARMHOLE)
+        Path onArm = giver.path(TopEdges.ARMHOLE)
                 .splitAt(alongArmhole)
                 .before()
                 .transformed(open)
                 .reversed();
-        Path longer = other.path(EdgeNames.NECKLINE).then(Redraw.between(onNeck, to.start(), onNeck.end()));
-        Path deeper = Redraw.between(onArm, onArm.start(), to.end()).then(other.path(EdgeNames.ARMHOLE));
+        Path longer = other.path(TopEdges.NECKLINE).then(Redraw.between(onNeck, to.start(), onNeck.end()));
+        Path deeper = Redraw.between(onArm, onArm.start(), to.end()).then(other.path(TopEdges.ARMHOLE));
         return other.redrawn(Map.of(
-                EdgeNames.NECKLINE, longer,
-                EdgeNames.SHOULDER, Path.polyline(longer.end(), deeper.start()),
-                EdgeNames.ARMHOLE, deeper));
+                TopEdges.NECKLINE, longer,
+                TopEdges.SHOULDER, Path.polyline(longer.end(), deeper.start()),
+                TopEdges.ARMHOLE, deeper));
     }
 
     /**
@@ -128,13 +127,13 @@ public record ShoulderStrip(Piece giver, double width, double alongNeckline, dou
 
     /** How far, square to the shoulder, both the upper part of the armhole and the neckline reach. */
     private static double most(Piece giver, Vector along) {
-        Path armhole = giver.path(EdgeNames.ARMHOLE);
+        Path armhole = giver.path(TopEdges.ARMHOLE);
         List<Curve> curves = armhole.curves();
         Path upper = Path.of(curves.subList(0, curves.size() - 1));
         Vector across = along.rightNormal();
         double arm = across.dot(
                 upper.pointAt(Math.max(0, upper.length() - LEFT_OF_UPPER)).minus(armhole.start()));
-        Path neckline = giver.path(EdgeNames.NECKLINE);
+        Path neckline = giver.path(TopEdges.NECKLINE);
         return Math.min(arm, across.dot(neckline.start().minus(neckline.end())));
     }
 }

@@ -5,7 +5,6 @@ import java.util.Map;
 import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Edge;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Piece;
 import org.oaktag.geometry.Curve;
@@ -48,20 +47,20 @@ public record SleeveCap(Piece sleeve) {
      * meet or, if a shoulder seam was moved and they meet on the slope, the highest point of its crown.
      */
     public Length height() {
-        Path front = sleeve.path(EdgeNames.CAP_FRONT);
+        Path front = sleeve.path(TopEdges.CAP_FRONT);
         if (Math.abs(front.startDirection().y()) <= LEVEL) {
             return Length.mm(underarmLevel() - top().y());
         }
         double highest = Math.min(
-                front.bounds().minY(), sleeve.path(EdgeNames.CAP_BACK).bounds().minY());
+                front.bounds().minY(), sleeve.path(TopEdges.CAP_BACK).bounds().minY());
         return Length.mm(underarmLevel() - highest);
     }
 
     /** Returns by how much the top of the cap can be moved down before its crown sinks to its underarm curves. */
     public Length mostLowering() {
         double joint = Math.min(
-                joint(sleeve.path(EdgeNames.CAP_FRONT)).y(),
-                joint(sleeve.path(EdgeNames.CAP_BACK).reversed()).y());
+                joint(sleeve.path(TopEdges.CAP_FRONT)).y(),
+                joint(sleeve.path(TopEdges.CAP_BACK).reversed()).y());
         return Length.mm(Math.max(0, joint - LEAST_CROWN - top().y()));
     }
 
@@ -82,12 +81,12 @@ public record SleeveCap(Piece sleeve) {
                     by.text(),
                     "lower it by less");
         }
-        Path front = sleeve.path(EdgeNames.CAP_FRONT);
-        Path back = sleeve.path(EdgeNames.CAP_BACK).reversed();
+        Path front = sleeve.path(TopEdges.CAP_FRONT);
+        Path back = sleeve.path(TopEdges.CAP_BACK).reversed();
         Point lower = Point.of(top().x(), top().y() + by.mm());
         return sleeve.redrawn(Map.of(
-                EdgeNames.CAP_FRONT, withTop(front, lower),
-                EdgeNames.CAP_BACK, withTop(back, lower).reversed()));
+                TopEdges.CAP_FRONT, withTop(front, lower),
+                TopEdges.CAP_BACK, withTop(back, lower).reversed()));
     }
 
     /**
@@ -102,26 +101,26 @@ public record SleeveCap(Piece sleeve) {
         Point top = Point.of(top().x(), underarmLevel() - solved.height());
         Path front = SleeveShape.capFront(fit, solved, top);
         Path back = SleeveShape.capBack(fit, solved, top);
-        Edge hem = sleeve.after(EdgeNames.UNDERARM_FRONT);
+        Edge hem = sleeve.after(TopEdges.UNDERARM_FRONT);
         double middle = (front.end().x() + back.start().x()) / 2;
         double hemMiddle = hem.path().start().midpoint(hem.path().end()).x();
         Path moved = hem.path().transformed(Transform.translation(middle - hemMiddle, 0));
-        Piece bare = sleeve.withoutNotchesOn(EdgeNames.CAP_FRONT).withoutNotchesOn(EdgeNames.CAP_BACK);
+        Piece bare = sleeve.withoutNotchesOn(TopEdges.CAP_FRONT).withoutNotchesOn(TopEdges.CAP_BACK);
         Point frontUnderarm = front.end();
         Point backUnderarm = back.start();
         Point hemFront = moved.start();
         Point hemBack = moved.end();
         Piece capped = bare.redrawn(Map.of(
-                EdgeNames.CAP_FRONT,
+                TopEdges.CAP_FRONT,
                 front,
-                EdgeNames.CAP_BACK,
+                TopEdges.CAP_BACK,
                 back,
                 hem.name(),
                 moved,
-                EdgeNames.UNDERARM_FRONT,
-                Redraw.between(bare.path(EdgeNames.UNDERARM_FRONT), frontUnderarm, hemFront),
-                EdgeNames.UNDERARM_BACK,
-                Redraw.between(bare.path(EdgeNames.UNDERARM_BACK), hemBack, backUnderarm)));
+                TopEdges.UNDERARM_FRONT,
+                Redraw.between(bare.path(TopEdges.UNDERARM_FRONT), frontUnderarm, hemFront),
+                TopEdges.UNDERARM_BACK,
+                Redraw.between(bare.path(TopEdges.UNDERARM_BACK), hemBack, backUnderarm)));
         if (capped.outline().meetsItself()) {
             throw PatternException.of(
                     "sleeve",
@@ -144,11 +143,11 @@ public record SleeveCap(Piece sleeve) {
     }
 
     private Point top() {
-        return sleeve.path(EdgeNames.CAP_FRONT).start();
+        return sleeve.path(TopEdges.CAP_FRONT).start();
     }
 
     private double underarmLevel() {
-        return sleeve.path(EdgeNames.CAP_FRONT).end().y();
+        return sleeve.path(TopEdges.CAP_FRONT).end().y();
     }
 
     /** Returns where the crown of a half, given from the top, runs into its underarm curve. */

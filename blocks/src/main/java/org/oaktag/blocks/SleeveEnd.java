@@ -56,8 +56,8 @@ public record SleeveEnd(Piece part) {
      * joint of an underarm edge of several curves, of which only the last is redrawn.
      */
     public Length mostShortening() {
-        List<Curve> front = part.path(EdgeNames.UNDERARM_FRONT).curves();
-        Curve back = part.path(EdgeNames.UNDERARM_BACK).curves().get(0);
+        List<Curve> front = part.path(TopEdges.UNDERARM_FRONT).curves();
+        Curve back = part.path(TopEdges.UNDERARM_BACK).curves().get(0);
         double upper =
                 Math.max(front.get(front.size() - 1).start().y(), back.end().y());
         if (part.hasEdge(EdgeNames.TOP)) {
@@ -82,7 +82,7 @@ public record SleeveEnd(Piece part) {
      * both: as wide as it is there. Negative to let the underarm edges run on straight.
      */
     public Piece cutOff(Length by) {
-        Path front = part.path(EdgeNames.UNDERARM_FRONT);
+        Path front = part.path(TopEdges.UNDERARM_FRONT);
         double level = front.end().y() - by.mm();
         Path left = by.mm() < 0
                 ? front.then(onTo(front, level))
@@ -110,13 +110,13 @@ public record SleeveEnd(Piece part) {
         Piece moved = redrawn(
                 lower,
                 Redraw.between(
-                        part.path(EdgeNames.UNDERARM_FRONT),
-                        part.path(EdgeNames.UNDERARM_FRONT).start(),
+                        part.path(TopEdges.UNDERARM_FRONT),
+                        part.path(TopEdges.UNDERARM_FRONT).start(),
                         lower.start()),
                 Redraw.between(
-                        part.path(EdgeNames.UNDERARM_BACK),
+                        part.path(TopEdges.UNDERARM_BACK),
                         lower.end(),
-                        part.path(EdgeNames.UNDERARM_BACK).end()));
+                        part.path(TopEdges.UNDERARM_BACK).end()));
         return grained(moved, lower.bounds().maxY());
     }
 
@@ -143,7 +143,7 @@ public record SleeveEnd(Piece part) {
         Path lower = lowerEdge().path();
         double level = lower.bounds().maxY();
         double middle = middle();
-        Vector down = part.path(EdgeNames.UNDERARM_FRONT).endDirection();
+        Vector down = part.path(TopEdges.UNDERARM_FRONT).endDirection();
         if (Math.abs(down.x()) > UPRIGHT) {
             return squareTo(down, length, level, middle);
         }
@@ -159,7 +159,7 @@ public record SleeveEnd(Piece part) {
                         length.mm() / 2)
                 .orElse(length.mm() / 2);
         Path right = squareHalf(down, half, level, middle);
-        Path front = part.path(EdgeNames.UNDERARM_FRONT);
+        Path front = part.path(TopEdges.UNDERARM_FRONT);
         return withFront(Redraw.between(front, front.start(), right.start()), right);
     }
 
@@ -174,7 +174,7 @@ public record SleeveEnd(Piece part) {
         Transform mirror = Transform.mirrorX(middle());
         Path lower = half.then(half.transformed(mirror).reversed());
         Path back = underarm.transformed(mirror).reversed();
-        Point backUnderarm = part.path(EdgeNames.UNDERARM_BACK).end();
+        Point backUnderarm = part.path(TopEdges.UNDERARM_BACK).end();
         return redrawn(lower, underarm, Redraw.between(back, lower.end(), backUnderarm));
     }
 
@@ -189,7 +189,7 @@ public record SleeveEnd(Piece part) {
      */
     public Piece flaredTo(Length length, Optional<Length> above) {
         double level = lowerEdge().path().bounds().maxY();
-        Path front = part.path(EdgeNames.UNDERARM_FRONT);
+        Path front = part.path(TopEdges.UNDERARM_FRONT);
         SleeveFlare flare = above.map(height -> SleeveFlare.below(front, level, middle(), height))
                 .orElseGet(() -> SleeveFlare.below(front, level, middle()));
         SleeveFlare.Drawn drawn = flare.drawn(part.name(), length);
@@ -205,22 +205,22 @@ public record SleeveEnd(Piece part) {
      */
     public Piece straightTo(Length length) {
         double level = lowerEdge().path().bounds().maxY();
-        SleeveFlare.Drawn drawn = SleeveFlare.below(part.path(EdgeNames.UNDERARM_FRONT), level, middle())
+        SleeveFlare.Drawn drawn = SleeveFlare.below(part.path(TopEdges.UNDERARM_FRONT), level, middle())
                 .straightTo(part.name(), length);
         return withFront(drawn.underarm(), drawn.half());
     }
 
     /** Returns the straight distance between both underarm points. */
     public Length width() {
-        return Length.mm(part.path(EdgeNames.UNDERARM_FRONT)
+        return Length.mm(part.path(TopEdges.UNDERARM_FRONT)
                 .start()
-                .distanceTo(part.path(EdgeNames.UNDERARM_BACK).end()));
+                .distanceTo(part.path(TopEdges.UNDERARM_BACK).end()));
     }
 
     private double middle() {
-        return part.path(EdgeNames.UNDERARM_FRONT)
+        return part.path(TopEdges.UNDERARM_FRONT)
                 .start()
-                .midpoint(part.path(EdgeNames.UNDERARM_BACK).end())
+                .midpoint(part.path(TopEdges.UNDERARM_BACK).end())
                 .x();
     }
 
@@ -233,7 +233,7 @@ public record SleeveEnd(Piece part) {
         double growth = lower.length() / lowerEdge().path().length();
         Piece bare = part.withoutNotchesOn(edge)
                 .redrawn(Map.of(
-                        edge, lower, EdgeNames.UNDERARM_FRONT, underarmFront, EdgeNames.UNDERARM_BACK, underarmBack));
+                        edge, lower, TopEdges.UNDERARM_FRONT, underarmFront, TopEdges.UNDERARM_BACK, underarmBack));
         for (Notch notch : part.notches()) {
             if (notch.edge().equals(edge)) {
                 bare = bare.withNotch(notch.at(Length.mm(notch.distance() * growth)));
@@ -243,7 +243,7 @@ public record SleeveEnd(Piece part) {
     }
 
     private Edge lowerEdge() {
-        return part.after(EdgeNames.UNDERARM_FRONT);
+        return part.after(TopEdges.UNDERARM_FRONT);
     }
 
     private static Point within(Point point, double top, double growth) {

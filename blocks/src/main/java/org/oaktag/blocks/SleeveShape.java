@@ -40,11 +40,11 @@ final class SleeveShape {
         Piece piece = Piece.of(
                 TopNames.SLEEVE,
                 List.of(
-                        new Edge(EdgeNames.CAP_BACK, capBack),
-                        new Edge(EdgeNames.CAP_FRONT, capFront),
-                        new Edge(EdgeNames.UNDERARM_FRONT, upright(front, hemFront)),
+                        new Edge(TopEdges.CAP_BACK, capBack),
+                        new Edge(TopEdges.CAP_FRONT, capFront),
+                        new Edge(TopEdges.UNDERARM_FRONT, upright(front, hemFront)),
                         Edge.straight(EdgeNames.HEM, hemFront, hemBack).withFinish(EdgeFinish.TURNED_BACK),
-                        new Edge(EdgeNames.UNDERARM_BACK, upright(hemBack, back))),
+                        new Edge(TopEdges.UNDERARM_BACK, upright(hemBack, back))),
                 new Grainline(Point.of(0, cap.height()), Point.of(0, length - GRAIN_MARGIN * (length - cap.height()))),
                 Cut.pair(),
                 cloth);
@@ -68,15 +68,15 @@ final class SleeveShape {
     static Piece notched(Piece sleeve, CapFit fit) {
         return sleeve.withNotch(Notch.single(
                         TopNames.FRONT_NOTCH,
-                        EdgeNames.CAP_FRONT,
+                        TopEdges.CAP_FRONT,
                         End.END,
                         fit.front().notchFromUnderarm()))
                 .withNotch(Notch.paired(
                         TopNames.BACK_NOTCH,
-                        EdgeNames.CAP_BACK,
+                        TopEdges.CAP_BACK,
                         End.START,
                         fit.back().notchFromUnderarm()))
-                .withNotch(Notch.single(TopNames.SHOULDER_NOTCH, EdgeNames.CAP_FRONT, End.START, 0));
+                .withNotch(Notch.single(TopNames.SHOULDER_NOTCH, TopEdges.CAP_FRONT, End.START, 0));
     }
 
     private static Path upright(Point from, Point to) {

@@ -30,7 +30,7 @@ public final class TopArmhole {
      * @param side the side seam, from the underarm point down
      */
     public static Path withUnderarm(Piece piece, Path side) {
-        return ArmholeShape.withUnderarm(piece.path(EdgeNames.ARMHOLE), side.start(), side.startDirection());
+        return ArmholeShape.withUnderarm(piece.path(TopEdges.ARMHOLE), side.start(), side.startDirection());
     }
 
     /**
@@ -42,8 +42,8 @@ public final class TopArmhole {
      */
     public static Path withShoulder(Piece piece, Path shoulder) {
         Path side = piece.path(EdgeNames.SIDE);
-        Point old = ArmholeShape.pitch(piece.path(EdgeNames.ARMHOLE));
-        double out = shoulder.end().x() - piece.path(EdgeNames.SHOULDER).end().x();
+        Point old = ArmholeShape.pitch(piece.path(TopEdges.ARMHOLE));
+        double out = shoulder.end().x() - piece.path(TopEdges.SHOULDER).end().x();
         double most = Math.max(old.x(), (1 - LEAST_RUN) * side.start().x());
         Point pitch = Point.of(Math.min(old.x() + out, most), old.y());
         return ArmholeShape.draw(shoulder.end(), shoulder.endDirection(), pitch, side.start(), side.startDirection());
@@ -57,7 +57,7 @@ public final class TopArmhole {
      * @param by how far the pitch point moves in, in millimetres; negative to fill the armhole
      */
     public static Path scooped(Piece piece, double by) {
-        Path armhole = piece.path(EdgeNames.ARMHOLE);
+        Path armhole = piece.path(TopEdges.ARMHOLE);
         Point pitch = ArmholeShape.pitch(armhole);
         Path side = piece.path(EdgeNames.SIDE);
         return ArmholeShape.withPitch(
@@ -66,7 +66,7 @@ public final class TopArmhole {
 
     /** Returns the armhole drawn through a pitch point that lies lower, its ends where they are. */
     static Path withPitchLowered(Piece piece, double by) {
-        Path armhole = piece.path(EdgeNames.ARMHOLE);
+        Path armhole = piece.path(TopEdges.ARMHOLE);
         Point pitch = ArmholeShape.pitch(armhole);
         Path side = piece.path(EdgeNames.SIDE);
         return ArmholeShape.withPitch(
@@ -75,7 +75,7 @@ public final class TopArmhole {
 
     /** Returns by how much the pitch point can move out until the armhole is no hollow any more, in millimetres. */
     public static double mostFilling(Piece piece) {
-        Path armhole = piece.path(EdgeNames.ARMHOLE);
+        Path armhole = piece.path(TopEdges.ARMHOLE);
         Point pitch = ArmholeShape.pitch(armhole);
         double inside = ArmholeShape.LEAST_INSIDE * (pitch.y() - armhole.start().y());
         double most = Math.min(armhole.start().x() - inside, armhole.end().x() - ArmholeShape.LEAST_RUN);
@@ -84,9 +84,9 @@ public final class TopArmhole {
 
     /** Returns by how much the pitch point can move in until the armhole is no hollow any more, in millimetres. */
     public static double mostScooping(Piece piece) {
-        Path armhole = piece.path(EdgeNames.ARMHOLE);
+        Path armhole = piece.path(TopEdges.ARMHOLE);
         Point pitch = ArmholeShape.pitch(armhole);
-        Vector along = piece.path(EdgeNames.SHOULDER).endDirection();
+        Vector along = piece.path(TopEdges.SHOULDER).endDirection();
         double inside =
                 ArmholeShape.mostInside(along) * (pitch.y() - armhole.start().y());
         return Math.max(0, pitch.x() - armhole.start().x() + inside);

@@ -128,8 +128,8 @@ public final class TopBody {
         Piece redrawn(boolean hemMoves, double turn) {
             Map<Name, Path> edges = new HashMap<>(Map.of(EdgeNames.SIDE, side));
             if (startMoves(piece, side)) {
-                TopPieces.half(garment, piece.name(), EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE);
-                edges.put(EdgeNames.ARMHOLE, TopArmhole.withUnderarm(piece, side));
+                TopPieces.half(garment, piece.name(), TopEdges.SHOULDER, TopEdges.ARMHOLE, EdgeNames.SIDE);
+                edges.put(TopEdges.ARMHOLE, TopArmhole.withUnderarm(piece, side));
             }
             if (hemMoves) {
                 TopPieces.half(garment, piece.name(), EdgeNames.SIDE, EdgeNames.HEM, EdgeNames.CENTRE);

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.garment.Edge;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Fit;
 import org.oaktag.garment.FitCheck;
 import org.oaktag.garment.Garment;
@@ -175,9 +174,9 @@ public final class TopChecks {
         @Override
         public boolean standsSince(Garment earlier, Garment garment) {
             return earlier.wearer().equals(garment.wearer())
-                    && hasEdges(earlier, garment, TopNames.FRONT, EdgeNames.SHOULDER, EdgeNames.ARMHOLE)
-                    && hasEdges(earlier, garment, TopNames.BACK, EdgeNames.SHOULDER, EdgeNames.ARMHOLE)
-                    && hasEdges(earlier, garment, TopNames.SLEEVE, EdgeNames.CAP_FRONT, EdgeNames.CAP_BACK);
+                    && hasEdges(earlier, garment, TopNames.FRONT, TopEdges.SHOULDER, TopEdges.ARMHOLE)
+                    && hasEdges(earlier, garment, TopNames.BACK, TopEdges.SHOULDER, TopEdges.ARMHOLE)
+                    && hasEdges(earlier, garment, TopNames.SLEEVE, TopEdges.CAP_FRONT, TopEdges.CAP_BACK);
         }
 
         private static boolean hasEdges(Garment earlier, Garment garment, Name piece, Name... edges) {

@@ -31,14 +31,14 @@ final class TopMeasures {
      */
     static List<FinishedMeasure> all(double waist) {
         Quantity sleeveLength = new Fall(
-                Corner.at(TopNames.SLEEVE, EdgeNames.CAP_FRONT, End.START),
+                Corner.at(TopNames.SLEEVE, TopEdges.CAP_FRONT, End.START),
                 List.of(EdgeRef.of(TopNames.SLEEVE, EdgeNames.HEM)));
-        Quantity shoulder = Quantity.lengthOf(TopNames.FRONT, EdgeNames.SHOULDER);
+        Quantity shoulder = Quantity.lengthOf(TopNames.FRONT, TopEdges.SHOULDER);
         return List.of(
                 FinishedMeasure.of(
                                 TopNames.NECKLINE_GIRTH,
-                                times(2, Quantity.lengthOf(TopNames.FRONT, EdgeNames.NECKLINE)),
-                                times(2, Quantity.lengthOf(TopNames.BACK, EdgeNames.NECKLINE)))
+                                times(2, Quantity.lengthOf(TopNames.FRONT, TopEdges.NECKLINE)),
+                                times(2, Quantity.lengthOf(TopNames.BACK, TopEdges.NECKLINE)))
                         .against(BodyMeasure.NECK_BASE_GIRTH.asName()),
                 FinishedMeasure.of(
                                 TopNames.CHEST_GIRTH,
@@ -54,13 +54,13 @@ final class TopMeasures {
                 FinishedMeasure.of(TopNames.SHOULDER_LENGTH, shoulder).against(BodyMeasure.SHOULDER_LENGTH.asName()),
                 FinishedMeasure.of(
                         TopNames.ARMHOLE_GIRTH,
-                        times(1, Quantity.lengthOf(TopNames.FRONT, EdgeNames.ARMHOLE)),
-                        times(1, Quantity.lengthOf(TopNames.BACK, EdgeNames.ARMHOLE))),
+                        times(1, Quantity.lengthOf(TopNames.FRONT, TopEdges.ARMHOLE)),
+                        times(1, Quantity.lengthOf(TopNames.BACK, TopEdges.ARMHOLE))),
                 FinishedMeasure.of(
                                 TopNames.SLEEVE_WIDTH,
                                 new Distance(
-                                        Corner.at(TopNames.SLEEVE, EdgeNames.CAP_BACK, End.START),
-                                        Corner.at(TopNames.SLEEVE, EdgeNames.CAP_FRONT, End.END)))
+                                        Corner.at(TopNames.SLEEVE, TopEdges.CAP_BACK, End.START),
+                                        Corner.at(TopNames.SLEEVE, TopEdges.CAP_FRONT, End.END)))
                         .against(BodyMeasure.UPPER_ARM_GIRTH.asName()),
                 FinishedMeasure.of(TopNames.SLEEVE_HEM, Quantity.lengthOf(TopNames.SLEEVE, EdgeNames.HEM))
                         .against(BodyMeasure.WRIST_GIRTH.asName()),
@@ -69,7 +69,7 @@ final class TopMeasures {
                 FinishedMeasure.of(
                         TopNames.BACK_LENGTH,
                         new Drop(
-                                Corner.at(TopNames.BACK, EdgeNames.NECKLINE, End.START),
+                                Corner.at(TopNames.BACK, TopEdges.NECKLINE, End.START),
                                 Corner.at(TopNames.BACK, EdgeNames.HEM, End.END))));
     }
 

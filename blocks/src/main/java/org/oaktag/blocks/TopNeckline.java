@@ -60,10 +60,10 @@ public final class TopNeckline {
      * @throws PatternException if neckline and shoulder do not meet
      */
     public static Path path(Piece piece, Point centre, Path shoulder) {
-        TopPieces.require(piece, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
-        Path old = piece.path(EdgeNames.NECKLINE);
+        TopPieces.require(piece, TopEdges.NECKLINE, TopEdges.SHOULDER);
+        Path old = piece.path(TopEdges.NECKLINE);
         NeckStyle style = NeckStyle.of(old);
-        Vector oldAlong = piece.path(EdgeNames.SHOULDER).startDirection();
+        Vector oldAlong = piece.path(TopEdges.SHOULDER).startDirection();
         Vector along = shoulder.startDirection();
         double turn = Math.atan2(oldAlong.cross(along), oldAlong.dot(along));
         Vector arriving = turn == 0 ? old.endDirection() : old.endDirection().rotated(turn);
@@ -78,10 +78,10 @@ public final class TopNeckline {
      * @throws PatternException if neckline and shoulder do not meet
      */
     public static Piece inStyle(Piece piece, NeckStyle style) {
-        TopPieces.require(piece, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
-        Path old = piece.path(EdgeNames.NECKLINE);
+        TopPieces.require(piece, TopEdges.NECKLINE, TopEdges.SHOULDER);
+        Path old = piece.path(TopEdges.NECKLINE);
         Path neckline = style.draw(old.start(), old.end(), old.endDirection());
-        return with(piece, neckline, piece.path(EdgeNames.SHOULDER));
+        return with(piece, neckline, piece.path(TopEdges.SHOULDER));
     }
 
     /**
@@ -92,8 +92,8 @@ public final class TopNeckline {
      * @throws PatternException if neckline and shoulder do not meet
      */
     public static Piece boat(Piece piece, Point centre, Path shoulder) {
-        TopPieces.require(piece, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
-        Vector arriving = piece.path(EdgeNames.NECKLINE).endDirection();
+        TopPieces.require(piece, TopEdges.NECKLINE, TopEdges.SHOULDER);
+        Vector arriving = piece.path(TopEdges.NECKLINE).endDirection();
         return with(piece, NeckShape.boat(centre, shoulder.start(), arriving), shoulder);
     }
 
@@ -113,21 +113,21 @@ public final class TopNeckline {
     }
 
     private static double alongShoulder(Piece piece, Path neckline) {
-        return piece.path(EdgeNames.SHOULDER).nearest(neckline.end()).distanceAlong();
+        return piece.path(TopEdges.SHOULDER).nearest(neckline.end()).distanceAlong();
     }
 
     private static Piece endingAt(Piece piece, Path neckline, double along) {
-        Path shoulder = piece.path(EdgeNames.SHOULDER);
+        Path shoulder = piece.path(TopEdges.SHOULDER);
         Path left = shoulder.sub(along, shoulder.length());
         Point onCentre = Point.of(
-                piece.path(EdgeNames.NECKLINE).start().x(), neckline.start().y());
+                piece.path(TopEdges.NECKLINE).start().x(), neckline.start().y());
         return with(piece, Redraw.between(neckline, onCentre, left.start()), left);
     }
 
     private static Path within(Piece piece, Piece other, double by) {
-        TopPieces.require(piece, EdgeNames.NECKLINE, EdgeNames.SHOULDER);
-        Path neckline = piece.path(EdgeNames.NECKLINE);
-        Path shoulder = piece.path(EdgeNames.SHOULDER);
+        TopPieces.require(piece, TopEdges.NECKLINE, TopEdges.SHOULDER);
+        Path neckline = piece.path(TopEdges.NECKLINE);
+        Path shoulder = piece.path(TopEdges.SHOULDER);
         Point centre = neckline.start();
         Path half = neckline.then(beyondShoulder(piece, other, PAST_SHOULDER * by));
         Path mirrored = half.transformed(Transform.mirrorX(centre.x())).reversed();
@@ -147,10 +147,10 @@ public final class TopNeckline {
      * ends.
      */
     private static Path beyondShoulder(Piece piece, Piece other, double reach) {
-        Point sideNeck = piece.path(EdgeNames.NECKLINE).end();
-        Vector along = piece.path(EdgeNames.SHOULDER).startDirection();
-        Path onward = other.path(EdgeNames.NECKLINE).reversed();
-        Vector otherAlong = other.path(EdgeNames.SHOULDER).startDirection();
+        Point sideNeck = piece.path(TopEdges.NECKLINE).end();
+        Vector along = piece.path(TopEdges.SHOULDER).startDirection();
+        Path onward = other.path(TopEdges.NECKLINE).reversed();
+        Vector otherAlong = other.path(TopEdges.SHOULDER).startDirection();
         Transform laidOn = Transform.translation(sideNeck.minus(onward.start()))
                 .then(Transform.rotation(Math.atan2(otherAlong.cross(along), otherAlong.dot(along)), sideNeck))
                 .then(Transform.mirror(sideNeck, sideNeck.plus(along)));
@@ -181,13 +181,13 @@ public final class TopNeckline {
         Piece drawn = KeptNotches.redrawn(
                 piece,
                 Map.of(
-                        EdgeNames.NECKLINE,
+                        TopEdges.NECKLINE,
                         neckline,
-                        EdgeNames.SHOULDER,
+                        TopEdges.SHOULDER,
                         shoulder,
                         EdgeNames.CENTRE,
                         Redraw.between(centre, centre.start(), neckline.start())),
-                EdgeNames.SHOULDER,
+                TopEdges.SHOULDER,
                 End.END);
         if (drawn.outline().meetsItself()) {
             throw PatternException.of(

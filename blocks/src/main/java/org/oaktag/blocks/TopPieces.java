@@ -35,23 +35,23 @@ import org.oaktag.measure.Length;
 public final class TopPieces {
 
     private static final List<Name> ROUND_THE_BODY = List.of(
-            EdgeNames.NECKLINE,
-            EdgeNames.STAND,
-            EdgeNames.SHOULDER,
-            EdgeNames.RAGLAN,
-            EdgeNames.ARMHOLE,
+            TopEdges.NECKLINE,
+            TopEdges.STAND,
+            TopEdges.SHOULDER,
+            TopEdges.RAGLAN,
+            TopEdges.ARMHOLE,
             EdgeNames.SIDE,
             EdgeNames.HEM,
             EdgeNames.CENTRE);
 
     private static final List<Name> ROUND_THE_SLEEVE = List.of(
-            EdgeNames.CAP_BACK,
-            EdgeNames.CAP_FRONT,
+            TopEdges.CAP_BACK,
+            TopEdges.CAP_FRONT,
             EdgeNames.TOP,
-            EdgeNames.UNDERARM_FRONT,
+            TopEdges.UNDERARM_FRONT,
             EdgeNames.HEM,
             EdgeNames.BOTTOM,
-            EdgeNames.UNDERARM_BACK);
+            TopEdges.UNDERARM_BACK);
 
     /** The cosine of how far off upright an armhole may run at its pitch point: 20 degrees, as after a slash. */
     private static final double LEAST_UPRIGHT = Math.cos(Math.toRadians(20));
@@ -84,7 +84,7 @@ public final class TopPieces {
      * @throws PatternException as {@link #half}, and where the armhole runs otherwise
      */
     public static Piece withArmhole(Garment garment, Name name) {
-        Piece piece = half(garment, name, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.SIDE);
+        Piece piece = half(garment, name, TopEdges.SHOULDER, TopEdges.ARMHOLE, EdgeNames.SIDE);
         checkArmhole(piece, TopOrigin.of(garment));
         return piece;
     }
@@ -153,12 +153,12 @@ public final class TopPieces {
         return sleeve(
                 garment,
                 TopNames.SLEEVE,
-                EdgeNames.UNDERARM_BACK,
-                EdgeNames.CAP_BACK,
-                EdgeNames.CAP_FRONT,
-                EdgeNames.UNDERARM_FRONT,
+                TopEdges.UNDERARM_BACK,
+                TopEdges.CAP_BACK,
+                TopEdges.CAP_FRONT,
+                TopEdges.UNDERARM_FRONT,
                 lower,
-                EdgeNames.UNDERARM_BACK);
+                TopEdges.UNDERARM_BACK);
     }
 
     /**
@@ -197,7 +197,7 @@ public final class TopPieces {
 
     /** The pitch point is where the last curve begins, upright, unless the end of the armhole was drawn anew. */
     private static void checkArmhole(Piece piece, TopOrigin origin) {
-        List<Curve> curves = piece.path(EdgeNames.ARMHOLE).curves();
+        List<Curve> curves = piece.path(TopEdges.ARMHOLE).curves();
         Curve last = curves.get(curves.size() - 1);
         boolean fromPitch = curves.size() > 1
                 && last instanceof Cubic
@@ -208,7 +208,7 @@ public final class TopPieces {
                     "must have an armhole that runs in one curve from its pitch point to the underarm point for this step",
                     "one whose last " + (last instanceof Cubic ? "curve" : "line") + " is "
                             + Length.mm(last.length()).text() + " long",
-                    origin.moved(EdgeRef.of(piece.name(), EdgeNames.ARMHOLE)));
+                    origin.moved(EdgeRef.of(piece.name(), TopEdges.ARMHOLE)));
         }
     }
 

@@ -17,8 +17,8 @@ final class TopSeams {
         return List.of(
                 Seam.flat(
                                 TopNames.SHOULDER_SEAM,
-                                SeamSide.along(TopNames.FRONT, EdgeNames.SHOULDER),
-                                SeamSide.along(TopNames.BACK, EdgeNames.SHOULDER),
+                                SeamSide.along(TopNames.FRONT, TopEdges.SHOULDER),
+                                SeamSide.along(TopNames.BACK, TopEdges.SHOULDER),
                                 "adjust both shoulders by the same amount")
                         .smooth(),
                 Seam.flat(
@@ -31,8 +31,8 @@ final class TopSeams {
                 cap(TopNames.BACK_ARMHOLE_SEAM, capEase),
                 Seam.flat(
                                 TopNames.SLEEVE_SEAM,
-                                SeamSide.along(TopNames.SLEEVE, EdgeNames.UNDERARM_FRONT),
-                                SeamSide.against(TopNames.SLEEVE, EdgeNames.UNDERARM_BACK),
+                                SeamSide.along(TopNames.SLEEVE, TopEdges.UNDERARM_FRONT),
+                                SeamSide.against(TopNames.SLEEVE, TopEdges.UNDERARM_BACK),
                                 "straighten the sleeve")
                         .smooth());
     }
@@ -42,10 +42,10 @@ final class TopSeams {
         boolean front = name.equals(TopNames.FRONT_ARMHOLE_SEAM);
         return Seam.of(
                 name,
-                SeamSide.along(front ? TopNames.FRONT : TopNames.BACK, EdgeNames.ARMHOLE),
+                SeamSide.along(front ? TopNames.FRONT : TopNames.BACK, TopEdges.ARMHOLE),
                 front
-                        ? SeamSide.along(TopNames.SLEEVE, EdgeNames.CAP_FRONT)
-                        : SeamSide.against(TopNames.SLEEVE, EdgeNames.CAP_BACK),
+                        ? SeamSide.along(TopNames.SLEEVE, TopEdges.CAP_FRONT)
+                        : SeamSide.against(TopNames.SLEEVE, TopEdges.CAP_BACK),
                 SeamRule.eased(
                         capEase.times(0.5), SeamRule.Span.upTo(front ? TopNames.FRONT_NOTCH : TopNames.BACK_NOTCH)),
                 "refit the sleeve cap to the armhole");

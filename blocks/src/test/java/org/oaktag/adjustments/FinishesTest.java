@@ -26,6 +26,7 @@ import org.junit.jupiter.api.Test;
 import org.oaktag.PatternException;
 import org.oaktag.blocks.FinishNames;
 import org.oaktag.blocks.KnitTop;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Allowance;
 import org.oaktag.garment.Cloth;
@@ -78,7 +79,7 @@ class FinishesTest {
             assertThat(neck.spans().get(1).difference().mm()).isCloseTo(0, within(1e-6));
             assertThat(neck.isTrue()).isTrue();
             assertThat(lined.piece(FinishNames.BACK_LINING)
-                            .notch(EdgeNames.NECKLINE, Name.of("pleat"))
+                            .notch(TopEdges.NECKLINE, Name.of("pleat"))
                             .map(Notch::count))
                     .contains(2);
         }
@@ -88,7 +89,7 @@ class FinishesTest {
     void a_facing_is_as_wide_as_asked_all_along_the_neckline() {
         Garment top = observersTop().adjust(faceNeckline(mm(60), JERSEY));
         Piece facing = top.piece(FinishNames.BACK_FACING);
-        var neckline = facing.path(EdgeNames.NECKLINE);
+        var neckline = facing.path(TopEdges.NECKLINE);
         var inner = facing.path(FaceNeckline.INNER);
         for (int i = 0; i <= 20; i++) {
             assertThat(neckline.nearest(inner.pointAt(inner.length() * i / 20)).distance())
@@ -181,7 +182,7 @@ class FinishesTest {
         PatchPocket pocket = patchPocket(mm(110), mm(130), mm(50), mm(200));
         Piece front = funnel.adjust(pocket).piece(TopNames.FRONT);
         double sideNeck = funnel.piece(TopNames.FRONT)
-                .corner(EdgeNames.SHOULDER, End.START)
+                .corner(TopEdges.SHOULDER, End.START)
                 .y();
         assertThat(front.lines().get(0).path().start().y()).isEqualTo(sideNeck + 200);
         assertThat(front.marks().get(0).point().y()).isCloseTo(sideNeck + 200 + 4 / Math.sqrt(2), within(1e-9));

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.oaktag.PatternException;
 import org.oaktag.blocks.HoodNames;
 import org.oaktag.blocks.HoodShape;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Change;
@@ -142,7 +143,7 @@ class HoodsTest {
                 .isInstanceOf(PatternException.class)
                 .hasMessageContaining("lap of the hood")
                 .hasMessageContaining(top.piece(TopNames.FRONT)
-                        .edge(EdgeNames.NECKLINE)
+                        .edge(TopEdges.NECKLINE)
                         .length()
                         .roundedDown()
                         .text())

@@ -56,17 +56,17 @@ class KnitAllowancesTest {
 
     @Test
     void both_sides_of_a_neckline_seam_and_what_is_sewn_to_them_are_narrow() {
-        Piece front = piece(FRONT, EdgeNames.NECKLINE, Cut.onFold(LEFT));
+        Piece front = piece(FRONT, TopEdges.NECKLINE, Cut.onFold(LEFT));
         Piece collar = piece(COLLAR, EdgeNames.TOP, Cut.single());
         Piece lining = piece(COLLAR_LINING, EdgeNames.TOP, Cut.single());
         Allowances knit = KnitTop.allowances(sewn(
                 List.of(front, collar, lining),
-                flat("collar", SeamSide.along(FRONT, EdgeNames.NECKLINE), SeamSide.along(COLLAR, EdgeNames.BOTTOM)),
+                flat("collar", SeamSide.along(FRONT, TopEdges.NECKLINE), SeamSide.along(COLLAR, EdgeNames.BOTTOM)),
                 flat(
                         "collar lining",
                         SeamSide.along(COLLAR, EdgeNames.BOTTOM),
                         SeamSide.along(COLLAR_LINING, EdgeNames.BOTTOM))));
-        assertThat(knit.on(front, EdgeNames.NECKLINE)).isEqualTo(mm(6));
+        assertThat(knit.on(front, TopEdges.NECKLINE)).isEqualTo(mm(6));
         assertThat(knit.on(collar, EdgeNames.BOTTOM)).isEqualTo(mm(6));
         assertThat(knit.on(lining, EdgeNames.BOTTOM)).isEqualTo(mm(6));
         assertThat(knit.on(collar, EdgeNames.TOP)).isEqualTo(mm(10));
@@ -74,10 +74,10 @@ class KnitAllowancesTest {
 
     @Test
     void the_other_half_of_a_neckline_is_as_narrow() {
-        Piece front = piece(FRONT, EdgeNames.NECKLINE, Cut.single());
-        Name half = EdgeNames.NECKLINE.with("mirrored");
+        Piece front = piece(FRONT, TopEdges.NECKLINE, Cut.single());
+        Name half = TopEdges.NECKLINE.with("mirrored");
         Piece parted = front.withEdges(List.of(
-                Edge.straight(EdgeNames.NECKLINE, Point.of(0, 0), Point.of(50, 0)),
+                Edge.straight(TopEdges.NECKLINE, Point.of(0, 0), Point.of(50, 0)),
                 Edge.straight(half, Point.of(50, 0), Point.of(100, 0)),
                 front.edges().get(1),
                 front.edges().get(2),

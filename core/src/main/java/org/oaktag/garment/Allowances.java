@@ -16,7 +16,7 @@ import org.oaktag.measure.Length;
  * <pre>{@code
  * Allowances wide = Allowances.of("home sewing", mm(15))
  *         .with(EdgeNames.HEM, Allowance.foldedBack(mm(30)))
- *         .with(EdgeNames.SHOULDER, Allowance.squared(mm(15)));
+ *         .with(TopEdges.SHOULDER, Allowance.squared(mm(15)));
  * }</pre>
  *
  * <p>Immutable.

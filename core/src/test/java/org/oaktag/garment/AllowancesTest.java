@@ -14,6 +14,7 @@ import org.oaktag.measure.Percent;
 /** Allowances of small pieces, of which plain reasoning gives what they are. */
 class AllowancesTest {
 
+    private static final Name NECKLINE = Name.of("neckline");
     private static final Name FRONT = Name.of("front");
     private static final Name COLLAR = Name.of("collar");
     private static final Name COLLAR_LINING = Name.of("collar lining");
@@ -42,7 +43,7 @@ class AllowancesTest {
     }
 
     private static Garment collared() {
-        Piece front = piece(FRONT, EdgeNames.NECKLINE, EdgeNames.HEM, Cut.onFold(EdgeNames.CENTRE));
+        Piece front = piece(FRONT, NECKLINE, EdgeNames.HEM, Cut.onFold(EdgeNames.CENTRE));
         Piece collar = piece(COLLAR, EdgeNames.TOP, EdgeNames.BOTTOM, Cut.single());
         Piece lining = piece(COLLAR_LINING, EdgeNames.TOP, EdgeNames.BOTTOM, Cut.single());
         return Garment.of(
@@ -50,10 +51,7 @@ class AllowancesTest {
                 Wearer.of("nobody", false, Map.of()),
                 List.of(front, collar, lining),
                 List.of(
-                        flat(
-                                "collar",
-                                SeamSide.along(FRONT, EdgeNames.NECKLINE),
-                                SeamSide.along(COLLAR, EdgeNames.BOTTOM)),
+                        flat("collar", SeamSide.along(FRONT, NECKLINE), SeamSide.along(COLLAR, EdgeNames.BOTTOM)),
                         flat(
                                 "collar lining",
                                 SeamSide.along(COLLAR, EdgeNames.BOTTOM),
@@ -121,7 +119,7 @@ class AllowancesTest {
         Garment both = garment.withPiece(front);
         assertThat(both.turnedBack()).containsExactly(hem, side);
         assertThat(both.turnedBackWith(hem)).containsExactly(side, hem);
-        assertThat(both.turnedBackWith(EdgeRef.of(FRONT, EdgeNames.NECKLINE))).isEmpty();
+        assertThat(both.turnedBackWith(EdgeRef.of(FRONT, NECKLINE))).isEmpty();
         Garment banded = both.withSeams(
                 List.of(flat("band", SeamSide.along(FRONT, EdgeNames.SIDE), SeamSide.against(COLLAR, EdgeNames.TOP))));
         assertThat(banded.turnedBack()).isEmpty();
@@ -156,7 +154,7 @@ class AllowancesTest {
                 Allowances.of("asked", mm(15)).with(garment.seam(Name.of("collar lining")), Allowance.squared(mm(8)));
         assertThat(asked.of(garment.piece(COLLAR), EdgeNames.BOTTOM)).isEqualTo(Allowance.squared(mm(8)));
         assertThat(asked.of(garment.piece(COLLAR_LINING), EdgeNames.BOTTOM)).isEqualTo(Allowance.squared(mm(8)));
-        assertThat(asked.on(garment.piece(FRONT), EdgeNames.NECKLINE)).isEqualTo(mm(15));
+        assertThat(asked.on(garment.piece(FRONT), NECKLINE)).isEqualTo(mm(15));
     }
 
     @Test

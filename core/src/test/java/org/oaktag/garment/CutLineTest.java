@@ -22,6 +22,9 @@ import org.oaktag.measure.Percent;
 /** Cut lines: invariants, and values that plain geometry gives. */
 class CutLineTest {
 
+    private static final Name NECKLINE = Name.of("neckline");
+    private static final Name SHOULDER = Name.of("shoulder");
+    private static final Name ARMHOLE = Name.of("armhole");
     private static final Cloth CLOTH = Cloth.knit("trial knit", Percent.percent(20));
     private static final Grainline GRAIN = new Grainline(Point.of(50, 100), Point.of(50, 300));
 
@@ -54,9 +57,9 @@ class CutLineTest {
         return Piece.of(
                 Name.of("back"),
                 List.of(
-                        new Edge(EdgeNames.NECKLINE, neckline),
-                        Edge.straight(EdgeNames.SHOULDER, neckline.end(), shoulderPoint),
-                        new Edge(EdgeNames.ARMHOLE, armhole),
+                        new Edge(NECKLINE, neckline),
+                        Edge.straight(SHOULDER, neckline.end(), shoulderPoint),
+                        new Edge(ARMHOLE, armhole),
                         Edge.straight(EdgeNames.SIDE, armhole.end(), sideHem),
                         new Edge(EdgeNames.HEM, hem),
                         Edge.straight(EdgeNames.CENTRE, hem.end(), neckline.start())),
@@ -82,7 +85,7 @@ class CutLineTest {
                 CLOTH);
     }
 
-    private static final Allowances TEN = Allowances.of("ten", mm(10)).with(EdgeNames.NECKLINE, mm(6));
+    private static final Allowances TEN = Allowances.of("ten", mm(10)).with(NECKLINE, mm(6));
 
     @Test
     void a_hem_in_two_edges_that_run_on_is_folded_back_as_one_is() {
@@ -187,7 +190,7 @@ class CutLineTest {
     void a_notch_is_cut_as_often_as_it_counts_about_its_place_and_square_to_its_seam(NotchCut shape) {
         Map<Name, Double> places = Map.of(Name.of("one"), 90.0, Name.of("two"), 150.0, Name.of("three"), 60.0);
         Piece back = tightlyBentBack()
-                .withNotch(new Notch(Name.of("one"), EdgeNames.ARMHOLE, End.START, 90, 1))
+                .withNotch(new Notch(Name.of("one"), ARMHOLE, End.START, 90, 1))
                 .withNotch(new Notch(Name.of("two"), EdgeNames.SIDE, End.END, 150, 2))
                 .withNotch(new Notch(Name.of("three"), EdgeNames.HEM, End.START, 60, 3));
         List<Snip> snips = CutLine.of(back, TEN.notched(shape)).snips();
@@ -398,13 +401,13 @@ class CutLineTest {
         Piece triangle = Piece.of(
                 Name.of("triangle"),
                 List.of(
-                        Edge.straight(EdgeNames.SHOULDER, Point.ORIGIN, tip),
-                        Edge.straight(EdgeNames.ARMHOLE, tip, low),
+                        Edge.straight(SHOULDER, Point.ORIGIN, tip),
+                        Edge.straight(ARMHOLE, tip, low),
                         Edge.straight(EdgeNames.CENTRE, low, Point.ORIGIN)),
                 GRAIN,
                 Cut.single(),
                 CLOTH);
-        Allowances squared = Allowances.of("ten", mm(10)).with(EdgeNames.SHOULDER, Allowance.squared(mm(10)));
+        Allowances squared = Allowances.of("ten", mm(10)).with(SHOULDER, Allowance.squared(mm(10)));
         Path run = CutLine.of(triangle, squared).runs().get(0);
         double meeting = 100 + 10 * Math.sqrt(2);
         assertThat(run.nearest(Point.of(meeting, 0)).distance()).isCloseTo(0, within(1e-9));

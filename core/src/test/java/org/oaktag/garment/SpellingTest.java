@@ -17,6 +17,7 @@ import org.oaktag.measure.Percent;
 /** What somebody who mistypes is told: what exists, and what was most likely meant. */
 class SpellingTest {
 
+    private static final Name NECKLINE = Name.of("neckline");
     private static final List<String> MEASURES = List.of("bust girth", "waist girth", "hip girth", "neck base girth");
 
     private static final Garment PATCH = Garment.of(
@@ -69,7 +70,7 @@ class SpellingTest {
                 "allowance of 'trial' for an edge: must be one of patch.centre, patch.hem; got 'pach.hem';"
                         + " did you mean 'patch.hem'?");
         assertThatCode(() -> allowances
-                        .with(EdgeNames.NECKLINE, mm(6))
+                        .with(NECKLINE, mm(6))
                         .with(EdgeRef.of(Name.of("sleeve"), EdgeNames.HEM), mm(20))
                         .with(EdgeNames.HEM, mm(20))
                         .check(PATCH))

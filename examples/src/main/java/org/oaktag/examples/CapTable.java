@@ -6,8 +6,8 @@ import static org.oaktag.measure.Length.mm;
 import java.io.PrintStream;
 import java.util.List;
 import java.util.Locale;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Piece;
 
@@ -25,8 +25,8 @@ public final class CapTable {
         for (int height : HEIGHTS) {
             Garment fitted = loosened.adjust(fitCapToArmhole(mm(6)).atHeight(mm(height)));
             Piece sleeve = fitted.piece(TopNames.SLEEVE);
-            double front = sleeve.edge(EdgeNames.CAP_FRONT).length().mm();
-            double back = sleeve.edge(EdgeNames.CAP_BACK).length().mm();
+            double front = sleeve.edge(TopEdges.CAP_FRONT).length().mm();
+            double back = sleeve.edge(TopEdges.CAP_BACK).length().mm();
             out.printf(
                     Locale.ROOT,
                     "%6d  %5.1f  %5.1f     %5.1f\n",

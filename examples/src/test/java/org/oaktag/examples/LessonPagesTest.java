@@ -30,10 +30,10 @@ import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.export.lesson.Lesson;
 import org.oaktag.garment.Edge;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Piece;
@@ -167,7 +167,7 @@ class LessonPagesTest {
         JsonNode shown = browser.evaluate(SHOWN);
         assertThat(shown.get("amount").asDouble()).isEqualTo(height);
         double armhole =
-                fitted.piece(TopNames.FRONT).edge(EdgeNames.ARMHOLE).length().mm();
+                fitted.piece(TopNames.FRONT).edge(TopEdges.ARMHOLE).length().mm();
         JsonNode seam = shown.get("seams").get("front armhole");
         assertThat(seam.get("values").get(0).asDouble()).isCloseTo(armhole, within(EXACT));
         // Half of the 6 mm of ease lies in the front half of the cap.

@@ -14,8 +14,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
@@ -164,13 +164,12 @@ class NoWrongPairTest {
     @MethodSource("drafted")
     void the_armhole_has_a_single_notch_in_front_and_a_double_one_behind(Garment top) {
         for (SeamSide front : List.of(
-                SeamSide.along(TopNames.FRONT, EdgeNames.ARMHOLE),
-                SeamSide.along(TopNames.SLEEVE, EdgeNames.CAP_FRONT))) {
+                SeamSide.along(TopNames.FRONT, TopEdges.ARMHOLE),
+                SeamSide.along(TopNames.SLEEVE, TopEdges.CAP_FRONT))) {
             assertThat(cuts(top, front)).containsEntry(TopNames.FRONT_NOTCH, 1);
         }
         for (SeamSide back : List.of(
-                SeamSide.along(TopNames.BACK, EdgeNames.ARMHOLE),
-                SeamSide.along(TopNames.SLEEVE, EdgeNames.CAP_BACK))) {
+                SeamSide.along(TopNames.BACK, TopEdges.ARMHOLE), SeamSide.along(TopNames.SLEEVE, TopEdges.CAP_BACK))) {
             assertThat(cuts(top, back)).containsEntry(TopNames.BACK_NOTCH, 2);
         }
     }

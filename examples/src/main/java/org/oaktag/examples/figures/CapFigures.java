@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.oaktag.blocks.ArmholeShape;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.export.drawing.Label.Align;
 import org.oaktag.export.drawing.LineType;
@@ -72,14 +73,14 @@ final class CapFigures {
         double right = 0;
         for (Name name : List.of(TopNames.BACK, TopNames.FRONT)) {
             Piece piece = opened.piece(name);
-            Path armhole = piece.path(EdgeNames.ARMHOLE);
-            Path shoulder = piece.path(EdgeNames.SHOULDER);
+            Path armhole = piece.path(TopEdges.ARMHOLE);
+            Path shoulder = piece.path(TopEdges.SHOULDER);
             Path side = piece.path(EdgeNames.SIDE);
             sketch.seated(armhole.start(), right, 0);
             sketch.line(LineType.SEAM, shoulder.sub(shoulder.length() - STUB, shoulder.length()));
             sketch.line(LineType.SEAM, side.sub(0, STUB / 2));
             sketch.line(LineType.SEAM, armhole);
-            double notch = notch(name.equals(TopNames.FRONT) ? EdgeNames.CAP_FRONT : EdgeNames.CAP_BACK);
+            double notch = notch(name.equals(TopNames.FRONT) ? TopEdges.CAP_FRONT : TopEdges.CAP_BACK);
             Path scoop = armhole.sub(armhole.length() - notch, armhole.length());
             sketch.subject(scoop);
             sketch.dot(armhole.start())
@@ -106,20 +107,20 @@ final class CapFigures {
                 .orElseThrow();
         double length = sleeve.path(half).length();
         double fromStart = notch.fromStart(length);
-        return half.equals(EdgeNames.CAP_FRONT) ? length - fromStart : fromStart;
+        return half.equals(TopEdges.CAP_FRONT) ? length - fromStart : fromStart;
     }
 
     /** The armholes laid on the cap at its underarm points. */
     private SvgSheet underarm() {
         Sketch sketch = Sketch.reduced(2);
-        Path capFront = edge(fitted, TopNames.SLEEVE, EdgeNames.CAP_FRONT);
-        Path capBack = edge(fitted, TopNames.SLEEVE, EdgeNames.CAP_BACK);
+        Path capFront = edge(fitted, TopNames.SLEEVE, TopEdges.CAP_FRONT);
+        Path capBack = edge(fitted, TopNames.SLEEVE, TopEdges.CAP_BACK);
         sketch.line(LineType.SEAM, capBack).line(LineType.SEAM, capFront);
-        Path laidFront = laid(edge(opened, TopNames.FRONT, EdgeNames.ARMHOLE), capFront.end(), false);
-        Path laidBack = laid(edge(opened, TopNames.BACK, EdgeNames.ARMHOLE), capBack.start(), true);
+        Path laidFront = laid(edge(opened, TopNames.FRONT, TopEdges.ARMHOLE), capFront.end(), false);
+        Path laidBack = laid(edge(opened, TopNames.BACK, TopEdges.ARMHOLE), capBack.start(), true);
         sketch.before(laidFront).before(laidBack);
-        double front = notch(EdgeNames.CAP_FRONT);
-        double back = notch(EdgeNames.CAP_BACK);
+        double front = notch(TopEdges.CAP_FRONT);
+        double back = notch(TopEdges.CAP_BACK);
         sketch.subject(capFront.reversed().sub(0, copied(capFront.reversed(), laidFront)));
         sketch.subject(capBack.sub(0, copied(capBack, laidBack)));
         Point topFront = capFront.pointAt(capFront.length() - front);
@@ -153,12 +154,12 @@ final class CapFigures {
     /** The finished cap with its height and widths. */
     private SvgSheet crown() {
         Sketch sketch = Sketch.reduced(2);
-        Path front = edge(fitted, TopNames.SLEEVE, EdgeNames.CAP_FRONT);
-        Path back = edge(fitted, TopNames.SLEEVE, EdgeNames.CAP_BACK);
-        sketch.line(LineType.SEAM, back.sub(0, notch(EdgeNames.CAP_BACK)));
-        sketch.subject(back.sub(notch(EdgeNames.CAP_BACK), back.length()));
-        sketch.subject(front.sub(0, front.length() - notch(EdgeNames.CAP_FRONT)));
-        sketch.line(LineType.SEAM, front.sub(front.length() - notch(EdgeNames.CAP_FRONT), front.length()));
+        Path front = edge(fitted, TopNames.SLEEVE, TopEdges.CAP_FRONT);
+        Path back = edge(fitted, TopNames.SLEEVE, TopEdges.CAP_BACK);
+        sketch.line(LineType.SEAM, back.sub(0, notch(TopEdges.CAP_BACK)));
+        sketch.subject(back.sub(notch(TopEdges.CAP_BACK), back.length()));
+        sketch.subject(front.sub(0, front.length() - notch(TopEdges.CAP_FRONT)));
+        sketch.line(LineType.SEAM, front.sub(front.length() - notch(TopEdges.CAP_FRONT), front.length()));
         Point top = front.start();
         Point foot = Point.of(top.x(), front.end().y());
         sketch.dimension(foot, top, "height " + mm(foot.y() - top.y()).text(), 0);
@@ -178,8 +179,8 @@ final class CapFigures {
         List<Path> backs = new ArrayList<>();
         for (double height : HEIGHTS) {
             Garment garment = capAt(height);
-            Path front = edge(garment, TopNames.SLEEVE, EdgeNames.CAP_FRONT);
-            Path back = edge(garment, TopNames.SLEEVE, EdgeNames.CAP_BACK);
+            Path front = edge(garment, TopNames.SLEEVE, TopEdges.CAP_FRONT);
+            Path back = edge(garment, TopNames.SLEEVE, TopEdges.CAP_BACK);
             sketch.seated(Point.of(front.start().x(), front.end().y()), 0, 0);
             if (height == HEIGHT) {
                 sketch.subject(back).subject(front);
@@ -191,7 +192,7 @@ final class CapFigures {
         }
         double down = 7;
         for (int i = HEIGHTS.length - 1; i >= 0; i--) {
-            Path front = edge(capAt(HEIGHTS[i]), TopNames.SLEEVE, EdgeNames.CAP_FRONT);
+            Path front = edge(capAt(HEIGHTS[i]), TopNames.SLEEVE, TopEdges.CAP_FRONT);
             Point foot = Point.of(front.start().x(), front.end().y());
             sketch.seated(foot, 0, 0);
             Point left =
@@ -211,8 +212,8 @@ final class CapFigures {
         List<Point> triangle = new ArrayList<>();
         for (double height = 60; height <= 150; height += 5) {
             Garment garment = capAt(height);
-            double front = edge(garment, TopNames.SLEEVE, EdgeNames.CAP_FRONT).length();
-            double back = edge(garment, TopNames.SLEEVE, EdgeNames.CAP_BACK).length();
+            double front = edge(garment, TopNames.SLEEVE, TopEdges.CAP_FRONT).length();
+            double back = edge(garment, TopNames.SLEEVE, TopEdges.CAP_BACK).length();
             solved.add(onGraph(height, garment.finished(TopNames.SLEEVE_WIDTH).mm()));
             triangle.add(onGraph(
                     height, Math.sqrt(front * front - height * height) + Math.sqrt(back * back - height * height)));

@@ -2,6 +2,7 @@ package org.oaktag.examples.figures;
 
 import java.util.Locale;
 import java.util.Map;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.export.drawing.Label.Align;
 import org.oaktag.export.drawing.LineType;
@@ -63,9 +64,9 @@ final class CombFigure {
 
     /** A neckline with what lies beside it: the fold at the centre and the shoulder. */
     private void neck(Piece piece, String name, double right, double down) {
-        Path neckline = piece.path(EdgeNames.NECKLINE);
+        Path neckline = piece.path(TopEdges.NECKLINE);
         sketch.seated(Point.of(neckline.start().x(), neckline.end().y()), right, down);
-        Path shoulder = piece.path(EdgeNames.SHOULDER).sub(0, STUB);
+        Path shoulder = piece.path(TopEdges.SHOULDER).sub(0, STUB);
         Point onFold = neckline.start().plus(Vector.of(0, STUB));
         Path beside = Path.polyline(shoulder.end(), Point.of(shoulder.end().x(), onFold.y()), onFold, neckline.start());
         sketch.cloth(new Outline(neckline.then(shoulder).then(beside)));
@@ -77,8 +78,8 @@ final class CombFigure {
 
     /** An armhole with what lies beside it: the shoulder and the side. */
     private void armhole(Piece piece, String name, double right, double down) {
-        Path armhole = piece.path(EdgeNames.ARMHOLE);
-        Path whole = piece.path(EdgeNames.SHOULDER);
+        Path armhole = piece.path(TopEdges.ARMHOLE);
+        Path whole = piece.path(TopEdges.SHOULDER);
         Path shoulder = whole.sub(whole.length() - STUB, whole.length());
         Path side = piece.path(EdgeNames.SIDE).sub(0, STUB);
         sketch.seated(armhole.start(), right, down);

@@ -19,6 +19,7 @@ import org.oaktag.blocks.FinishNames;
 import org.oaktag.blocks.HoodNames;
 import org.oaktag.blocks.HoodShape;
 import org.oaktag.blocks.KnitTop;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.export.drawing.LineType;
 import org.oaktag.export.svg.SvgSheet;
@@ -76,9 +77,9 @@ final class GlossaryFigures {
     }
 
     private void edges() {
-        edge("neckline", front, EdgeNames.NECKLINE);
-        edge("shoulder seam", front, EdgeNames.SHOULDER);
-        edge("armhole", front, EdgeNames.ARMHOLE);
+        edge("neckline", front, TopEdges.NECKLINE);
+        edge("shoulder seam", front, TopEdges.SHOULDER);
+        edge("armhole", front, TopEdges.ARMHOLE);
         edge("side seam", front, EdgeNames.SIDE);
         edge("hem", front, EdgeNames.HEM);
         edge("centre front", front, EdgeNames.CENTRE);
@@ -106,12 +107,12 @@ final class GlossaryFigures {
     }
 
     private void points() {
-        point("side neck point", front, front.path(EdgeNames.SHOULDER).start());
-        point("shoulder point", front, front.path(EdgeNames.SHOULDER).end());
-        point("pitch point", front, ArmholeShape.pitch(front.path(EdgeNames.ARMHOLE)));
-        point("underarm point", front, front.path(EdgeNames.ARMHOLE).end());
-        Point nape = back.path(EdgeNames.NECKLINE).start();
-        Point underarm = back.path(EdgeNames.ARMHOLE).end();
+        point("side neck point", front, front.path(TopEdges.SHOULDER).start());
+        point("shoulder point", front, front.path(TopEdges.SHOULDER).end());
+        point("pitch point", front, ArmholeShape.pitch(front.path(TopEdges.ARMHOLE)));
+        point("underarm point", front, front.path(TopEdges.ARMHOLE).end());
+        Point nape = back.path(TopEdges.NECKLINE).start();
+        Point underarm = back.path(TopEdges.ARMHOLE).end();
         Point level = Point.of(nape.x(), underarm.y());
         add(
                 "scye depth",
@@ -123,8 +124,8 @@ final class GlossaryFigures {
     }
 
     private void sleeves() {
-        Path capBack = sleeve.path(EdgeNames.CAP_BACK);
-        Path capFront = sleeve.path(EdgeNames.CAP_FRONT);
+        Path capBack = sleeve.path(TopEdges.CAP_BACK);
+        Path capFront = sleeve.path(TopEdges.CAP_FRONT);
         add(
                 "cap",
                 "The cap is the wide line.",
@@ -220,9 +221,9 @@ final class GlossaryFigures {
                         .piece(front)
                         .arrow(grain.top(), grain.bottom())
                         .arrow(grain.bottom(), grain.top()));
-        Path armhole = back.path(EdgeNames.ARMHOLE);
+        Path armhole = back.path(TopEdges.ARMHOLE);
         Notch paired = back.notches().stream()
-                .filter(each -> each.edge().equals(EdgeNames.ARMHOLE))
+                .filter(each -> each.edge().equals(TopEdges.ARMHOLE))
                 .findFirst()
                 .orElseThrow();
         Point there = armhole.pointAt(paired.fromStart(armhole.length()));
@@ -231,7 +232,7 @@ final class GlossaryFigures {
                 "A double notch, as on a back.",
                 Sketch.reduced(4)
                         .line(LineType.SEAM, armhole)
-                        .notches(back, EdgeNames.ARMHOLE)
+                        .notches(back, TopEdges.ARMHOLE)
                         .arrow(Point.of(there.x() - 70, there.y() + 40), Point.of(there.x() - 6, there.y() + 4)));
         Garment darted = block.adjust(openDart(TopNames.FRONT, DART, Place.share(EdgeNames.HEM, 0.6), mm(60), mm(350)));
         Piece piece = darted.piece(TopNames.FRONT);

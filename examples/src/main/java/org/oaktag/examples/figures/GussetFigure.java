@@ -6,11 +6,11 @@ import static org.oaktag.measure.Length.mm;
 
 import java.util.List;
 import java.util.Map;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.export.drawing.Label.Align;
 import org.oaktag.export.svg.SvgSheet;
 import org.oaktag.garment.Edge;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Piece;
 import org.oaktag.geometry.Bounds;
@@ -50,7 +50,7 @@ final class GussetFigure {
     private double opened(Piece piece, String what, double right) {
         Bounds box = seated(piece, right);
         for (Edge edge : piece.edges()) {
-            if (List.of(EdgeNames.GUSSET_UPPER, EdgeNames.GUSSET_LOWER).contains(edge.name())) {
+            if (List.of(TopEdges.GUSSET_UPPER, TopEdges.GUSSET_LOWER).contains(edge.name())) {
                 sketch.subject(edge.path());
             }
         }

@@ -19,6 +19,7 @@ import org.oaktag.adjustments.HemBand;
 import org.oaktag.adjustments.RibCuff;
 import org.oaktag.blocks.HoodNames;
 import org.oaktag.blocks.HoodShape;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.export.lesson.Formula;
@@ -54,8 +55,8 @@ final class BandLessons {
                                         played -> played.after().wearer().measure(BodyMeasure.WRIST_GIRTH.asName()))
                                 .plus(Term.length("ease", mm(15)))))
                 .computing(Formula.exact(
-                        edgeAfter("underarm edge", TopNames.SLEEVE, EdgeNames.UNDERARM_FRONT),
-                        Terms.edgeBefore("underarm edge before", TopNames.SLEEVE, EdgeNames.UNDERARM_FRONT)
+                        edgeAfter("underarm edge", TopNames.SLEEVE, TopEdges.UNDERARM_FRONT),
+                        Terms.edgeBefore("underarm edge before", TopNames.SLEEVE, TopEdges.UNDERARM_FRONT)
                                 .minus(Term.length("depth", played -> ((RibCuff) played.step()).depth()))))
                 .computing(Formula.exact(
                         after("sleeve length", TopNames.SLEEVE_LENGTH),

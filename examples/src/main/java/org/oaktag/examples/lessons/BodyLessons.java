@@ -9,6 +9,7 @@ import static org.oaktag.examples.lessons.Terms.edgeAfter;
 import static org.oaktag.examples.lessons.Terms.number;
 import static org.oaktag.measure.Length.mm;
 
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.export.lesson.Formula;
 import org.oaktag.export.lesson.Lesson;
@@ -40,9 +41,9 @@ final class BodyLessons {
                         + " drawn again below its pitch point only. Above that point it is untouched to the last bit.")
                 .saying("The side seam loses what the point has moved. The sleeve was left as it is: its cap is now too"
                         + " short, and a sleeve that is not lifted with its armhole binds.")
-                .showing(View.closeUp(TopNames.FRONT, EdgeNames.ARMHOLE))
-                .showing(View.closeUp(TopNames.BACK, EdgeNames.ARMHOLE))
-                .showing(View.closeUp(TopNames.SLEEVE, EdgeNames.CAP_BACK, EdgeNames.CAP_FRONT))
+                .showing(View.closeUp(TopNames.FRONT, TopEdges.ARMHOLE))
+                .showing(View.closeUp(TopNames.BACK, TopEdges.ARMHOLE))
+                .showing(View.closeUp(TopNames.SLEEVE, TopEdges.CAP_BACK, TopEdges.CAP_FRONT))
                 .computing(Formula.exact(
                         Term.length("depth of the armhole", played -> depth(played.after())),
                         Term.length("depth before", played -> depth(played.before()))
@@ -84,7 +85,7 @@ final class BodyLessons {
 
     private static Length depth(Garment garment) {
         return mm(underarm(garment).y()
-                - corner(garment, TopNames.FRONT, EdgeNames.ARMHOLE, End.START).y());
+                - corner(garment, TopNames.FRONT, TopEdges.ARMHOLE, End.START).y());
     }
 
     private static Length down(Garment garment) {

@@ -6,6 +6,7 @@ import static org.oaktag.adjustments.Shoulders.dropShoulder;
 import static org.oaktag.adjustments.Sleeves.fitCapToArmhole;
 import static org.oaktag.measure.Length.mm;
 
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.export.lesson.Formula;
 import org.oaktag.export.lesson.Lesson;
@@ -13,7 +14,6 @@ import org.oaktag.export.lesson.Slider;
 import org.oaktag.export.lesson.Term;
 import org.oaktag.export.lesson.Trial;
 import org.oaktag.export.lesson.View;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.measure.Length;
@@ -40,24 +40,24 @@ final class CapLessons {
                                 + " curve; a smooth crown joins the two, and the width is solved until each half is as long as"
                                 + " its armhole and half of the ease.")
                 .saying("Move the height and watch the width: a lower cap makes a wider sleeve, for the same armhole.")
-                .showing(View.closeUp(TopNames.SLEEVE, EdgeNames.CAP_BACK, EdgeNames.CAP_FRONT))
-                .showing(View.closeUp(TopNames.FRONT, EdgeNames.ARMHOLE))
-                .showing(View.closeUp(TopNames.BACK, EdgeNames.ARMHOLE))
+                .showing(View.closeUp(TopNames.SLEEVE, TopEdges.CAP_BACK, TopEdges.CAP_FRONT))
+                .showing(View.closeUp(TopNames.FRONT, TopEdges.ARMHOLE))
+                .showing(View.closeUp(TopNames.BACK, TopEdges.ARMHOLE))
                 .computing(Formula.exact(
                         Term.length("whole cap", played -> cap(played.after())),
-                        Term.length("front armhole", played -> edge(played.after(), TopNames.FRONT, EdgeNames.ARMHOLE))
+                        Term.length("front armhole", played -> edge(played.after(), TopNames.FRONT, TopEdges.ARMHOLE))
                                 .plus(Term.length(
                                         "back armhole",
-                                        played -> edge(played.after(), TopNames.BACK, EdgeNames.ARMHOLE)))
+                                        played -> edge(played.after(), TopNames.BACK, TopEdges.ARMHOLE)))
                                 .plus(ease)))
                 .computing(Formula.exact(
-                        Term.length("front half of the cap", played -> edge(played.after(), EdgeNames.CAP_FRONT)),
-                        Term.length("front armhole", played -> edge(played.after(), TopNames.FRONT, EdgeNames.ARMHOLE))
+                        Term.length("front half of the cap", played -> edge(played.after(), TopEdges.CAP_FRONT)),
+                        Term.length("front armhole", played -> edge(played.after(), TopNames.FRONT, TopEdges.ARMHOLE))
                                 .plus(ease.over(Term.number(2)))))
                 .computing(Formula.rough(
                         Term.length(
                                 "width of the sleeve", played -> played.after().finished(TopNames.SLEEVE_WIDTH)),
-                        straightCap(EdgeNames.CAP_FRONT).plus(straightCap(EdgeNames.CAP_BACK)),
+                        straightCap(TopEdges.CAP_FRONT).plus(straightCap(TopEdges.CAP_BACK)),
                         "The triangle that is drawn by hand takes each half as a straight line; the curve is longer than"
                                 + " its chord, so the triangle promises more width than there is."));
     }
@@ -69,7 +69,7 @@ final class CapLessons {
     }
 
     private static Length cap(Garment garment) {
-        return edge(garment, EdgeNames.CAP_FRONT).plus(edge(garment, EdgeNames.CAP_BACK));
+        return edge(garment, TopEdges.CAP_FRONT).plus(edge(garment, TopEdges.CAP_BACK));
     }
 
     private static Length edge(Garment garment, Name sleeveEdge) {

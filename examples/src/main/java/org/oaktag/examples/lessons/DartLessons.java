@@ -8,6 +8,7 @@ import static org.oaktag.measure.Percent.percent;
 
 import org.oaktag.adjust.MoveDart;
 import org.oaktag.adjust.Place;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.export.lesson.Formula;
 import org.oaktag.export.lesson.Lesson;
@@ -48,7 +49,7 @@ final class DartLessons {
                                 splitDart(
                                         TopNames.FRONT,
                                         HEM_DART,
-                                        Place.share(EdgeNames.SHOULDER, 0.5),
+                                        Place.share(TopEdges.SHOULDER, 0.5),
                                         moved / 100,
                                         SHOULDER_DART)))
                 .saying(

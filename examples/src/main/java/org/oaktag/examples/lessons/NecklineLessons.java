@@ -10,6 +10,7 @@ import static org.oaktag.examples.lessons.Terms.number;
 import static org.oaktag.measure.Length.mm;
 
 import org.oaktag.adjust.Recipe;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.export.lesson.Formula;
 import org.oaktag.export.lesson.Lesson;
@@ -17,7 +18,6 @@ import org.oaktag.export.lesson.Slider;
 import org.oaktag.export.lesson.Term;
 import org.oaktag.export.lesson.Trial;
 import org.oaktag.export.lesson.View;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
 import org.oaktag.measure.Length;
@@ -33,7 +33,7 @@ final class NecklineLessons {
                 "slope of the shoulder",
                 played -> Math.toDegrees(played.before()
                         .piece(TopNames.FRONT)
-                        .path(EdgeNames.SHOULDER)
+                        .path(TopEdges.SHOULDER)
                         .startDirection()
                         .angle()));
         return Lesson.of(
@@ -46,11 +46,11 @@ final class NecklineLessons {
                                 + " So the shoulder loses exactly what the point has moved.")
                 .saying("The neckline grows by more: the tape goes round both sides, front and back. A layer to be worn"
                         + " over another wants 5.0 mm to 10.0 mm (common practice).")
-                .showing(View.closeUp(TopNames.FRONT, EdgeNames.NECKLINE, EdgeNames.SHOULDER))
-                .showing(View.closeUp(TopNames.BACK, EdgeNames.NECKLINE, EdgeNames.SHOULDER))
+                .showing(View.closeUp(TopNames.FRONT, TopEdges.NECKLINE, TopEdges.SHOULDER))
+                .showing(View.closeUp(TopNames.BACK, TopEdges.NECKLINE, TopEdges.SHOULDER))
                 .computing(Formula.exact(
-                        edgeAfter("shoulder", TopNames.FRONT, EdgeNames.SHOULDER),
-                        edgeBefore("shoulder before", TopNames.FRONT, EdgeNames.SHOULDER)
+                        edgeAfter("shoulder", TopNames.FRONT, TopEdges.SHOULDER),
+                        edgeBefore("shoulder before", TopNames.FRONT, TopEdges.SHOULDER)
                                 .minus(along)))
                 .computing(Formula.exact(
                         Term.length("width of the neck", played -> width(played.after())),
@@ -65,12 +65,12 @@ final class NecklineLessons {
     }
 
     private static Length along(Recipe.Played played) {
-        return Terms.edge(played.before(), TopNames.FRONT, EdgeNames.SHOULDER)
-                .minus(Terms.edge(played.after(), TopNames.FRONT, EdgeNames.SHOULDER));
+        return Terms.edge(played.before(), TopNames.FRONT, TopEdges.SHOULDER)
+                .minus(Terms.edge(played.after(), TopNames.FRONT, TopEdges.SHOULDER));
     }
 
     private static Length width(Garment garment) {
         return mm(2
-                * corner(garment, TopNames.FRONT, EdgeNames.SHOULDER, End.START).x());
+                * corner(garment, TopNames.FRONT, TopEdges.SHOULDER, End.START).x());
     }
 }

@@ -8,6 +8,7 @@ import static org.oaktag.examples.lessons.Terms.edgeAfter;
 import static org.oaktag.examples.lessons.Terms.edgeBefore;
 import static org.oaktag.measure.Length.mm;
 
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.export.lesson.Formula;
 import org.oaktag.export.lesson.Lesson;
@@ -15,7 +16,6 @@ import org.oaktag.export.lesson.Slider;
 import org.oaktag.export.lesson.Term;
 import org.oaktag.export.lesson.Trial;
 import org.oaktag.export.lesson.View;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
 import org.oaktag.measure.Length;
@@ -62,22 +62,22 @@ final class ShoulderLessons {
                 .saying("A strip is cut off the front along its shoulder and put to the back, turned over through the"
                         + " seam. Nothing is drawn again, so nothing is gained or lost: the neckline and the armhole keep"
                         + " their lengths to the last digit, and only the seam has moved.")
-                .showing(View.closeUp(TopNames.FRONT, EdgeNames.NECKLINE, EdgeNames.SHOULDER, EdgeNames.ARMHOLE))
-                .showing(View.closeUp(TopNames.BACK, EdgeNames.NECKLINE, EdgeNames.SHOULDER, EdgeNames.ARMHOLE))
+                .showing(View.closeUp(TopNames.FRONT, TopEdges.NECKLINE, TopEdges.SHOULDER, TopEdges.ARMHOLE))
+                .showing(View.closeUp(TopNames.BACK, TopEdges.NECKLINE, TopEdges.SHOULDER, TopEdges.ARMHOLE))
                 .computing(Formula.exact(
-                        edgeAfter("back armhole", TopNames.BACK, EdgeNames.ARMHOLE),
-                        edgeBefore("back armhole before", TopNames.BACK, EdgeNames.ARMHOLE)
-                                .plus(edgeBefore("front armhole before", TopNames.FRONT, EdgeNames.ARMHOLE)
-                                        .minus(edgeAfter("front armhole", TopNames.FRONT, EdgeNames.ARMHOLE)))))
+                        edgeAfter("back armhole", TopNames.BACK, TopEdges.ARMHOLE),
+                        edgeBefore("back armhole before", TopNames.BACK, TopEdges.ARMHOLE)
+                                .plus(edgeBefore("front armhole before", TopNames.FRONT, TopEdges.ARMHOLE)
+                                        .minus(edgeAfter("front armhole", TopNames.FRONT, TopEdges.ARMHOLE)))))
                 .computing(Formula.exact(
                         after("whole neckline", TopNames.NECKLINE_GIRTH),
                         before("whole neckline before", TopNames.NECKLINE_GIRTH)));
     }
 
     static Length capHeight(Garment garment) {
-        return mm(Terms.corner(garment, TopNames.SLEEVE, EdgeNames.CAP_FRONT, End.END)
+        return mm(Terms.corner(garment, TopNames.SLEEVE, TopEdges.CAP_FRONT, End.END)
                         .y()
-                - Terms.corner(garment, TopNames.SLEEVE, EdgeNames.CAP_FRONT, End.START)
+                - Terms.corner(garment, TopNames.SLEEVE, TopEdges.CAP_FRONT, End.START)
                         .y());
     }
 }

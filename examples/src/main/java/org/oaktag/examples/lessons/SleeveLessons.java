@@ -18,6 +18,7 @@ import org.oaktag.adjust.Recipe;
 import org.oaktag.adjust.Slash;
 import org.oaktag.adjust.SlashAndSpread;
 import org.oaktag.adjust.Spread;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.export.lesson.Formula;
 import org.oaktag.export.lesson.Lesson;
@@ -35,7 +36,7 @@ import org.oaktag.measure.Length;
 final class SleeveLessons {
 
     /** Where the slash begins: a hand's breadth of cap to either side keeps the crown smooth. */
-    private static final Place ON_CAP = Place.along(EdgeNames.CAP_FRONT, End.START, mm(20));
+    private static final Place ON_CAP = Place.along(TopEdges.CAP_FRONT, End.START, mm(20));
 
     private static final Place ON_HEM = Place.share(EdgeNames.HEM, 0.45);
 
@@ -61,7 +62,7 @@ final class SleeveLessons {
                 .computing(Formula.exact(
                         after("hem of the sleeve", TopNames.SLEEVE_HEM), after("width", TopNames.SLEEVE_WIDTH)))
                 .computing(Formula.exact(
-                        edgeAfter("underarm edge", TopNames.SLEEVE, EdgeNames.UNDERARM_FRONT),
+                        edgeAfter("underarm edge", TopNames.SLEEVE, TopEdges.UNDERARM_FRONT),
                         after("sleeve length", TopNames.SLEEVE_LENGTH)
                                 .minus(Term.length(
                                         "cap height", played -> ShoulderLessons.capHeight(played.after())))));
@@ -95,8 +96,8 @@ final class SleeveLessons {
                                                 .over(number(2))
                                                 .sine()))))
                 .computing(Formula.exact(
-                        edgeAfter("front half of the cap", TopNames.SLEEVE, EdgeNames.CAP_FRONT),
-                        edgeBefore("front half before", TopNames.SLEEVE, EdgeNames.CAP_FRONT)));
+                        edgeAfter("front half of the cap", TopNames.SLEEVE, TopEdges.CAP_FRONT),
+                        edgeBefore("front half before", TopNames.SLEEVE, TopEdges.CAP_FRONT)));
     }
 
     private static Length slash(Garment before) {
@@ -121,10 +122,10 @@ final class SleeveLessons {
                         + " practice).")
                 .showing(TopNames.SLEEVE, TopNames.SLEEVE_LOWER)
                 .computing(Formula.exact(
-                        edgeAfter("upper underarm edge", TopNames.SLEEVE, EdgeNames.UNDERARM_FRONT),
-                        edgeBefore("underarm edge before", TopNames.SLEEVE, EdgeNames.UNDERARM_FRONT)
+                        edgeAfter("upper underarm edge", TopNames.SLEEVE, TopEdges.UNDERARM_FRONT),
+                        edgeBefore("underarm edge before", TopNames.SLEEVE, TopEdges.UNDERARM_FRONT)
                                 .minus(edgeAfter(
-                                        "lower underarm edge", TopNames.SLEEVE_LOWER, EdgeNames.UNDERARM_FRONT))))
+                                        "lower underarm edge", TopNames.SLEEVE_LOWER, TopEdges.UNDERARM_FRONT))))
                 .computing(Formula.exact(
                         edgeAfter("upper edge of the lower part", TopNames.SLEEVE_LOWER, EdgeNames.TOP),
                         edgeAfter("lower edge of the upper part", TopNames.SLEEVE, EdgeNames.BOTTOM)));

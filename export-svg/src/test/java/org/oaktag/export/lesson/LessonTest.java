@@ -14,11 +14,11 @@ import org.junit.jupiter.api.Test;
 import org.oaktag.adjust.Recipe;
 import org.oaktag.blocks.KnitTop;
 import org.oaktag.blocks.TopEase;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Figure;
 import org.oaktag.garment.Cloth;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
 import org.oaktag.measure.Length;
 
@@ -40,7 +40,7 @@ class LessonTest {
     private static final Term BEFORE = Term.length("shoulder before", played -> shoulder(played.before()));
 
     private static Length shoulder(Garment garment) {
-        return garment.piece(TopNames.FRONT).edge(EdgeNames.SHOULDER).length();
+        return garment.piece(TopNames.FRONT).edge(TopEdges.SHOULDER).length();
     }
 
     private static Lesson widening(double least, double most) {

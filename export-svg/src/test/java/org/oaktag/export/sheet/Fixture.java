@@ -5,6 +5,7 @@ import static org.oaktag.measure.Length.mm;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.Edge;
@@ -81,9 +82,9 @@ public final class Fixture {
         return Piece.of(
                         name,
                         List.of(
-                                new Edge(EdgeNames.NECKLINE, neckline),
-                                new Edge(EdgeNames.SHOULDER, shoulder),
-                                new Edge(EdgeNames.ARMHOLE, armhole),
+                                new Edge(TopEdges.NECKLINE, neckline),
+                                new Edge(TopEdges.SHOULDER, shoulder),
+                                new Edge(TopEdges.ARMHOLE, armhole),
                                 new Edge(EdgeNames.SIDE, side),
                                 new Edge(EdgeNames.HEM, hem, EdgeFinish.TURNED_BACK),
                                 new Edge(EdgeNames.CENTRE, centre)),
@@ -92,8 +93,8 @@ public final class Fixture {
                         SHELL)
                 .withNotches(List.of(
                         name.equals(BACK)
-                                ? Notch.paired(Name.of("back armhole"), EdgeNames.ARMHOLE, End.END, 90)
-                                : Notch.single(Name.of("front armhole"), EdgeNames.ARMHOLE, End.END, 90)));
+                                ? Notch.paired(Name.of("back armhole"), TopEdges.ARMHOLE, End.END, 90)
+                                : Notch.single(Name.of("front armhole"), TopEdges.ARMHOLE, End.END, 90)));
     }
 
     public static Piece sleeve() {
@@ -108,11 +109,11 @@ public final class Fixture {
         return Piece.of(
                         SLEEVE,
                         List.of(
-                                new Edge(EdgeNames.CAP_BACK, capBack),
-                                new Edge(EdgeNames.CAP_FRONT, capFront),
-                                Edge.straight(EdgeNames.UNDERARM_FRONT, Point.of(175, 120), frontHem),
+                                new Edge(TopEdges.CAP_BACK, capBack),
+                                new Edge(TopEdges.CAP_FRONT, capFront),
+                                Edge.straight(TopEdges.UNDERARM_FRONT, Point.of(175, 120), frontHem),
                                 Edge.straight(EdgeNames.HEM, frontHem, backHem).withFinish(EdgeFinish.TURNED_BACK),
-                                Edge.straight(EdgeNames.UNDERARM_BACK, backHem, Point.of(-175, 120))),
+                                Edge.straight(TopEdges.UNDERARM_BACK, backHem, Point.of(-175, 120))),
                         new Grainline(Point.of(0, 60), Point.of(0, 500)),
                         Cut.pair(),
                         SHELL)

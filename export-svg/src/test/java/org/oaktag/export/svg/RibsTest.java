@@ -15,6 +15,7 @@ import org.oaktag.adjustments.Bodies;
 import org.oaktag.adjustments.Finishes;
 import org.oaktag.blocks.KnitTop;
 import org.oaktag.blocks.TopEase;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Figure;
@@ -24,7 +25,6 @@ import org.oaktag.export.sheet.Cloths;
 import org.oaktag.garment.Aspect;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.CutList;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
 import org.oaktag.garment.FlatShape;
 import org.oaktag.garment.Garment;
@@ -67,7 +67,7 @@ class RibsTest {
                 .toList();
         assertThat(cuffs).hasSize(2);
         for (FlatShape cuff : cuffs) {
-            Point shoulder = TOP.piece(TopNames.FRONT).corner(EdgeNames.ARMHOLE, End.START);
+            Point shoulder = TOP.piece(TopNames.FRONT).corner(TopEdges.ARMHOLE, End.START);
             Point middle = cuff.outline().bounds().center();
             Vector arm = middle.minus(middle.x() < 0 ? Point.of(-shoulder.x(), shoulder.y()) : shoulder);
             List<Path> ribs = ribs(cuff);
@@ -81,7 +81,7 @@ class RibsTest {
     @Test
     void ribs_of_a_neckband_stand_square_on_the_neckline() {
         for (boolean front : new boolean[] {true, false}) {
-            Path half = TOP.piece(front ? TopNames.FRONT : TopNames.BACK).path(EdgeNames.NECKLINE);
+            Path half = TOP.piece(front ? TopNames.FRONT : TopNames.BACK).path(TopEdges.NECKLINE);
             Path neckline = FlatShape.joined(
                     List.of(half.transformed(Transform.mirrorX(0)).reversed(), half));
             List<FlatShape> bands = ribbed(front).stream()

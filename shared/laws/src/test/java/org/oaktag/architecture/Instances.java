@@ -26,10 +26,10 @@ import org.oaktag.adjustments.Sleeves;
 import org.oaktag.blocks.CapFit;
 import org.oaktag.blocks.CapHalf;
 import org.oaktag.blocks.RaglanHalf;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.export.sheet.Paper;
 import org.oaktag.export.sheet.Tiling;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.geometry.Path;
 
 /**
@@ -40,7 +40,7 @@ final class Instances {
 
     private static final int ROUNDS = 4;
 
-    private static final Path ARMHOLE = Samples.TOP.piece(TopNames.FRONT).path(EdgeNames.ARMHOLE);
+    private static final Path ARMHOLE = Samples.TOP.piece(TopNames.FRONT).path(TopEdges.ARMHOLE);
 
     /** Types of which nothing else gives an instance. */
     private static final List<Object> RARE = List.of(

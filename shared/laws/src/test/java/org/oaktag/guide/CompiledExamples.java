@@ -38,6 +38,7 @@ final class CompiledExamples {
             "measure.Percent",
             "garment.EdgeNames",
             "blocks.TopNames",
+            "blocks.TopEdges",
             "adjust.Pieces",
             "adjust.Darts",
             "adjustments.Armholes",

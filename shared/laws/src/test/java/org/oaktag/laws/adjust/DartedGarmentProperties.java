@@ -13,6 +13,7 @@ import org.oaktag.adjust.Closing;
 import org.oaktag.adjust.Darts;
 import org.oaktag.adjust.EaseDart;
 import org.oaktag.adjust.Place;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
@@ -37,7 +38,7 @@ class DartedGarmentProperties {
             @ForAll @DoubleRange(min = 15, max = 35) double width,
             @ForAll @DoubleRange(min = 0.3, max = 0.7) double to) {
         Garment darted = opened(block, width);
-        Garment moved = darted.adjust(Darts.moveDart(TopNames.FRONT, BUST, Place.share(EdgeNames.SHOULDER, to)));
+        Garment moved = darted.adjust(Darts.moveDart(TopNames.FRONT, BUST, Place.share(TopEdges.SHOULDER, to)));
         for (Garment garment : new Garment[] {darted, moved}) {
             assertThat(garment.walkSeams().seam(BUST_SEAM).isTrue()).isTrue();
             assertThat(garment.walkSeams().seam(TopNames.SIDE_SEAM).error().mm())
@@ -64,7 +65,7 @@ class DartedGarmentProperties {
     void a_dart_that_is_eased_in_leaves_the_seam_eased_by_it_and_true(
             @ForAll Garment block, @ForAll @DoubleRange(min = 15, max = 35) double width) {
         Garment before =
-                opened(block, width).adjust(Darts.moveDart(TopNames.FRONT, BUST, Place.share(EdgeNames.SHOULDER, 0.5)));
+                opened(block, width).adjust(Darts.moveDart(TopNames.FRONT, BUST, Place.share(TopEdges.SHOULDER, 0.5)));
         Garment eased = before.adjust(new EaseDart(TopNames.FRONT, BUST, Closing.straight()));
         WalkedSeam shoulder = eased.walkSeams().seam(TopNames.SHOULDER_SEAM);
         assertThat(shoulder.isTrueInLength()).isTrue();

@@ -17,6 +17,7 @@ import org.oaktag.adjust.Pieces;
 import org.oaktag.adjust.Place;
 import org.oaktag.adjust.Slash;
 import org.oaktag.adjust.Spread;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.Edge;
@@ -141,7 +142,7 @@ class EdgeProperties {
         Garment faced = open.adjust(Pieces.cutOnFacing(EdgeRef.of(TopNames.FRONT, EdgeNames.CENTRE), mm(width)));
         Piece front = faced.piece(TopNames.FRONT);
         Transform fold = Transform.mirrorX(0);
-        for (Name neighbour : new Name[] {EdgeNames.NECKLINE, EdgeNames.HEM}) {
+        for (Name neighbour : new Name[] {TopEdges.NECKLINE, EdgeNames.HEM}) {
             assertThat(front.path(neighbour))
                     .isEqualTo(block.piece(TopNames.FRONT).path(neighbour));
             Path facing = front.path(CutOnFacing.facing(neighbour));
@@ -166,16 +167,16 @@ class EdgeProperties {
             @ForAll Garment block, @ForAll @DoubleRange(min = 20, max = 50) double width) {
         Name facing = Name.of("back neck facing");
         Garment faced = block.adjust(Pieces.separateFacing(
-                EdgeRef.of(TopNames.BACK, EdgeNames.NECKLINE), mm(width), facing, TopArbitraries.CLOTH));
+                EdgeRef.of(TopNames.BACK, TopEdges.NECKLINE), mm(width), facing, TopArbitraries.CLOTH));
         Piece made = faced.piece(facing);
-        assertThat(made.path(EdgeNames.NECKLINE))
-                .isEqualTo(block.piece(TopNames.BACK).path(EdgeNames.NECKLINE));
+        assertThat(made.path(TopEdges.NECKLINE))
+                .isEqualTo(block.piece(TopNames.BACK).path(TopEdges.NECKLINE));
         assertThat(made.cut()).isEqualTo(Cut.onFold(EdgeNames.CENTRE));
         assertThat(made.path(EdgeNames.CENTRE).length()).isCloseTo(width, within(DRAWN));
-        Path inner = made.path(CutOnFacing.facing(EdgeNames.NECKLINE));
+        Path inner = made.path(CutOnFacing.facing(TopEdges.NECKLINE));
         for (int i = 1; i < 10; i++) {
             Point on = inner.pointAt(inner.length() * i / 10);
-            assertThat(made.path(EdgeNames.NECKLINE).nearest(on).distance())
+            assertThat(made.path(TopEdges.NECKLINE).nearest(on).distance())
                     .as("at %d tenths", i)
                     .isGreaterThan(width - DRAWN);
         }
@@ -192,7 +193,7 @@ class EdgeProperties {
         Garment bent = block.adjust(Pieces.slashAndSpread(
                 TopNames.FRONT,
                 Slash.of(
-                        LineAcross.straight(Place.share(EdgeNames.HEM, 0.5), Place.share(EdgeNames.SHOULDER, 0.5)),
+                        LineAcross.straight(Place.share(EdgeNames.HEM, 0.5), Place.share(TopEdges.SHOULDER, 0.5)),
                         Spread.opened(End.END, mm(20 + right)))));
         Garment trued = bent.adjust(Pieces.trueCorner(TopNames.SIDE_SEAM, End.END, mm(reach)));
         assertThat(trued.walkSeams().seam(TopNames.SIDE_SEAM).angleAt(End.END).degrees())

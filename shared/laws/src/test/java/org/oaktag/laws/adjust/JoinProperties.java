@@ -22,6 +22,7 @@ import org.oaktag.adjust.SplitPiece;
 import org.oaktag.adjust.Step;
 import org.oaktag.adjust.UnfoldPiece;
 import org.oaktag.adjustments.Armholes;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.Edge;
@@ -86,7 +87,7 @@ class JoinProperties {
         Name side = Name.of("front side");
         Garment split = block.adjust(Pieces.splitPiece(
                 TopNames.FRONT,
-                LineAcross.straight(Place.share(EdgeNames.ARMHOLE, 0.65), Place.share(EdgeNames.HEM, hem)),
+                LineAcross.straight(Place.share(TopEdges.ARMHOLE, 0.65), Place.share(EdgeNames.HEM, hem)),
                 Part.of(side, LINE),
                 Part.of(TopNames.FRONT, LINE),
                 LINE));
@@ -115,7 +116,7 @@ class JoinProperties {
         Garment split = block.adjust(Pieces.splitPiece(
                 TopNames.SLEEVE,
                 LineAcross.straight(
-                        Place.share(EdgeNames.UNDERARM_FRONT, down), Place.share(EdgeNames.UNDERARM_BACK, 1 - down)),
+                        Place.share(TopEdges.UNDERARM_FRONT, down), Place.share(TopEdges.UNDERARM_BACK, 1 - down)),
                 Part.of(OTHER, EdgeNames.TOP),
                 Part.of(TopNames.SLEEVE, EdgeNames.BOTTOM),
                 LINE));
@@ -131,11 +132,11 @@ class JoinProperties {
 
     @Property(tries = 60)
     void edges_that_are_not_congruent_are_refused_with_what_parts_them(@ForAll Garment block) {
-        double front = block.piece(TopNames.FRONT).path(EdgeNames.ARMHOLE).length();
-        double back = block.piece(TopNames.BACK).path(EdgeNames.ARMHOLE).length();
+        double front = block.piece(TopNames.FRONT).path(TopEdges.ARMHOLE).length();
+        double back = block.piece(TopNames.BACK).path(TopEdges.ARMHOLE).length();
         assertThatThrownBy(() -> Pieces.joinPieces(
-                                EdgeRef.of(TopNames.FRONT, EdgeNames.ARMHOLE),
-                                EdgeRef.of(TopNames.BACK, EdgeNames.ARMHOLE),
+                                EdgeRef.of(TopNames.FRONT, TopEdges.ARMHOLE),
+                                EdgeRef.of(TopNames.BACK, TopEdges.ARMHOLE),
                                 OTHER)
                         .join(block.piece(TopNames.FRONT), block.piece(TopNames.BACK)))
                 .hasMessageContaining("must be congruent to be joined")
@@ -149,7 +150,7 @@ class JoinProperties {
         Name lies = frontLiesStill ? TopNames.FRONT : TopNames.BACK;
         Name moves = frontLiesStill ? TopNames.BACK : TopNames.FRONT;
         JoinPieces join = new JoinPieces(
-                EdgeRef.of(lies, EdgeNames.SHOULDER), EdgeRef.of(moves, EdgeNames.SHOULDER), Name.of("body"));
+                EdgeRef.of(lies, TopEdges.SHOULDER), EdgeRef.of(moves, TopEdges.SHOULDER), Name.of("body"));
         assertThatThrownBy(() -> block.adjust(join))
                 .isInstanceOf(PatternException.class)
                 .hasMessageContaining("unfold the piece");
@@ -172,16 +173,16 @@ class JoinProperties {
         Name yoke = Name.of("yoke");
         Garment parted = block.adjust(new SplitPiece(
                 TopNames.FRONT,
-                LineAcross.straight(Place.share(EdgeNames.ARMHOLE, at), Place.share(EdgeNames.CENTRE, 0.5)),
+                LineAcross.straight(Place.share(TopEdges.ARMHOLE, at), Place.share(EdgeNames.CENTRE, 0.5)),
                 Part.of(yoke, line),
                 Part.of(TopNames.FRONT, line),
                 Name.of("yoke line")));
         EdgeRef first = EdgeRef.of(yokeLiesStill ? yoke : TopNames.FRONT, line);
         EdgeRef second = EdgeRef.of(yokeLiesStill ? TopNames.FRONT : yoke, line);
         Garment again = parted.adjust(new JoinPieces(first, second, TopNames.FRONT));
-        assertThat(again.piece(TopNames.FRONT).path(EdgeNames.ARMHOLE).curves())
+        assertThat(again.piece(TopNames.FRONT).path(TopEdges.ARMHOLE).curves())
                 .hasSameSizeAs(
-                        block.piece(TopNames.FRONT).path(EdgeNames.ARMHOLE).curves());
+                        block.piece(TopNames.FRONT).path(TopEdges.ARMHOLE).curves());
         for (Step step : List.of(Armholes.lowerArmhole(mm(8)), Armholes.scoopFrontArmhole(mm(-3)))) {
             Garment stepped = again.adjust(step);
             Garment expected = block.adjust(step);

@@ -16,6 +16,7 @@ import org.oaktag.adjust.Part;
 import org.oaktag.adjust.PieceSplit;
 import org.oaktag.adjust.Place;
 import org.oaktag.adjust.SplitPiece;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.Edge;
@@ -156,7 +157,7 @@ class SplitProperties {
         return new SplitPiece(
                 body,
                 LineAcross.bowed(
-                        Place.share(EdgeNames.ARMHOLE, armhole),
+                        Place.share(TopEdges.ARMHOLE, armhole),
                         new Place(EdgeNames.HEM, End.START, hem, mm(0)),
                         mm(bow)),
                 Part.of(side, PRINCESS),

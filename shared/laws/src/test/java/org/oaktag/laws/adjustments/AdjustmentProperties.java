@@ -19,6 +19,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 import org.oaktag.blocks.CapFit;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Change;
 import org.oaktag.garment.Cloth;
@@ -43,11 +44,9 @@ class AdjustmentProperties {
             @ForAll Garment block, @ForAll @DoubleRange(min = 0, max = 40) double along) {
         Garment wide = block.adjust(widenNeckline(mm(along)));
         for (Name piece : BODY) {
-            assertThat(length(wide, piece, EdgeNames.SHOULDER))
-                    .isCloseTo(length(block, piece, EdgeNames.SHOULDER) - along, within(ROUNDING));
-            assertThat(wide.piece(piece)
-                            .cornerAngle(EdgeNames.NECKLINE, End.END)
-                            .degrees())
+            assertThat(length(wide, piece, TopEdges.SHOULDER))
+                    .isCloseTo(length(block, piece, TopEdges.SHOULDER) - along, within(ROUNDING));
+            assertThat(wide.piece(piece).cornerAngle(TopEdges.NECKLINE, End.END).degrees())
                     .as("neckline square to the shoulder")
                     .isCloseTo(90, within(1e-6));
         }
@@ -60,8 +59,8 @@ class AdjustmentProperties {
             @ForAll Garment block, @ForAll @DoubleRange(min = 0.1, max = 40) double down) {
         Garment low = block.adjust(lowerArmhole(mm(down)));
         for (Name piece : BODY) {
-            Path before = block.piece(piece).path(EdgeNames.ARMHOLE);
-            Path after = low.piece(piece).path(EdgeNames.ARMHOLE);
+            Path before = block.piece(piece).path(TopEdges.ARMHOLE);
+            Path after = low.piece(piece).path(TopEdges.ARMHOLE);
             assertThat(after.curves().get(0)).isEqualTo(before.curves().get(0));
             assertThat(after.length()).as("a lower armhole is longer").isGreaterThan(before.length());
         }
@@ -120,10 +119,10 @@ class AdjustmentProperties {
             @ForAll @DoubleRange(min = 0, max = 25) double down,
             @ForAll @DoubleRange(min = 0, max = 20) double ease) {
         Garment fitted = block.adjust(lowerArmhole(mm(down))).adjust(fitCapToArmhole(mm(ease)));
-        double front = length(fitted, TopNames.FRONT, EdgeNames.ARMHOLE);
-        double back = length(fitted, TopNames.BACK, EdgeNames.ARMHOLE);
-        assertThat(length(fitted, TopNames.SLEEVE, EdgeNames.CAP_FRONT)).isCloseTo(front + ease / 2, within(1e-5));
-        assertThat(length(fitted, TopNames.SLEEVE, EdgeNames.CAP_BACK)).isCloseTo(back + ease / 2, within(1e-5));
+        double front = length(fitted, TopNames.FRONT, TopEdges.ARMHOLE);
+        double back = length(fitted, TopNames.BACK, TopEdges.ARMHOLE);
+        assertThat(length(fitted, TopNames.SLEEVE, TopEdges.CAP_FRONT)).isCloseTo(front + ease / 2, within(1e-5));
+        assertThat(length(fitted, TopNames.SLEEVE, TopEdges.CAP_BACK)).isCloseTo(back + ease / 2, within(1e-5));
         assertThat(fitted.walkSeams().untrue()).isEmpty();
         WalkedSeam seam = fitted.walkSeams().seam(TopNames.FRONT_ARMHOLE_SEAM);
         assertThat(seam.spans()).hasSizeGreaterThanOrEqualTo(2);
@@ -143,8 +142,8 @@ class AdjustmentProperties {
     void a_lower_cap_on_the_same_armhole_is_wider(
             @ForAll Garment block, @ForAll @DoubleRange(min = 0.2, max = 0.8) double share) {
         CapFit fit = CapFit.of(
-                block.piece(TopNames.FRONT).path(EdgeNames.ARMHOLE),
-                block.piece(TopNames.BACK).path(EdgeNames.ARMHOLE),
+                block.piece(TopNames.FRONT).path(TopEdges.ARMHOLE),
+                block.piece(TopNames.BACK).path(TopEdges.ARMHOLE),
                 Length.ZERO);
         double span = fit.mostHeight() - fit.leastHeight();
         double low = fit.leastHeight() + 0.9 * share * span;
@@ -155,8 +154,8 @@ class AdjustmentProperties {
     @Property(tries = 100)
     void a_fitted_cap_is_never_wider_than_the_triangle_of_its_lengths_and_height(@ForAll Garment block) {
         CapFit fit = CapFit.of(
-                block.piece(TopNames.FRONT).path(EdgeNames.ARMHOLE),
-                block.piece(TopNames.BACK).path(EdgeNames.ARMHOLE),
+                block.piece(TopNames.FRONT).path(TopEdges.ARMHOLE),
+                block.piece(TopNames.BACK).path(TopEdges.ARMHOLE),
                 Length.ZERO);
         double height = (fit.leastHeight() + fit.mostHeight()) / 2;
         double triangle = Math.sqrt(fit.frontLength() * fit.frontLength() - height * height)
@@ -184,9 +183,9 @@ class AdjustmentProperties {
             @ForAll Garment block, @ForAll @DoubleRange(min = 60, max = 180) double above) {
         Cloth contrast = TopArbitraries.CLOTH.as(Cloth.CONTRAST);
         Garment split = block.adjust(splitSleeve(mm(above), contrast));
-        assertThat(length(split, TopNames.SLEEVE, EdgeNames.UNDERARM_FRONT)
-                        + length(split, TopNames.SLEEVE_LOWER, EdgeNames.UNDERARM_FRONT))
-                .isCloseTo(length(block, TopNames.SLEEVE, EdgeNames.UNDERARM_FRONT), within(1e-6));
+        assertThat(length(split, TopNames.SLEEVE, TopEdges.UNDERARM_FRONT)
+                        + length(split, TopNames.SLEEVE_LOWER, TopEdges.UNDERARM_FRONT))
+                .isCloseTo(length(block, TopNames.SLEEVE, TopEdges.UNDERARM_FRONT), within(1e-6));
         assertThat(split.piece(TopNames.SLEEVE).outline().area()
                         + split.piece(TopNames.SLEEVE_LOWER).outline().area())
                 .isCloseTo(block.piece(TopNames.SLEEVE).outline().area(), within(1e-3));

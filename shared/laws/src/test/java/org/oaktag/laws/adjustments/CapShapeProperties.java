@@ -15,8 +15,8 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 import org.oaktag.blocks.CapFit;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.geometry.Path;
@@ -41,8 +41,8 @@ class CapShapeProperties {
         double height = fit.leastHeight() + share * (fit.mostHeight() - fit.leastHeight());
         Garment fitted = lowered.adjust(fitCapToArmhole(mm(ease)).atHeight(mm(height)));
         assertFalls(fitted);
-        Path front = fitted.piece(TopNames.SLEEVE).path(EdgeNames.CAP_FRONT);
-        Path back = fitted.piece(TopNames.SLEEVE).path(EdgeNames.CAP_BACK);
+        Path front = fitted.piece(TopNames.SLEEVE).path(TopEdges.CAP_FRONT);
+        Path back = fitted.piece(TopNames.SLEEVE).path(TopEdges.CAP_BACK);
         assertThat(front.length()).isCloseTo(armhole(fitted, TopNames.FRONT).length() + ease / 2, within(0.01));
         assertThat(back.length()).isCloseTo(armhole(fitted, TopNames.BACK).length() + ease / 2, within(0.01));
         assertThat(front.end().y() - front.start().y()).isCloseTo(height, within(ROUNDING));
@@ -57,8 +57,8 @@ class CapShapeProperties {
     }
 
     private static void assertFalls(Garment garment) {
-        Path front = garment.piece(TopNames.SLEEVE).path(EdgeNames.CAP_FRONT);
-        Path back = garment.piece(TopNames.SLEEVE).path(EdgeNames.CAP_BACK).reversed();
+        Path front = garment.piece(TopNames.SLEEVE).path(TopEdges.CAP_FRONT);
+        Path back = garment.piece(TopNames.SLEEVE).path(TopEdges.CAP_BACK).reversed();
         for (Path half : List.of(front, back)) {
             assertThat(half.startDirection().y()).isCloseTo(0, within(ROUNDING));
             assertThat(half.bounds().minY()).isCloseTo(half.start().y(), within(ROUNDING));
@@ -72,6 +72,6 @@ class CapShapeProperties {
     }
 
     private static Path armhole(Garment garment, Name half) {
-        return garment.piece(half).path(EdgeNames.ARMHOLE);
+        return garment.piece(half).path(TopEdges.ARMHOLE);
     }
 }

@@ -9,6 +9,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 import org.oaktag.blocks.KnitTop;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.body.BodyMeasurements;
@@ -72,8 +73,8 @@ class DraftProperties {
     void corners_that_must_be_square_are_square(@ForAll Garment block) {
         for (Name name : List.of(TopNames.FRONT, TopNames.BACK)) {
             Piece piece = block.piece(name);
-            for (Name edge : List.of(
-                    EdgeNames.NECKLINE, EdgeNames.SHOULDER, EdgeNames.ARMHOLE, EdgeNames.HEM, EdgeNames.CENTRE)) {
+            for (Name edge :
+                    List.of(TopEdges.NECKLINE, TopEdges.SHOULDER, TopEdges.ARMHOLE, EdgeNames.HEM, EdgeNames.CENTRE)) {
                 for (End end : End.values()) {
                     assertThat(piece.cornerAngle(edge, end).degrees())
                             .as("%s of %s.%s", end, name, edge)

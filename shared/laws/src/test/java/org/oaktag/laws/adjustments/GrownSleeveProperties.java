@@ -14,6 +14,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 import org.oaktag.PatternException;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
@@ -37,9 +38,9 @@ class GrownSleeveProperties {
         assertTrue(grown);
         assertKept(block, grown, TopNames.NECK_TO_WRIST, TopNames.SLEEVE_LENGTH, TopNames.SLEEVE_HEM);
         assertKept(block, grown, TopNames.NECKLINE_GIRTH, TopNames.HEM_GIRTH, TopNames.BACK_LENGTH);
-        assertThat(grown.piece(TopNames.BACK).path(EdgeNames.UNDERARM))
+        assertThat(grown.piece(TopNames.BACK).path(TopEdges.UNDERARM))
                 .as("one curve for front and back")
-                .isEqualTo(grown.piece(TopNames.FRONT).path(EdgeNames.UNDERARM));
+                .isEqualTo(grown.piece(TopNames.FRONT).path(TopEdges.UNDERARM));
         assertThat(grown.hasPiece(TopNames.SLEEVE)).isFalse();
     }
 

@@ -17,6 +17,7 @@ import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 import org.oaktag.blocks.BodyLine;
 import org.oaktag.blocks.TopBody;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
@@ -52,8 +53,8 @@ class HemProperties {
         for (Name name : TopBody.HALVES) {
             assertThat(above.piece(name).path(EdgeNames.SIDE).length())
                     .isCloseTo(block.piece(name).path(EdgeNames.SIDE).length(), within(1e-6));
-            assertThat(below.piece(name).path(EdgeNames.ARMHOLE))
-                    .isEqualTo(block.piece(name).path(EdgeNames.ARMHOLE));
+            assertThat(below.piece(name).path(TopEdges.ARMHOLE))
+                    .isEqualTo(block.piece(name).path(TopEdges.ARMHOLE));
         }
         assertThat(above.finished(TopNames.ARMHOLE_GIRTH)).isGreaterThan(block.finished(TopNames.ARMHOLE_GIRTH));
     }

@@ -31,8 +31,8 @@ import org.oaktag.blocks.HoodNames;
 import org.oaktag.blocks.HoodShape;
 import org.oaktag.blocks.NeckStyle;
 import org.oaktag.blocks.TopBody;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
@@ -126,12 +126,12 @@ class NecklineProperties {
             }
             for (Name piece : TopBody.HALVES) {
                 assertThat(garment.piece(piece)
-                                .cornerAngle(EdgeNames.NECKLINE, End.START)
+                                .cornerAngle(TopEdges.NECKLINE, End.START)
                                 .degrees())
                         .as("%s at the centre after %s", piece, step.name())
                         .isCloseTo(90, within(1e-6));
             }
-            assertBendsOneWay(garment.piece(TopNames.BACK).path(EdgeNames.NECKLINE), step.name());
+            assertBendsOneWay(garment.piece(TopNames.BACK).path(TopEdges.NECKLINE), step.name());
         }
         Sound.assertSound(garment);
     }
@@ -160,8 +160,8 @@ class NecklineProperties {
         Sound.assertSound(inset);
         Sound.assertBodySewsTrue(inset);
         for (Name piece : TopBody.HALVES) {
-            Path was = shaped.piece(piece).path(EdgeNames.NECKLINE);
-            Path now = inset.piece(piece).path(EdgeNames.NECKLINE);
+            Path was = shaped.piece(piece).path(TopEdges.NECKLINE);
+            Path now = inset.piece(piece).path(TopEdges.NECKLINE);
             for (double share : new double[] {0.3, 0.6, 0.8, 1}) {
                 double distance = now.nearest(was.pointAt(share * was.length())).distance();
                 // At the corner of a square neckline the nearest point of the seam line lies aside of the mitre.
@@ -170,8 +170,8 @@ class NecklineProperties {
                         .isCloseTo(width, within(0.02));
             }
             assertThat(was.length() - now.length()).isNegative();
-            assertThat(shaped.piece(piece).path(EdgeNames.SHOULDER).length()
-                            - inset.piece(piece).path(EdgeNames.SHOULDER).length())
+            assertThat(shaped.piece(piece).path(TopEdges.SHOULDER).length()
+                            - inset.piece(piece).path(TopEdges.SHOULDER).length())
                     .as("what the shoulder of the %s loses", piece)
                     .isCloseTo(width, within(0.01));
         }
@@ -182,8 +182,8 @@ class NecklineProperties {
             @ForAll Garment block, @ForAll @DoubleRange(min = 5, max = 75) double width) {
         Garment inset = block.adjust(insetNecklineForBand(mm(width)));
         for (Name piece : TopBody.HALVES) {
-            Path was = block.piece(piece).path(EdgeNames.NECKLINE);
-            assertThat(inset.piece(piece).path(EdgeNames.NECKLINE).length())
+            Path was = block.piece(piece).path(TopEdges.NECKLINE);
+            assertThat(inset.piece(piece).path(TopEdges.NECKLINE).length())
                     .isCloseTo(was.length() + width * Math.abs(was.turning()), within(0.02));
         }
     }
@@ -260,6 +260,6 @@ class NecklineProperties {
     }
 
     private static double stand(Garment garment, Name piece) {
-        return garment.piece(piece).path(EdgeNames.STAND).length();
+        return garment.piece(piece).path(TopEdges.STAND).length();
     }
 }

@@ -30,10 +30,10 @@ import org.oaktag.adjustments.Raglan;
 import org.oaktag.blocks.FinishNames;
 import org.oaktag.blocks.HoodNames;
 import org.oaktag.blocks.HoodShape;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Edge;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.FinishedMeasure;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
@@ -68,9 +68,9 @@ class RaglanProperties {
                     .as("%s", measure)
                     .isCloseTo(block.finished(measure).mm(), within(SOLVED));
         }
-        assertThat(raglan.piece(TopNames.SLEEVE_FRONT).path(EdgeNames.NECKLINE).length())
+        assertThat(raglan.piece(TopNames.SLEEVE_FRONT).path(TopEdges.NECKLINE).length())
                 .isCloseTo(onFront, within(SOLVED));
-        assertThat(raglan.piece(TopNames.SLEEVE_BACK).path(EdgeNames.NECKLINE).length())
+        assertThat(raglan.piece(TopNames.SLEEVE_BACK).path(TopEdges.NECKLINE).length())
                 .isCloseTo(onBack, within(SOLVED));
     }
 
@@ -109,13 +109,13 @@ class RaglanProperties {
         double width = side * Math.sqrt(3);
         double body = 2 * width;
         for (Name piece : List.of(TopNames.FRONT, TopNames.BACK)) {
-            body += 2 * with.piece(piece).path(EdgeNames.GUSSET_LOWER).start().x();
+            body += 2 * with.piece(piece).path(TopEdges.GUSSET_LOWER).start().x();
         }
         assertThat(with.finished(TopNames.BODY_OVER_GUSSET).mm()).isCloseTo(body, within(SOLVED));
         double arm = width;
         for (Name piece : List.of(TopNames.SLEEVE_FRONT, TopNames.SLEEVE_BACK)) {
-            Path over = with.piece(piece).path(EdgeNames.OVER_ARM);
-            Point corner = with.piece(piece).path(EdgeNames.GUSSET_UPPER).start();
+            Path over = with.piece(piece).path(TopEdges.OVER_ARM);
+            Point corner = with.piece(piece).path(TopEdges.GUSSET_UPPER).start();
             double base = over.start().distanceTo(over.end());
             double twice = Math.abs(over.end().minus(over.start()).cross(corner.minus(over.start())));
             arm += twice / base;
@@ -175,7 +175,7 @@ class RaglanProperties {
 
     @Property(tries = 20)
     void a_line_that_begins_off_the_neckline_is_refused_with_what_works(@ForAll Garment block) {
-        double neckline = block.piece(TopNames.BACK).path(EdgeNames.NECKLINE).length();
+        double neckline = block.piece(TopNames.BACK).path(TopEdges.NECKLINE).length();
         assertThatThrownBy(() -> block.adjust(raglanSleeve(mm(30), mm(neckline))))
                 .isInstanceOf(PatternException.class)
                 .hasMessageContaining(mm(neckline - 20).roundedDown().text());
@@ -215,8 +215,8 @@ class RaglanProperties {
             @ForAll @DoubleRange(min = 10, max = 30) double onBack) {
         HoodShape shape = strip ? HoodShape.threePanel() : HoodShape.twoPiece();
         Garment hooded = block.adjust(raglanSleeve(mm(onFront), mm(onBack))).adjust(hood(shape));
-        double front = hooded.piece(TopNames.FRONT).path(EdgeNames.NECKLINE).length();
-        double back = hooded.piece(TopNames.BACK).path(EdgeNames.NECKLINE).length();
+        double front = hooded.piece(TopNames.FRONT).path(TopEdges.NECKLINE).length();
+        double back = hooded.piece(TopNames.BACK).path(TopEdges.NECKLINE).length();
         double half = front + onFront + onBack + back;
         assertNotchedAt(hooded, TopNames.FRONT_RAGLAN_NOTCH, half - front);
         assertNotchedAt(hooded, TopNames.SHOULDER_NOTCH, back + onBack);

@@ -19,9 +19,9 @@ import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 import org.oaktag.adjustments.WidenNeckline;
 import org.oaktag.blocks.TopBody;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Edge;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
@@ -51,8 +51,8 @@ class ShoulderProperties {
         for (Name piece : TopBody.HALVES) {
             Near.assertSame(
                     piece + " shoulder",
-                    back.piece(piece).path(EdgeNames.SHOULDER),
-                    block.piece(piece).path(EdgeNames.SHOULDER),
+                    back.piece(piece).path(TopEdges.SHOULDER),
+                    block.piece(piece).path(TopEdges.SHOULDER),
                     ROUNDING);
         }
     }
@@ -80,7 +80,7 @@ class ShoulderProperties {
                 block.adjust(slopeShoulder(angle)).adjust(squareShoulder(angle)),
                 block.adjust(slopeShoulder(mm(down))).adjust(squareShoulder(mm(down))))) {
             for (Name piece : TopBody.HALVES) {
-                for (Name edge : List.of(EdgeNames.NECKLINE, EdgeNames.SHOULDER)) {
+                for (Name edge : List.of(TopEdges.NECKLINE, TopEdges.SHOULDER)) {
                     Near.assertSame(
                             piece + " " + edge,
                             back.piece(piece).path(edge),
@@ -99,15 +99,15 @@ class ShoulderProperties {
         Sound.assertBodySewsTrue(sloped);
         for (Name name : TopBody.HALVES) {
             Piece piece = sloped.piece(name);
-            assertThat(piece.path(EdgeNames.SHOULDER).length())
-                    .isCloseTo(block.piece(name).path(EdgeNames.SHOULDER).length(), within(ROUNDING));
-            assertThat(piece.corner(EdgeNames.SHOULDER, End.END).y()
+            assertThat(piece.path(TopEdges.SHOULDER).length())
+                    .isCloseTo(block.piece(name).path(TopEdges.SHOULDER).length(), within(ROUNDING));
+            assertThat(piece.corner(TopEdges.SHOULDER, End.END).y()
                             - block.piece(name)
-                                    .corner(EdgeNames.SHOULDER, End.END)
+                                    .corner(TopEdges.SHOULDER, End.END)
                                     .y())
                     .isCloseTo(down, within(ROUNDING));
             for (End end : End.values()) {
-                assertThat(piece.cornerAngle(EdgeNames.SHOULDER, end).degrees()).isCloseTo(90, within(1e-6));
+                assertThat(piece.cornerAngle(TopEdges.SHOULDER, end).degrees()).isCloseTo(90, within(1e-6));
             }
         }
     }
@@ -118,7 +118,7 @@ class ShoulderProperties {
         Garment moved = block.adjust(moveShoulderForward(mm(forward)));
         Sound.assertSound(moved);
         Sound.assertBodySewsTrue(moved);
-        for (Name edge : List.of(EdgeNames.NECKLINE, EdgeNames.ARMHOLE)) {
+        for (Name edge : List.of(TopEdges.NECKLINE, TopEdges.ARMHOLE)) {
             double front = length(moved, TopNames.FRONT, edge) - length(block, TopNames.FRONT, edge);
             double back = length(moved, TopNames.BACK, edge) - length(block, TopNames.BACK, edge);
             assertThat(front).as("%s", edge).isCloseTo(-back, within(1e-6));
@@ -134,15 +134,14 @@ class ShoulderProperties {
     void the_shoulder_point_of_the_sleeve_follows_a_shoulder_seam_that_moves(
             @ForAll Garment block, @ForAll @DoubleRange(min = 1, max = 20) double forward) {
         Garment moved = block.adjust(moveShoulderForward(mm(forward)));
-        double lost =
-                length(block, TopNames.FRONT, EdgeNames.ARMHOLE) - length(moved, TopNames.FRONT, EdgeNames.ARMHOLE);
-        assertThat(length(block, TopNames.SLEEVE, EdgeNames.CAP_FRONT)
-                        - length(moved, TopNames.SLEEVE, EdgeNames.CAP_FRONT))
+        double lost = length(block, TopNames.FRONT, TopEdges.ARMHOLE) - length(moved, TopNames.FRONT, TopEdges.ARMHOLE);
+        assertThat(length(block, TopNames.SLEEVE, TopEdges.CAP_FRONT)
+                        - length(moved, TopNames.SLEEVE, TopEdges.CAP_FRONT))
                 .isCloseTo(lost, within(1e-6));
         Piece sleeve = moved.piece(TopNames.SLEEVE);
-        assertThat(sleeve.pointOf(sleeve.notch(EdgeNames.CAP_FRONT, TopNames.SHOULDER_NOTCH)
+        assertThat(sleeve.pointOf(sleeve.notch(TopEdges.CAP_FRONT, TopNames.SHOULDER_NOTCH)
                         .orElseThrow()))
-                .isEqualTo(sleeve.corner(EdgeNames.CAP_BACK, End.END));
+                .isEqualTo(sleeve.corner(TopEdges.CAP_BACK, End.END));
     }
 
     @Property(tries = 60)
@@ -152,10 +151,10 @@ class ShoulderProperties {
             @ForAll @DoubleRange(min = 0, max = 12) double ease) {
         Garment fitted = block.adjust(moveShoulderForward(mm(forward))).adjust(fitCapToArmhole(mm(ease)));
         assertThat(fitted.walkSeams().untrue()).isEmpty();
-        assertThat(length(fitted, TopNames.SLEEVE, EdgeNames.CAP_FRONT))
+        assertThat(length(fitted, TopNames.SLEEVE, TopEdges.CAP_FRONT))
                 .as("from the front underarm point to the shoulder notch")
-                .isCloseTo(length(fitted, TopNames.FRONT, EdgeNames.ARMHOLE) + ease / 2, within(1e-6));
-        Path front = fitted.piece(TopNames.SLEEVE).path(EdgeNames.CAP_FRONT);
+                .isCloseTo(length(fitted, TopNames.FRONT, TopEdges.ARMHOLE) + ease / 2, within(1e-6));
+        Path front = fitted.piece(TopNames.SLEEVE).path(TopEdges.CAP_FRONT);
         assertThat(front.startDirection().y()).isCloseTo(0, within(ROUNDING));
         boolean asHigh = fitted.history().get(2).notes().stream().noneMatch(note -> note.kind() == Note.Kind.DONE);
         if (!asHigh) {
@@ -163,9 +162,9 @@ class ShoulderProperties {
         }
         Piece sleeve = block.piece(TopNames.SLEEVE);
         double highest = Math.min(
-                sleeve.path(EdgeNames.CAP_FRONT).bounds().minY(),
-                sleeve.path(EdgeNames.CAP_BACK).bounds().minY());
-        double height = sleeve.corner(EdgeNames.CAP_FRONT, End.END).y() - highest;
+                sleeve.path(TopEdges.CAP_FRONT).bounds().minY(),
+                sleeve.path(TopEdges.CAP_BACK).bounds().minY());
+        double height = sleeve.corner(TopEdges.CAP_FRONT, End.END).y() - highest;
         assertThat(front.end().y() - front.start().y()).isCloseTo(height, within(1e-6));
     }
 

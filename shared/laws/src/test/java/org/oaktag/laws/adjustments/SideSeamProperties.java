@@ -22,6 +22,7 @@ import org.oaktag.PatternException;
 import org.oaktag.blocks.BodyLine;
 import org.oaktag.blocks.SideSeam;
 import org.oaktag.blocks.TopBody;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
@@ -58,9 +59,9 @@ class SideSeamProperties {
             double most = 0;
             for (Name name : TopBody.HALVES) {
                 Length growth = drawn.piece(name)
-                        .edge(EdgeNames.ARMHOLE)
+                        .edge(TopEdges.ARMHOLE)
                         .length()
-                        .minus(block.piece(name).edge(EdgeNames.ARMHOLE).length());
+                        .minus(block.piece(name).edge(TopEdges.ARMHOLE).length());
                 most = Math.max(most, Math.abs(growth.mm()));
                 assertThat(done).allMatch(note -> note.text().contains(growth.text() + " on the " + name));
                 Name seam = name.equals(TopNames.FRONT) ? TopNames.FRONT_ARMHOLE_SEAM : TopNames.BACK_ARMHOLE_SEAM;
@@ -103,7 +104,7 @@ class SideSeamProperties {
         assertThat(waist(shaped)).isCloseTo(waist(block) - 4 * in, within(1e-6));
         assertThat(shaped.finished(TopNames.WAIST_GIRTH).mm()).isCloseTo(waist(shaped), within(1e-9));
         for (Name name : TopBody.HALVES) {
-            for (Name edge : new Name[] {EdgeNames.ARMHOLE, EdgeNames.HEM, EdgeNames.CENTRE}) {
+            for (Name edge : new Name[] {TopEdges.ARMHOLE, EdgeNames.HEM, EdgeNames.CENTRE}) {
                 assertThat(shaped.piece(name).path(edge))
                         .isEqualTo(block.piece(name).path(edge));
             }

@@ -32,6 +32,7 @@ import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Step;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.EdgeNames;
@@ -89,9 +90,9 @@ class SleeveProperties {
         assertThat(area(spread) - area(block))
                 .as("the top, drawn anew from 15 mm on either side of the gap, rises a little above the rectangle")
                 .isBetween(rectangle - 1, rectangle + (by + 2 * 15) * (rise + 0.5));
-        assertThat(length(spread, EdgeNames.CAP_FRONT) - length(block, EdgeNames.CAP_FRONT))
+        assertThat(length(spread, TopEdges.CAP_FRONT) - length(block, TopEdges.CAP_FRONT))
                 .as("the gap goes half to either half of the cap")
-                .isCloseTo(length(spread, EdgeNames.CAP_BACK) - length(block, EdgeNames.CAP_BACK), within(1.0));
+                .isCloseTo(length(spread, TopEdges.CAP_BACK) - length(block, TopEdges.CAP_BACK), within(1.0));
         assertTrue(spread.adjust(fitCapToArmhole(mm(6))));
     }
 
@@ -109,7 +110,7 @@ class SleeveProperties {
         assertThat(measure(atCap, TopNames.SLEEVE_HEM)).isCloseTo(measure(block, TopNames.SLEEVE_HEM), within(1.0));
         assertThat(cap(atCap) - cap(block)).isBetween(0.97 * by, 1.1 * by);
         for (Garment spread : List.of(atHem, atCap)) {
-            for (Name edge : List.of(EdgeNames.UNDERARM_FRONT, EdgeNames.UNDERARM_BACK)) {
+            for (Name edge : List.of(TopEdges.UNDERARM_FRONT, TopEdges.UNDERARM_BACK)) {
                 assertThat(length(spread, edge)).isCloseTo(length(block, edge), within(ROUNDING));
             }
         }
@@ -212,7 +213,7 @@ class SleeveProperties {
     void a_cut_sleeve_is_as_long_as_asked_over_its_middle_and_its_hem_runs_on_smoothly(@ForAll Garment block) {
         double whole = measure(block, TopNames.SLEEVE_LENGTH);
         double underarm =
-                block.piece(TopNames.SLEEVE).path(EdgeNames.CAP_FRONT).end().y();
+                block.piece(TopNames.SLEEVE).path(TopEdges.CAP_FRONT).end().y();
         assertCut(block, block.adjust(threeQuarterSleeve()), 0.75 * whole);
         assertCut(block, block.adjust(cutSleeve(mm(underarm + 60))), underarm + 60);
         if (0.4 * whole > underarm + 25) {
@@ -246,7 +247,7 @@ class SleeveProperties {
     }
 
     private static double cap(Garment garment) {
-        return length(garment, EdgeNames.CAP_FRONT) + length(garment, EdgeNames.CAP_BACK);
+        return length(garment, TopEdges.CAP_FRONT) + length(garment, TopEdges.CAP_BACK);
     }
 
     private static double length(Garment garment, Name edge) {

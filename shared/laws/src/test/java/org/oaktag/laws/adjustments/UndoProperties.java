@@ -16,8 +16,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
 
 /** Opposite amounts cancel where they should. */
@@ -57,13 +57,13 @@ class UndoProperties {
         Garment back = block.adjust(dropShoulder(mm(by))).adjust(takeShoulderBack(mm(by)));
         Near.assertSame(
                 "shoulder",
-                back.piece(TopNames.FRONT).path(EdgeNames.SHOULDER),
-                block.piece(TopNames.FRONT).path(EdgeNames.SHOULDER),
+                back.piece(TopNames.FRONT).path(TopEdges.SHOULDER),
+                block.piece(TopNames.FRONT).path(TopEdges.SHOULDER),
                 ROUNDING);
         Near.assertSame(
                 "cap front",
-                back.piece(TopNames.SLEEVE).path(EdgeNames.CAP_FRONT),
-                block.piece(TopNames.SLEEVE).path(EdgeNames.CAP_FRONT),
+                back.piece(TopNames.SLEEVE).path(TopEdges.CAP_FRONT),
+                block.piece(TopNames.SLEEVE).path(TopEdges.CAP_FRONT),
                 1e-6);
     }
 }

@@ -28,6 +28,7 @@ import org.oaktag.adjust.SplitPiece;
 import org.oaktag.adjust.UnfoldPiece;
 import org.oaktag.blocks.BodyLine;
 import org.oaktag.blocks.TopBody;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.garment.Dart;
@@ -109,7 +110,7 @@ class WaistGirthProperties {
                 .isCloseTo(waist, within(ROUNDING));
         SplitPiece panels = new SplitPiece(
                 TopNames.FRONT,
-                LineAcross.straight(Place.share(EdgeNames.SHOULDER, 0.5), Place.share(EdgeNames.HEM, 0.5)),
+                LineAcross.straight(Place.share(TopEdges.SHOULDER, 0.5), Place.share(EdgeNames.HEM, 0.5)),
                 Part.of(Name.of("front side"), Name.of("panel")),
                 Part.of(TopNames.FRONT, Name.of("panel")),
                 Name.of("panel"));

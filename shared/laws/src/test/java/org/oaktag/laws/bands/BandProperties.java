@@ -26,6 +26,7 @@ import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 import org.oaktag.PatternException;
 import org.oaktag.blocks.BandNames;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.garment.Cloth;
@@ -97,7 +98,7 @@ class BandProperties {
         assertThat(split.piece(TopNames.CUFF)).isEqualTo(straight.adjust(CUFF).piece(TopNames.CUFF));
         assertThat(split.finished(TopNames.SLEEVE_LENGTH).mm())
                 .isCloseTo(straight.finished(TopNames.SLEEVE_LENGTH).mm(), within(EXACT));
-        assertThat(length(split, TopNames.SLEEVE_LOWER, EdgeNames.UNDERARM_FRONT))
+        assertThat(length(split, TopNames.SLEEVE_LOWER, TopEdges.UNDERARM_FRONT))
                 .isCloseTo(aboveHem - 70, within(EXACT));
     }
 
@@ -124,7 +125,7 @@ class BandProperties {
     void a_lower_part_that_is_not_deep_enough_refuses_to_give_way_and_names_what_works(
             @ForAll BodyMeasurements body, @ForAll @DoubleRange(min = 60, max = 89) double aboveHem) {
         Garment split = block(body).adjust(straightenSleeve()).adjust(splitSleeve(mm(aboveHem), SHELL));
-        Length most = mm(length(split, TopNames.SLEEVE_LOWER, EdgeNames.UNDERARM_FRONT) - 20);
+        Length most = mm(length(split, TopNames.SLEEVE_LOWER, TopEdges.UNDERARM_FRONT) - 20);
         assertThatThrownBy(() -> split.adjust(CUFF))
                 .isInstanceOf(PatternException.class)
                 .hasMessageContaining("sleeve lower")

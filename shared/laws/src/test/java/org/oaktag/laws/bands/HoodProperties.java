@@ -21,9 +21,9 @@ import net.jqwik.api.domains.DomainContext;
 import org.oaktag.adjustments.Hoods;
 import org.oaktag.blocks.HoodNames;
 import org.oaktag.blocks.HoodShape;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasurements;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Piece;
@@ -50,7 +50,7 @@ class HoodProperties {
         Garment top = block(body).adjust(hood(shape).lapped(mm(lap)));
         double neckEdge =
                 length(top, TopNames.HOOD_SIDE, HoodNames.NECK) + length(top, TopNames.HOOD_CENTRE, HoodNames.NECK);
-        assertThat(neckEdge - lap / 2).isCloseTo(half(top, EdgeNames.NECKLINE), within(EXACT));
+        assertThat(neckEdge - lap / 2).isCloseTo(half(top, TopEdges.NECKLINE), within(EXACT));
         assertThat(length(top, TopNames.HOOD_CENTRE, HoodNames.NECK)).isCloseTo(strip / 2, within(EXACT));
     }
 
@@ -127,7 +127,7 @@ class HoodProperties {
                 .orElseThrow()
                 .fromStart(length(top, TopNames.HOOD_SIDE, HoodNames.NECK));
         assertThat(length(top, TopNames.HOOD_CENTRE, HoodNames.NECK) + fromNape)
-                .isCloseTo(length(top, TopNames.BACK, EdgeNames.NECKLINE), within(EXACT));
+                .isCloseTo(length(top, TopNames.BACK, TopEdges.NECKLINE), within(EXACT));
     }
 
     @Property(tries = 200)

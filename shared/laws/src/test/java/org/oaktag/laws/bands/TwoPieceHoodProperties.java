@@ -20,9 +20,9 @@ import net.jqwik.api.domains.DomainContext;
 import org.oaktag.adjustments.FitHood;
 import org.oaktag.blocks.HoodNames;
 import org.oaktag.blocks.HoodShape;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasurements;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Piece;
@@ -40,7 +40,7 @@ class TwoPieceHoodProperties {
             @ForAll BodyMeasurements body, @ForAll @DoubleRange(min = 0, max = 90) double lap) {
         Garment top = block(body).adjust(TWO.lapped(mm(lap)));
         assertThat(length(top, TopNames.HOOD_SIDE, HoodNames.NECK) - lap / 2)
-                .isCloseTo(half(top, EdgeNames.NECKLINE), within(EXACT));
+                .isCloseTo(half(top, TopEdges.NECKLINE), within(EXACT));
     }
 
     @Property

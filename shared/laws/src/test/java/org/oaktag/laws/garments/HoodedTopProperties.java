@@ -9,10 +9,10 @@ import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 import net.jqwik.api.statistics.Statistics;
 import org.oaktag.PatternException;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.examples.HoodedTop;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
@@ -61,8 +61,8 @@ class HoodedTopProperties {
         Garment top = HoodedTop.recipe(false).applyTo(HoodedTop.block(body));
         double neckEdge = 2 * (length(top, TopNames.HOOD_SIDE, "neck") + length(top, TopNames.HOOD_CENTRE, "neck"));
         double neckline = 2
-                * (top.piece(TopNames.FRONT).path(EdgeNames.NECKLINE).length()
-                        + top.piece(TopNames.BACK).path(EdgeNames.NECKLINE).length());
+                * (top.piece(TopNames.FRONT).path(TopEdges.NECKLINE).length()
+                        + top.piece(TopNames.BACK).path(TopEdges.NECKLINE).length());
         assertThat(neckEdge - LAP).as("neck edge less the lap").isCloseTo(neckline, within(0.01));
         assertThat(top.piece(TopNames.HOOD_CENTRE).path(CROWN).length())
                 .isCloseTo(top.piece(TopNames.HOOD_SIDE).path(CROWN).length(), within(0.01));

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.oaktag.blocks.ArmholeShape;
 import org.oaktag.blocks.CapShare;
 import org.oaktag.blocks.TopEase;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.body.BodyMeasurements;
@@ -42,8 +43,8 @@ class BlockLinesTest {
     @EnumSource
     void the_back_neck_runs_level_for_a_third_of_its_width_and_then_goes_up_in_one_sweep(EaseCategory category) {
         forEachBlock(category, block -> {
-            Path neckline = block.piece(TopNames.BACK).path(EdgeNames.NECKLINE);
-            assertThat(fairness(block, TopNames.BACK, EdgeNames.NECKLINE).changes())
+            Path neckline = block.piece(TopNames.BACK).path(TopEdges.NECKLINE);
+            assertThat(fairness(block, TopNames.BACK, TopEdges.NECKLINE).changes())
                     .isZero();
             assertThat(LineFigure.BACK_NECK_RADIUS.of(block)).isGreaterThan(20);
             Point third = neckline.pointAt(neckline.end().x() / 3);
@@ -61,7 +62,7 @@ class BlockLinesTest {
     void the_back_neck_rises_between_published_amounts(EaseCategory category) {
         forEachBlock(category, block -> {
             double rise =
-                    block.piece(TopNames.BACK).path(EdgeNames.NECKLINE).start().y();
+                    block.piece(TopNames.BACK).path(TopEdges.NECKLINE).start().y();
             assertThat(rise).isBetween(0.75 * 25.4 - 1.1, 25.4);
         });
     }
@@ -70,7 +71,7 @@ class BlockLinesTest {
     @EnumSource
     void the_front_neck_is_one_hollow(EaseCategory category) {
         forEachBlock(category, block -> {
-            assertThat(fairness(block, TopNames.FRONT, EdgeNames.NECKLINE).changes())
+            assertThat(fairness(block, TopNames.FRONT, TopEdges.NECKLINE).changes())
                     .isZero();
             assertThat(LineFigure.FRONT_NECK_RADIUS.of(block)).isGreaterThan(30);
         });
@@ -81,11 +82,11 @@ class BlockLinesTest {
     void an_armhole_is_one_hollow_as_round_as_its_run_allows(EaseCategory category) {
         forEachBlock(category, block -> {
             for (Name name : List.of(TopNames.FRONT, TopNames.BACK)) {
-                Path armhole = block.piece(name).path(EdgeNames.ARMHOLE);
+                Path armhole = block.piece(name).path(TopEdges.ARMHOLE);
                 Point pitch = ArmholeShape.pitch(armhole);
                 double run = armhole.end().x() - pitch.x();
                 double drop = armhole.end().y() - pitch.y();
-                Fairness line = fairness(block, name, EdgeNames.ARMHOLE);
+                Fairness line = fairness(block, name, TopEdges.ARMHOLE);
                 assertThat(line.changes()).isZero();
                 assertThat(line.greatestCorner().degrees()).isLessThan(ROUNDING);
                 assertThat(run).isGreaterThan(28 - ROUNDING);
@@ -145,9 +146,9 @@ class BlockLinesTest {
     @EnumSource
     void a_cap_bends_the_other_way_once_in_each_half_and_is_round_at_its_top(EaseCategory category) {
         forEachBlock(category, block -> {
-            assertThat(fairness(block, TopNames.SLEEVE, EdgeNames.CAP_FRONT).changes())
+            assertThat(fairness(block, TopNames.SLEEVE, TopEdges.CAP_FRONT).changes())
                     .isLessThanOrEqualTo(1);
-            assertThat(fairness(block, TopNames.SLEEVE, EdgeNames.CAP_BACK).changes())
+            assertThat(fairness(block, TopNames.SLEEVE, TopEdges.CAP_BACK).changes())
                     .isLessThanOrEqualTo(1);
             assertThat(LineFigure.CAP_TOP_RADIUS.of(block)).isGreaterThan(35);
         });
@@ -163,9 +164,8 @@ class BlockLinesTest {
                             / armhole(block, TopNames.BACK).length())
                     .isCloseTo(0.38, within(ROUNDING));
             Piece sleeve = block.piece(TopNames.SLEEVE);
-            Path front = sleeve.path(EdgeNames.CAP_FRONT);
-            Notch notch =
-                    sleeve.notch(EdgeNames.CAP_FRONT, TopNames.FRONT_NOTCH).orElseThrow();
+            Path front = sleeve.path(TopEdges.CAP_FRONT);
+            Notch notch = sleeve.notch(TopEdges.CAP_FRONT, TopNames.FRONT_NOTCH).orElseThrow();
             assertThat(front.length() - notch.fromStart(front.length()))
                     .isCloseTo(LineFigure.FRONT_NOTCH.of(block), within(ROUNDING));
         });
@@ -229,7 +229,7 @@ class BlockLinesTest {
     }
 
     private static Path armhole(Garment block, Name piece) {
-        return block.piece(piece).path(EdgeNames.ARMHOLE);
+        return block.piece(piece).path(TopEdges.ARMHOLE);
     }
 
     private static Point pitch(Garment block, Name piece) {

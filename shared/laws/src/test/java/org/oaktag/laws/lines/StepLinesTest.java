@@ -19,10 +19,10 @@ import org.oaktag.adjust.Step;
 import org.oaktag.adjustments.Armholes;
 import org.oaktag.adjustments.Necklines;
 import org.oaktag.adjustments.Shoulders;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.EaseCategory;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Fairness;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
@@ -101,7 +101,7 @@ class StepLinesTest {
 
     private static Optional<String> check(Garment block, Garment after, DoubleFunction<Step> by, double amount) {
         for (Name piece : List.of(TopNames.FRONT, TopNames.BACK)) {
-            for (Name edge : List.of(EdgeNames.NECKLINE, EdgeNames.ARMHOLE)) {
+            for (Name edge : List.of(TopEdges.NECKLINE, TopEdges.ARMHOLE)) {
                 Optional<String> told = after.cautions().stream()
                         .filter(caution -> caution.contains("the " + edge + " of the " + piece + " bends"))
                         .findFirst();
@@ -132,7 +132,7 @@ class StepLinesTest {
             return true;
         }
         Fairness line = Fairness.of(piece, edge);
-        double least = edge.equals(EdgeNames.NECKLINE) ? LEAST_NECK_RADIUS : LEAST_ARMHOLE_RADIUS;
+        double least = edge.equals(TopEdges.NECKLINE) ? LEAST_NECK_RADIUS : LEAST_ARMHOLE_RADIUS;
         return line.changes() == 0 && line.leastRadius() >= least;
     }
 }

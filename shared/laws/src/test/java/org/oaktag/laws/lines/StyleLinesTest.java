@@ -14,12 +14,12 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.oaktag.adjust.Step;
 import org.oaktag.adjustments.Finishes;
 import org.oaktag.block.Style;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.examples.HoodedTop;
 import org.oaktag.examples.gallery.Wardrobe;
 import org.oaktag.export.gallery.GalleryStyle;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Fairness;
 import org.oaktag.garment.Fit;
 import org.oaktag.garment.Garment;
@@ -51,8 +51,8 @@ class StyleLinesTest {
         for (BodyMeasurements body : ADULTS) {
             Garment garment = style.on(body);
             for (Name piece : List.of(TopNames.FRONT, TopNames.BACK)) {
-                assertFairOrTold(garment, piece, EdgeNames.NECKLINE, 12);
-                assertFairOrTold(garment, piece, EdgeNames.ARMHOLE, 14);
+                assertFairOrTold(garment, piece, TopEdges.NECKLINE, 12);
+                assertFairOrTold(garment, piece, TopEdges.ARMHOLE, 14);
             }
             garment.fit().stream()
                     .filter(Fit::isCaution)

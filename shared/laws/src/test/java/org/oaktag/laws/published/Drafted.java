@@ -3,6 +3,7 @@ package org.oaktag.laws.published;
 import org.oaktag.blocks.ArmholeShape;
 import org.oaktag.blocks.KnitTop;
 import org.oaktag.blocks.TopEase;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.EaseCategory;
@@ -30,50 +31,50 @@ record Drafted(Garment block) {
     /** From the nape straight down to the level of the underarm point. */
     double scyeDepth() {
         return path(TopNames.BACK, EdgeNames.SIDE).start().y()
-                - path(TopNames.BACK, EdgeNames.NECKLINE).start().y();
+                - path(TopNames.BACK, TopEdges.NECKLINE).start().y();
     }
 
     /** From the nape straight down to the level of the waist, where the side bends in most. */
     double napeToWaist() {
         return path(TopNames.BACK, EdgeNames.SIDE).curves().get(0).end().y()
-                - path(TopNames.BACK, EdgeNames.NECKLINE).start().y();
+                - path(TopNames.BACK, TopEdges.NECKLINE).start().y();
     }
 
     double backNeckHalfWidth() {
-        return path(TopNames.BACK, EdgeNames.NECKLINE).bounds().width();
+        return path(TopNames.BACK, TopEdges.NECKLINE).bounds().width();
     }
 
     double backNeckRise() {
-        return path(TopNames.BACK, EdgeNames.NECKLINE).bounds().height();
+        return path(TopNames.BACK, TopEdges.NECKLINE).bounds().height();
     }
 
     double frontNeckHalfWidth() {
-        return path(TopNames.FRONT, EdgeNames.NECKLINE).bounds().width();
+        return path(TopNames.FRONT, TopEdges.NECKLINE).bounds().width();
     }
 
     double frontNeckDepth() {
-        return path(TopNames.FRONT, EdgeNames.NECKLINE).bounds().height();
+        return path(TopNames.FRONT, TopEdges.NECKLINE).bounds().height();
     }
 
     /** The back's share of the half neckline. */
     double backShareOfNeckline() {
-        double back = path(TopNames.BACK, EdgeNames.NECKLINE).length();
-        return back / (back + path(TopNames.FRONT, EdgeNames.NECKLINE).length());
+        double back = path(TopNames.BACK, TopEdges.NECKLINE).length();
+        return back / (back + path(TopNames.FRONT, TopEdges.NECKLINE).length());
     }
 
     double capHeight() {
-        return path(TopNames.SLEEVE, EdgeNames.CAP_FRONT).bounds().height();
+        return path(TopNames.SLEEVE, TopEdges.CAP_FRONT).bounds().height();
     }
 
     /** How steeply the shoulder falls, in degrees. */
     double shoulderSlope() {
-        Path shoulder = path(TopNames.BACK, EdgeNames.SHOULDER);
+        Path shoulder = path(TopNames.BACK, TopEdges.SHOULDER);
         Vector along = shoulder.end().minus(shoulder.start());
         return Math.toDegrees(Math.atan2(Math.abs(along.y()), Math.abs(along.x())));
     }
 
     double shoulder() {
-        return path(TopNames.BACK, EdgeNames.SHOULDER).length();
+        return path(TopNames.BACK, TopEdges.SHOULDER).length();
     }
 
     /** From centre back to the pitch point. */
@@ -88,17 +89,17 @@ record Drafted(Garment block) {
 
     /** Tells whether the chest leaves the back its breadth: the armhole has more than the least run of 28 mm. */
     boolean hasRoomForItsBack() {
-        return path(TopNames.BACK, EdgeNames.ARMHOLE).end().x() - halfBack() > 28.01;
+        return path(TopNames.BACK, TopEdges.ARMHOLE).end().x() - halfBack() > 28.01;
     }
 
     /** Between both pitch points, under the arm. */
     double armholeWidth() {
-        return 2 * path(TopNames.BACK, EdgeNames.ARMHOLE).end().x() - halfBack() - halfFront();
+        return 2 * path(TopNames.BACK, TopEdges.ARMHOLE).end().x() - halfBack() - halfFront();
     }
 
     /** The cap's height as a share of the drop from the shoulder point to the underarm point. */
     double capShare() {
-        Path armhole = path(TopNames.BACK, EdgeNames.ARMHOLE);
+        Path armhole = path(TopNames.BACK, TopEdges.ARMHOLE);
         return capHeight() / (armhole.end().y() - armhole.start().y());
     }
 
@@ -108,7 +109,7 @@ record Drafted(Garment block) {
 
     /** How far the back armhole stays off the corner below its pitch point, under 45 degrees. */
     double backHollow() {
-        Path armhole = path(TopNames.BACK, EdgeNames.ARMHOLE);
+        Path armhole = path(TopNames.BACK, TopEdges.ARMHOLE);
         Point corner = Point.of(halfBack(), armhole.end().y());
         double above = armhole.curves().get(0).length();
         double below = armhole.length();
@@ -135,16 +136,13 @@ record Drafted(Garment block) {
     }
 
     private double notch(Name piece, Name name) {
-        double length = path(piece, EdgeNames.ARMHOLE).length();
+        double length = path(piece, TopEdges.ARMHOLE).length();
         return length
-                - block.piece(piece)
-                        .notch(EdgeNames.ARMHOLE, name)
-                        .orElseThrow()
-                        .fromStart(length);
+                - block.piece(piece).notch(TopEdges.ARMHOLE, name).orElseThrow().fromStart(length);
     }
 
     private Point pitch(Name piece) {
-        return ArmholeShape.pitch(path(piece, EdgeNames.ARMHOLE));
+        return ArmholeShape.pitch(path(piece, TopEdges.ARMHOLE));
     }
 
     private Path path(Name piece, Name edge) {

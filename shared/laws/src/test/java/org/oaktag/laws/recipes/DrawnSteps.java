@@ -22,6 +22,7 @@ import org.oaktag.adjust.StepKind;
 import org.oaktag.adjust.data.AmountField;
 import org.oaktag.adjust.data.Datum;
 import org.oaktag.adjustments.TopSteps;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.EdgeNames;
@@ -66,8 +67,8 @@ final class DrawnSteps {
                             EdgeRef.of(piece.with("yoke"), Name.of("yoke line")),
                             piece)
                     : Pieces.joinPieces(
-                            EdgeRef.of(TopNames.FRONT, EdgeNames.SHOULDER),
-                            EdgeRef.of(TopNames.BACK, EdgeNames.SHOULDER),
+                            EdgeRef.of(TopNames.FRONT, TopEdges.SHOULDER),
+                            EdgeRef.of(TopNames.BACK, TopEdges.SHOULDER),
                             Name.of("body"));
         });
         own.put(
@@ -83,14 +84,14 @@ final class DrawnSteps {
         own.put(
                 "separate facing",
                 random -> Pieces.separateFacing(
-                        EdgeRef.of(random.nextBoolean() ? TopNames.FRONT : TopNames.BACK, EdgeNames.NECKLINE),
+                        EdgeRef.of(random.nextBoolean() ? TopNames.FRONT : TopNames.BACK, TopEdges.NECKLINE),
                         mm(random, 25, 70),
                         Name.of("facing"),
                         Cloth.knit("facing jersey", Percent.percent(30))));
         own.put(
                 "move dart",
                 random -> Darts.moveDart(
-                        TopNames.FRONT, DART, Place.share(EdgeNames.SHOULDER, between(random, 0.2, 0.8))));
+                        TopNames.FRONT, DART, Place.share(TopEdges.SHOULDER, between(random, 0.2, 0.8))));
         own.put(
                 "pleat skirt",
                 random -> SkirtShapes.pleatSkirt(
@@ -165,8 +166,8 @@ final class DrawnSteps {
         boolean sleeve = random.nextBoolean();
         Place from = Place.share(EdgeNames.HEM, between(random, 0.3, 0.7));
         Place to = sleeve
-                ? Place.corner(EdgeNames.CAP_FRONT, End.START)
-                : Place.share(EdgeNames.SHOULDER, between(random, 0.3, 0.7));
+                ? Place.corner(TopEdges.CAP_FRONT, End.START)
+                : Place.share(TopEdges.SHOULDER, between(random, 0.3, 0.7));
         Spread spread = random.nextBoolean()
                 ? Spread.parallel(mm(random, 5, 40))
                 : Spread.hinged(random.nextBoolean() ? End.START : End.END, Angle.degrees(between(random, 1, 8)));
@@ -184,7 +185,7 @@ final class DrawnSteps {
         return new SplitPiece(
                 piece,
                 LineAcross.bowed(
-                        Place.share(EdgeNames.ARMHOLE, between(random, 0.2, 0.5)),
+                        Place.share(TopEdges.ARMHOLE, between(random, 0.2, 0.5)),
                         Place.share(EdgeNames.CENTRE, between(random, 0.6, 0.9)),
                         mm(random, -10, 10)),
                 Part.of(piece, Name.of("yoke line")),

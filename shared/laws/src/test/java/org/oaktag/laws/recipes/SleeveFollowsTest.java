@@ -16,9 +16,9 @@ import org.oaktag.adjust.AmountKind;
 import org.oaktag.adjust.Step;
 import org.oaktag.adjust.StepKind;
 import org.oaktag.adjust.data.Datum;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Change;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
@@ -117,8 +117,8 @@ class SleeveFollowsTest {
     }
 
     private static Optional<Object> armhole(Garment garment, Name half) {
-        Optional<Piece> piece = garment.findPiece(half).filter(found -> found.hasEdge(EdgeNames.ARMHOLE));
-        return piece.map(found -> found.path(EdgeNames.ARMHOLE));
+        Optional<Piece> piece = garment.findPiece(half).filter(found -> found.hasEdge(TopEdges.ARMHOLE));
+        return piece.map(found -> found.path(TopEdges.ARMHOLE));
     }
 
     private static boolean offers(StepKind kind) {

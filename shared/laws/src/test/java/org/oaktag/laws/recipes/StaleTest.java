@@ -25,6 +25,7 @@ import org.oaktag.adjust.Stale;
 import org.oaktag.adjustments.Hoods;
 import org.oaktag.blocks.FinishNames;
 import org.oaktag.blocks.HoodShape;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
@@ -107,7 +108,7 @@ class StaleTest {
     void a_place_that_a_later_step_puts_outside_the_piece_is_told(@ForAll Garment block) {
         Piece front = block.piece(TopNames.FRONT);
         double hem = front.corner(EdgeNames.CENTRE, End.START).y()
-                - front.corner(EdgeNames.SHOULDER, End.START).y();
+                - front.corner(TopEdges.SHOULDER, End.START).y();
         Recipe cropped = Recipe.of("cropped", patchPocket(cm(11), cm(13), cm(3), mm(hem - 160)), shortenBody(mm(100)));
         assertThat(cropped.stale(block))
                 .extracting(Stale::fault)

@@ -4,9 +4,9 @@ import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import org.oaktag.blocks.ArmholeShape;
 import org.oaktag.blocks.CapShare;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasure;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Fairness;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
@@ -18,22 +18,22 @@ import org.oaktag.geometry.Path;
 /** A figure of the lines of a knit top block, by which a cutter judges them. */
 public enum LineFigure {
     /** Where the back neckline bends most. */
-    BACK_NECK_RADIUS("back neck, least radius, mm", 1, block -> radius(block, TopNames.BACK, EdgeNames.NECKLINE)),
+    BACK_NECK_RADIUS("back neck, least radius, mm", 1, block -> radius(block, TopNames.BACK, TopEdges.NECKLINE)),
     /** Where the front neckline bends most. */
-    FRONT_NECK_RADIUS("front neck, least radius, mm", 1, block -> radius(block, TopNames.FRONT, EdgeNames.NECKLINE)),
+    FRONT_NECK_RADIUS("front neck, least radius, mm", 1, block -> radius(block, TopNames.FRONT, TopEdges.NECKLINE)),
     /** Where the armhole of the back bends most. */
-    BACK_ARMHOLE_RADIUS("back armhole, least radius, mm", 1, block -> radius(block, TopNames.BACK, EdgeNames.ARMHOLE)),
+    BACK_ARMHOLE_RADIUS("back armhole, least radius, mm", 1, block -> radius(block, TopNames.BACK, TopEdges.ARMHOLE)),
     /** Where the armhole of the front bends most. */
     FRONT_ARMHOLE_RADIUS(
-            "front armhole, least radius, mm", 1, block -> radius(block, TopNames.FRONT, EdgeNames.ARMHOLE)),
+            "front armhole, least radius, mm", 1, block -> radius(block, TopNames.FRONT, TopEdges.ARMHOLE)),
     /** The least radius of the back armhole beside its run or, where that is less, its drop. */
     ARMHOLE_ROUNDNESS("back armhole, least radius over its run", 2, LineFigure::roundness),
     /** How often both armholes change the way they bend. */
     ARMHOLE_CHANGES(
             "armholes, changes of curvature",
             0,
-            block -> changes(block, TopNames.FRONT, EdgeNames.ARMHOLE)
-                    + changes(block, TopNames.BACK, EdgeNames.ARMHOLE)),
+            block ->
+                    changes(block, TopNames.FRONT, TopEdges.ARMHOLE) + changes(block, TopNames.BACK, TopEdges.ARMHOLE)),
     /** How much wider than the body the back is at its pitch point, on each side. */
     ACROSS_BACK("half across back beyond the body's, mm", 1, LineFigure::acrossBack),
     /** The height of the cap over the depth of the armhole. */
@@ -82,7 +82,7 @@ public enum LineFigure {
     }
 
     private static Path armhole(Garment block, Name piece) {
-        return block.piece(piece).path(EdgeNames.ARMHOLE);
+        return block.piece(piece).path(TopEdges.ARMHOLE);
     }
 
     private static double radius(Garment block, Name piece, Name edge) {
@@ -97,7 +97,7 @@ public enum LineFigure {
         Path armhole = armhole(block, TopNames.BACK);
         double run = armhole.end().x() - ArmholeShape.pitch(armhole).x();
         double drop = armhole.end().y() - ArmholeShape.pitch(armhole).y();
-        return radius(block, TopNames.BACK, EdgeNames.ARMHOLE) / Math.min(run, drop);
+        return radius(block, TopNames.BACK, TopEdges.ARMHOLE) / Math.min(run, drop);
     }
 
     private static double acrossBack(Garment block) {
@@ -107,8 +107,8 @@ public enum LineFigure {
 
     private static double capTop(Garment block) {
         Piece sleeve = block.piece(TopNames.SLEEVE);
-        Path front = sleeve.path(EdgeNames.CAP_FRONT);
-        Path back = sleeve.path(EdgeNames.CAP_BACK);
+        Path front = sleeve.path(TopEdges.CAP_FRONT);
+        Path back = sleeve.path(TopEdges.CAP_BACK);
         return Math.min(
                 Curvature.of(front).at(0).radius(),
                 Curvature.of(back).at(back.length()).radius());
@@ -117,7 +117,7 @@ public enum LineFigure {
     private static double notch(Garment block, Name piece) {
         Name name = piece.equals(TopNames.FRONT) ? TopNames.FRONT_NOTCH : TopNames.BACK_NOTCH;
         Path armhole = armhole(block, piece);
-        Notch notch = block.piece(piece).notch(EdgeNames.ARMHOLE, name).orElseThrow();
+        Notch notch = block.piece(piece).notch(TopEdges.ARMHOLE, name).orElseThrow();
         return armhole.length() - notch.fromStart(armhole.length());
     }
 }
