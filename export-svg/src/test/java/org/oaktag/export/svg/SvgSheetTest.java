@@ -1,7 +1,6 @@
 package org.oaktag.export.svg;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.oaktag.measure.Length.cm;
 import static org.oaktag.measure.Length.mm;
@@ -17,19 +16,24 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.oaktag.PatternException;
 import org.oaktag.adjust.Recipe;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.blocks.KnitTop;
+import org.oaktag.blocks.TopEase;
+import org.oaktag.body.BodyMeasurements;
+import org.oaktag.body.Figure;
 import org.oaktag.export.drawing.Font;
 import org.oaktag.export.sheet.Cloths;
 import org.oaktag.export.sheet.Fixture;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Amount;
+import org.oaktag.garment.Aspect;
+import org.oaktag.garment.Cloth;
 import org.oaktag.garment.CutList;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.FlatShape;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Note;
 import org.oaktag.garment.Piece;
@@ -37,6 +41,8 @@ import org.oaktag.geometry.Point;
 import org.oaktag.lay.Effort;
 import org.oaktag.lay.Lay;
 import org.oaktag.lay.Spread;
+import org.oaktag.measure.Length;
+import org.oaktag.measure.Percent;
 
 /** Sheets of a small top drawn by hand. What they measure is tested where they are read back. */
 class SvgSheetTest {
@@ -175,16 +181,34 @@ class SvgSheetTest {
 
     @Test
     void a_top_without_a_hood_shows_its_inside_at_the_neck() {
-        String flat = SvgSheet.flat(TOP).text();
-        assertThat(flat).contains(">front<", ">back<", "not true size", "fill-opacity");
+        Garment top = KnitTop.draft(
+                BodyMeasurements.builder()
+                        .name("Juno")
+                        .figure(Figure.WOMAN)
+                        .bustGirth(Length.cm(94))
+                        .height(Length.cm(165))
+                        .build(),
+                TopEase.standard(),
+                Cloth.knit("loop terry", Percent.percent(25)));
+        assertThat(SvgSheet.flat(top).text()).contains(">front<", ">back<", "not true size", "fill-opacity");
     }
 
     @Test
-    void a_garment_that_is_no_top_cannot_be_laid_flat() {
+    void a_garment_of_which_nobody_said_how_it_lies_is_shown_with_its_pieces_in_a_row() {
         Garment band = Garment.of("band", TOP.wearer(), List.of(Fixture.band()), List.of(), List.of());
-        assertThatThrownBy(() -> SvgSheet.flat(band))
-                .isInstanceOf(PatternException.class)
-                .hasMessageContaining("'front'");
+        assertThat(band.laidFlat(Aspect.FRONT)).hasSize(1).isEqualTo(band.laidFlat(Aspect.BACK));
+        assertThat(TOP.laidFlat(Aspect.FRONT)).hasSameSizeAs(TOP.pieces());
+        for (FlatShape shape : TOP.laidFlat(Aspect.FRONT)) {
+            for (FlatShape other : TOP.laidFlat(Aspect.FRONT)) {
+                double apart = other.outline().bounds().minX()
+                        - shape.outline().bounds().maxX();
+                double before = shape.outline().bounds().minX()
+                        - other.outline().bounds().maxX();
+                assertThat(shape.equals(other) || Math.max(apart, before) >= 30 - 1e-9)
+                        .isTrue();
+            }
+        }
+        assertThat(SvgSheet.flat(band).text()).contains(">front<", ">back<", "not true size");
     }
 
     @Test
