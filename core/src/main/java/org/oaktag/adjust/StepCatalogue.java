@@ -124,7 +124,7 @@ public record StepCatalogue(List<StepKind> kinds) {
                     where,
                     "must name its kind in a field '" + STEP + "'",
                     fields.text(),
-                    "write it like 'widen neckline'");
+                    "write it like 'split piece'");
         }
         return kind(where, name.value()).read(where + " (" + name.value() + ")", fields.without(STEP));
     }

@@ -48,7 +48,7 @@ public final class Name implements Comparable<Name> {
                     "must be lower-case words of letters and digits with single spaces, 1 to " + LONGEST
                             + " characters",
                     "'" + words + "'",
-                    "write it like 'cap front'");
+                    "write it like 'left front'");
         }
         return new Name(words);
     }
