@@ -30,8 +30,8 @@ import org.oaktag.blocks.TopEdges;
 import org.oaktag.garment.EdgeNames;
 
 /**
- * Every kind of step for a top, and every general one, a line for each, with what is usual for its amounts (common practice
- * of the trade, signs as in the step's own words: negative to narrow, raise or shorten).
+ * Every kind of step for a top, and every general one, a line for each, with what is usual for its amounts (common
+ * practice of the trade, signs as in the step's own words: negative to narrow, raise or shorten).
  *
  * <pre>{@code
  * StepCatalogue all = TopSteps.catalogue();

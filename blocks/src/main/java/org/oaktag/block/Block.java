@@ -45,14 +45,16 @@ public interface Block {
      */
     Garment draft(BodyMeasurements body, Ease ease, Cloth cloth);
 
-    /** Returns how much larger than the body a garment of it is that is neither close nor loose; none, unless it says. */
+    /**
+     * Returns how much larger than the body a garment of it is that is neither close nor loose; none, unless it says.
+     */
     default Ease standardEase() {
         return Ease.none();
     }
 
     /**
-     * Returns the finished measures that a table of sizes shows, in their order; what a garment of it lacks is left out.
-     * None, unless it says, and then all are shown.
+     * Returns the finished measures that a table of sizes shows, in their order; what a garment of it lacks is left
+     * out. None, unless it says, and then all are shown.
      */
     default List<Name> tabled() {
         return List.of();

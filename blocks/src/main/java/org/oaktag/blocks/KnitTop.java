@@ -57,10 +57,10 @@ public final class KnitTop {
 
     /**
      * Returns the allowances that makers of knits leave on a top (common practice): 10 mm on seams; 6 mm on a neckline,
-     * on whatever is sewn to it and on what is sewn to that; 25 mm on a hem that is turned up, its ends folded back, and
-     * on the opening of a pouch or a pocket, its ends square. What runs on from a neckline or a hem, as the other half
-     * of a piece unfolded or the extension of a vent does, has the same. A hem that is sewn to a band is a seam. The
-     * slash of a gusset is cut open, and interfacing fused, and so they have no allowance.
+     * on whatever is sewn to it and on what is sewn to that; 25 mm on a hem that is turned up, its ends folded back,
+     * and on the opening of a pouch or a pocket, its ends square. What runs on from a neckline or a hem, as the other
+     * half of a piece unfolded or the extension of a vent does, has the same. A hem that is sewn to a band is a seam.
+     * The slash of a gusset is cut open, and interfacing fused, and so they have no allowance.
      */
     public static Allowances allowances(Garment garment) {
         return KnitAllowances.of(garment);

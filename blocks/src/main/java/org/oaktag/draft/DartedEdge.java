@@ -16,8 +16,8 @@ import org.oaktag.measure.Length;
 
 /**
  * An edge drawn as it lies once its darts are sewn, one smooth line, and then opened at each dart, so that sewing them
- * gives that line again. Drawn the other way about, a smooth edge with wedges cut out of it, it would have a dent at each
- * dart.
+ * gives that line again. Drawn the other way about, a smooth edge with wedges cut out of it, it would have a dent at
+ * each dart.
  *
  * <pre>{@code
  * Path waist = Path.polyline(Point.of(0, 0), Point.of(200, 0));
@@ -27,8 +27,8 @@ import org.oaktag.measure.Length;
  * Length.mm(edge.end().distanceTo(Point.of(0, 0))).text();   // = 219.0 mm
  * }</pre>
  *
- * <p>Opening a dart turns everything beyond it about its apex by the angle of the dart, which is square below its mouth.
- * The piece lies to the right of the edge. Immutable.
+ * <p>Opening a dart turns everything beyond it about its apex by the angle of the dart, which is square below its
+ * mouth. The piece lies to the right of the edge. Immutable.
  *
  * @param edges the stretches of the edge and the legs between them, in order
  * @param turned the angle by which the end was turned, radians

@@ -77,8 +77,8 @@ public record ButtonFront(Length stand, int count) implements Step {
     /**
      * {@inheritDoc}
      *
-     * @throws PatternException if the front is not cut on the fold, or so many buttons lie too near to each other or too
-     *     far apart; the message says how many would do
+     * @throws PatternException if the front is not cut on the fold, or so many buttons lie too near to each other or
+     *     too far apart; the message says how many would do
      */
     @Override
     public Reshaped reshape(Garment garment) {

@@ -31,17 +31,18 @@ import org.oaktag.geometry.Vector;
 import org.oaktag.measure.Length;
 
 /**
- * Cuts a vent or a kick pleat into the seam at centre back: below it both halves have an extension beyond the centre, the
- * left one folded under along the centre, the right one lying beneath it. A pleat is a vent whose edges are sewn together.
+ * Cuts a vent or a kick pleat into the seam at centre back: below it both halves have an extension beyond the centre,
+ * the left one folded under along the centre, the right one lying beneath it. A pleat is a vent whose edges are sewn
+ * together.
  *
  * <pre>{@code
  * skirt.adjust(centreBackSeam()).adjust(vent(mm(45)));         // as high as a full step needs
  * skirt.adjust(centreBackSeam()).adjust(kickPleat(mm(60)));
  * }</pre>
  *
- * <p>An extension is 40 to 50 mm wide and a vent 150 to 200 mm high (common practice); without a height it is as high as
- * a full step of the wearer needs, and 150 mm at least. The hem of the extension is the mirror image of the hem on which
- * it comes to lie.
+ * <p>An extension is 40 to 50 mm wide and a vent 150 to 200 mm high (common practice); without a height it is as high
+ * as a full step of the wearer needs, and 150 mm at least. The hem of the extension is the mirror image of the hem on
+ * which it comes to lie.
  *
  * @param width how far the extension reaches beyond the centre, 30 to 120 mm
  * @param height from the hem to where the seam begins, 80 mm or more, or empty for as high as a full step needs

@@ -34,9 +34,9 @@ import org.oaktag.measure.Length;
  * skirt.adjust(circleSkirt(1).inQuarters());   // with seams at the centres too
  * }</pre>
  *
- * <p>For the share f of a whole circle, the waist W and the length L, the waist lies on the radius r = W / (2 pi f), the
- * hem is W + 2 pi f L round and the cloth pi f L (2 r + L). Its girth at any depth d is W + 2 pi f d, which at the hip has
- * to go round the wearer.
+ * <p>For the share f of a whole circle, the waist W and the length L, the waist lies on the radius r = W / (2 pi f),
+ * the hem is W + 2 pi f L round and the cloth pi f L (2 r + L). Its girth at any depth d is W + 2 pi f d, which at the
+ * hip has to go round the wearer.
  *
  * @param share the share of a whole circle, 0.15 to 1
  * @param quarters whether front and back are each cut in two, with a seam at the centre

@@ -29,8 +29,8 @@ import org.oaktag.geometry.Path;
 import org.oaktag.measure.Length;
 
 /**
- * Cuts the top of the skirt off as a curved band: a front and a back with the darts closed, a facing of the same shape for
- * each, and interfacing. The skirt begins at the lower edge of the band, its darts shorter by what lies in it.
+ * Cuts the top of the skirt off as a curved band: a front and a back with the darts closed, a facing of the same shape
+ * for each, and interfacing. The skirt begins at the lower edge of the band, its darts shorter by what lies in it.
  *
  * <pre>{@code
  * skirt.adjust(centreBackSeam())

@@ -31,8 +31,8 @@ import org.oaktag.measure.Length;
  * knitSkirt.adjust(elasticWaistband(mm(30)));
  * }</pre>
  *
- * <p>The elastic is shorter than the waist of the body by 0 to 80 mm, and the band 2 mm wider than it, so that it can be
- * drawn through (common practice). As the band opens as far as it is cut, so does the skirt.
+ * <p>The elastic is shorter than the waist of the body by 0 to 80 mm, and the band 2 mm wider than it, so that it can
+ * be drawn through (common practice). As the band opens as far as it is cut, so does the skirt.
  *
  * @param width how wide the elastic is, 6 to 80 mm
  * @param shorter by how much it is shorter than the waist of the body, 0 to 80 mm

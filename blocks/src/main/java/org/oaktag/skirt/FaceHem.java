@@ -23,7 +23,8 @@ import org.oaktag.geometry.Point;
 import org.oaktag.measure.Length;
 
 /**
- * Faces the hem instead of turning it up, as a curved one is: the strip of front and back along it, joined at the sides.
+ * Faces the hem instead of turning it up, as a curved one is: the strip of front and back along it, joined at the
+ * sides.
  *
  * <pre>{@code
  * skirt.adjust(flareSides(mm(40))).adjust(faceHem(mm(50), shell));
@@ -95,7 +96,9 @@ public record FaceHem(Length width, Cloth cloth) implements Step {
         return SeamSide.against(front, EdgeNames.HEM).then(SeamSide.along(back, EdgeNames.HEM));
     }
 
-    /** A facing that ends at the centre is cut as a pair; one that runs on is cut on the fold, even of a seamed back. */
+    /**
+     * A facing that ends at the centre is cut as a pair; one that runs on is cut on the fold, even of a seamed back.
+     */
     private Piece facing(Piece half, HemStrip strip, boolean ends) {
         return Piece.of(
                 SkirtFinishNames.hemFacing(half.name()),

@@ -24,8 +24,8 @@ import org.oaktag.garment.Quantity.FromLine;
 import org.oaktag.garment.Seam;
 
 /**
- * A skirt while it is finished: what is put on replaces what bears its name, and the garment is made once, when all is in
- * place, as a seam must never lack its edges. Not thread-safe; lives within one step.
+ * A skirt while it is finished: what is put on replaces what bears its name, and the garment is made once, when all is
+ * in place, as a seam must never lack its edges. Not thread-safe; lives within one step.
  */
 final class Finishing {
 

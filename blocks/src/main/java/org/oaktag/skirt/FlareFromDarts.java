@@ -25,8 +25,8 @@ import org.oaktag.measure.Angle;
  * skirt.adjust(aLine(1));     // no darts
  * }</pre>
  *
- * <p>A dart closed by the angle t at the distance L above the hem opens it by 2 L sin(t/2). The waist stays as long as it
- * was and the side seams too. Where front and back are turned by different angles, the side seam of the one that is
+ * <p>A dart closed by the angle t at the distance L above the hem opens it by 2 L sin(t/2). The waist stays as long as
+ * it was and the side seams too. Where front and back are turned by different angles, the side seam of the one that is
  * turned by less is drawn out below the hip by the difference, so that it hangs straight between them.
  *
  * @param share how much of each dart is closed, above 0 and up to 1

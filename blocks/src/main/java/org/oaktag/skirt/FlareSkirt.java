@@ -16,8 +16,8 @@ import org.oaktag.measure.Angle;
 import org.oaktag.measure.Length;
 
 /**
- * Flares a skirt at its side seams from the hip down, or pegs it. Front and back get the same, and each side stays as long
- * as it was, so that the hem hangs level; it is drawn anew, square to the side.
+ * Flares a skirt at its side seams from the hip down, or pegs it. Front and back get the same, and each side stays as
+ * long as it was, so that the hem hangs level; it is drawn anew, square to the side.
  *
  * <pre>{@code
  * Garment skirt = StraightSkirt.BLOCK.draft(mira, SkirtEase.standard(), Cloth.woven("tweed, moss"));

@@ -21,9 +21,10 @@ import org.oaktag.geometry.Transform;
 import org.oaktag.geometry.Vector;
 
 /**
- * A skirt laid flat: each half as wide at the waist as it is with its darts sewn, the darts as seams. The side seams lie
- * a little off the edges where one half is wider; they are shown at the edges. A likeness: cloth shaped by darts does
- * not lie flat. Where a skirt is no longer a front and a back whose waist runs from the centre to the side, its pieces lie in a row.
+ * A skirt laid flat: each half as wide at the waist as it is with its darts sewn, the darts as seams. The side seams
+ * lie a little off the edges where one half is wider; they are shown at the edges. A likeness: cloth shaped by darts
+ * does not lie flat. Where a skirt is no longer a front and a back whose waist runs from the centre to the side, its
+ * pieces lie in a row.
  */
 record FlatSkirt() implements FlatLay {
 

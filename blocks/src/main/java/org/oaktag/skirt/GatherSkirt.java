@@ -23,8 +23,8 @@ import org.oaktag.geometry.Point;
 import org.oaktag.measure.Length;
 
 /**
- * Draws a gathered skirt with the waist and the length that the skirt has: two oblongs, each a multiple of half the waist
- * wide, gathered to it; or, where the skirt has a yoke, to that.
+ * Draws a gathered skirt with the waist and the length that the skirt has: two oblongs, each a multiple of half the
+ * waist wide, gathered to it; or, where the skirt has a yoke, to that.
  *
  * <pre>{@code
  * Garment skirt = StraightSkirt.BLOCK.draft(mira, SkirtEase.standard(), Cloth.woven("tweed, moss"));

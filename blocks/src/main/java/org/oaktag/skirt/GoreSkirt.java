@@ -37,9 +37,9 @@ import org.oaktag.measure.Length;
  * skirt.adjust(goreSkirt(GoreCount.SIX, mm(50)));
  * }</pre>
  *
- * <p>At the waist and at the hip a gore is as wide as the girth there divided by their number; there are no darts. Below
- * the hip each of its two edges is spread, which adds 2 x number x spread to the hem, measured along it. The waist of a
- * gore is an arc square to its edges, so that the waist runs on smoothly over the seams, and so is the hem.
+ * <p>At the waist and at the hip a gore is as wide as the girth there divided by their number; there are no darts.
+ * Below the hip each of its two edges is spread, which adds 2 x number x spread to the hem, measured along it. The
+ * waist of a gore is an arc square to its edges, so that the waist runs on smoothly over the seams, and so is the hem.
  *
  * @param gores how many
  * @param spread how much wider the hem is on each side of a gore than the hip

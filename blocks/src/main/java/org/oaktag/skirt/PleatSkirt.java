@@ -20,19 +20,19 @@ import org.oaktag.geometry.Point;
 import org.oaktag.measure.Length;
 
 /**
- * Draws a pleated skirt with the waist and the length that the skirt has: two oblongs with pleats all round, alike in all
- * four quarters, that hang open from the waist.
+ * Draws a pleated skirt with the waist and the length that the skirt has: two oblongs with pleats all round, alike in
+ * all four quarters, that hang open from the waist.
  *
  * <pre>{@code
  * Garment skirt = StraightSkirt.BLOCK.draft(mira, SkirtEase.standard(), Cloth.woven("tweed, moss"));
  * skirt.adjust(pleatSkirt(PleatKind.KNIFE, 16, mm(30)));
  * }</pre>
  *
- * <p>Each fold takes twice its depth of cloth: cut = finished + 2 x depth x number for knife pleats, and twice as much for
- * box and inverted ones, which have two folds each. Where the folds meet underneath, the depth is as great as can be, and
- * the cloth three times the waist. Knife pleats turn away from the centres and end at the side seams, which lie under
- * the last of them; box pleats meet at the centres; inverted ones leave them plain. The waist girth is measured as it is
- * pleated.
+ * <p>Each fold takes twice its depth of cloth: cut = finished + 2 x depth x number for knife pleats, and twice as much
+ * for box and inverted ones, which have two folds each. Where the folds meet underneath, the depth is as great as can
+ * be, and the cloth three times the waist. Knife pleats turn away from the centres and end at the side seams, which lie
+ * under the last of them; box pleats meet at the centres; inverted ones leave them plain. The waist girth is measured
+ * as it is pleated.
  *
  * @param kind how they are folded
  * @param number how many there are round the waist, a multiple of 4, up to 80
@@ -77,8 +77,8 @@ public record PleatSkirt(PleatKind kind, int number, Length depth) implements St
     /**
      * {@inheritDoc}
      *
-     * @throws PatternException if the pleats would be so deep that they lie on each other, or the skirt has pieces other
-     *     than front and back already
+     * @throws PatternException if the pleats would be so deep that they lie on each other, or the skirt has pieces
+     *     other than front and back already
      */
     @Override
     public Reshaped reshape(Garment garment) {

@@ -17,8 +17,8 @@ import org.oaktag.garment.Piece;
 import org.oaktag.measure.Length;
 
 /**
- * Makes a skirt so long at the centre front. The hem moves by the same length everywhere: down the centres, and along the
- * last direction of the side seams, or back along them; it is drawn anew, square to both.
+ * Makes a skirt so long at the centre front. The hem moves by the same length everywhere: down the centres, and along
+ * the last direction of the side seams, or back along them; it is drawn anew, square to both.
  *
  * <pre>{@code
  * Garment skirt = StraightSkirt.BLOCK.draft(mira, SkirtEase.standard(), Cloth.woven("tweed, moss"));

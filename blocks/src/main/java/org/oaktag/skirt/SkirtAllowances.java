@@ -28,9 +28,9 @@ public final class SkirtAllowances {
     private SkirtAllowances() {}
 
     /**
-     * Returns what is left on a skirt of woven cloth (common practice): 15 mm on seams, 40 mm on a
-     * hem that is turned up, 20 mm on that of a lining and on the upper edge of a pocket, and none on interfacing and on
-     * the inner edges of facings, which are neatened as they are.
+     * Returns what is left on a skirt of woven cloth (common practice): 15 mm on seams, 40 mm on a hem that is turned
+     * up, 20 mm on that of a lining and on the upper edge of a pocket, and none on interfacing and on the inner edges
+     * of facings, which are neatened as they are.
      */
     public static Allowances woven(Garment garment) {
         return of("woven skirt", SEAM, HEM, garment);

@@ -103,8 +103,9 @@ final class SkirtBody {
     record Hemmed(Garment garment, Length longer) {}
 
     /**
-     * Draws new sides, in the order of the halves, and hems that run square from them to the centres. Where no fair hem does, both sides are made
-     * longer or shorter by as much as it takes. Straight inner lines that ran down to a hem do so again.
+     * Draws new sides, in the order of the halves, and hems that run square from them to the centres. Where no fair hem
+     * does, both sides are made longer or shorter by as much as it takes. Straight inner lines that ran down to a hem
+     * do so again.
      *
      * @param before the skirt whose lines ran to its hem
      */

@@ -17,8 +17,8 @@ import org.oaktag.measure.Length;
  * }</pre>
  *
  * <p>Of a skirt of woven cloth the waist has 1/2 to 3/4 in and the hip 2 to 2 3/4 in (Central Washington University,
- * costume text, ch. 16), which is the standard here; the other categories are common practice. In a cloth that stretches
- * there may be less than none, as far as a third of its stretch goes.
+ * costume text, ch. 16), which is the standard here; the other categories are common practice. In a cloth that
+ * stretches there may be less than none, as far as a third of its stretch goes.
  */
 public final class SkirtEase {
 

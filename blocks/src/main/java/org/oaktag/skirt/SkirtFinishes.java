@@ -6,9 +6,9 @@ import org.oaktag.garment.Name;
 import org.oaktag.measure.Length;
 
 /**
- * Steps that finish a skirt: its opening, vent, waist, pockets, lining and hem. Each is fitted to the shell as it is when
- * the step is played; steps that shape the skirt come before, and of these the opening before the waist, pockets too, and
- * the lining after both.
+ * Steps that finish a skirt: its opening, vent, waist, pockets, lining and hem. Each is fitted to the shell as it is
+ * when the step is played; steps that shape the skirt come before, and of these the opening before the waist, pockets
+ * too, and the lining after both.
  *
  * <pre>{@code
  * skirt.adjust(centreBackSeam())

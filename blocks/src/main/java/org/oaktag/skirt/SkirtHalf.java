@@ -86,9 +86,9 @@ record SkirtHalf(DartedEdge waist, Path side, double length, double hipDepth) {
     }
 
     /**
-     * Draws the waist sewn, level at the centre and square to the side, so that opened at its darts it ends at the side.
-     * Opening turns its end and scarcely bends it, so a secant step on the plane of complex numbers, which turns too,
-     * comes near in a few trials.
+     * Draws the waist sewn, level at the centre and square to the side, so that opened at its darts it ends at the
+     * side. Opening turns its end and scarcely bends it, so a secant step on the plane of complex numbers, which turns
+     * too, comes near in a few trials.
      */
     private static Path sewn(Name half, DartPlan plan, Path side, double hipDepth) {
         Point target = side.start();
@@ -135,7 +135,9 @@ record SkirtHalf(DartedEdge waist, Path side, double length, double hipDepth) {
                 RIGHT.rotated(-arriving).times(handle)));
     }
 
-    /** The handle of an arc over a chord that turns by an angle; two thirds of half the chord where it turns by none. */
+    /**
+     * The handle of an arc over a chord that turns by an angle; two thirds of half the chord where it turns by none.
+     */
     private static double arcHandle(double chord, double turn) {
         return chord * 2 / 3 / (1 + Math.cos(turn / 2));
     }

@@ -11,9 +11,10 @@ import org.oaktag.measure.Length;
  * SkirtLength.KNEE.text();   // = to the middle of the knee
  * }</pre>
  *
- * <p>The shares are differences of levels of the body: the natural waist of women lies at 0.649 of their height (1988 US
- * Army survey, Gordon et al., NATICK/TR-89/044: 1056.5 of 1629 mm), the middle of the knee at 0.276, the fullest part of
- * the calf at 0.19 and the ankle bone at 0.055 (2012 survey, NATICK/TR-15/007). Those of men differ by less than 0.01.
+ * <p>The shares are differences of levels of the body: the natural waist of women lies at 0.649 of their height (1988
+ * US Army survey, Gordon et al., NATICK/TR-89/044: 1056.5 of 1629 mm), the middle of the knee at 0.276, the fullest
+ * part of the calf at 0.19 and the ankle bone at 0.055 (2012 survey, NATICK/TR-15/007). Those of men differ by less
+ * than 0.01.
  */
 public enum SkirtLength {
     /** To the middle of the knee. */

@@ -32,8 +32,8 @@ import org.oaktag.geometry.Vector;
 import org.oaktag.measure.Length;
 
 /**
- * Cuts the corner of the front away for a slanted pocket: a straight edge from the waist to the side seam, a facing that
- * is sewn to it and is the front of the bag, and a side front that fills the corner and is the back of the bag.
+ * Cuts the corner of the front away for a slanted pocket: a straight edge from the waist to the side seam, a facing
+ * that is sewn to it and is the front of the bag, and a side front that fills the corner and is the back of the bag.
  *
  * <pre>{@code
  * skirt.adjust(slantPocket(mm(40), mm(150)));

@@ -20,8 +20,8 @@ import org.oaktag.geometry.Point;
 import org.oaktag.measure.Length;
 
 /**
- * A straight band that is folded along its middle, drawn open, its outer half below: the edge that is sewn to the skirt,
- * and what laps at either end of it.
+ * A straight band that is folded along its middle, drawn open, its outer half below: the edge that is sewn to the
+ * skirt, and what laps at either end of it.
  *
  * @param underlap how far it goes on at its left end, mm
  * @param sewn how long the edge is that is sewn to the skirt, mm

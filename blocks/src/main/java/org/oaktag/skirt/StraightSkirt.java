@@ -36,15 +36,15 @@ import org.oaktag.measure.Length;
  * skirt.walkSeams().isTrue();   // = true
  * }</pre>
  *
- * <p>The half of the hip girth and its ease is parted with the back 15 mm the wider (WikiEducator, "Handout for drafting
- * skirt block", whose half back is wider than its half front by so much). Half of what the hip is greater than the waist
- * goes into darts, whose number, widths and depths follow from it; the side seams take the rest, solved so that the
- * waist, its darts sewn, equals the waist girth and its ease. Both sides are one curve. The waist is drawn as it lies
- * when the darts are sewn, one smooth line, level at the centre and square to the side seam, raised there by up to 12
- * mm; so it runs on smoothly from the front to the back. Where the waist is the greater the side leans outwards.
+ * <p>The half of the hip girth and its ease is parted with the back 15 mm the wider (WikiEducator, "Handout for
+ * drafting skirt block", whose half back is wider than its half front by so much). Half of what the hip is greater than
+ * the waist goes into darts, whose number, widths and depths follow from it; the side seams take the rest, solved so
+ * that the waist, its darts sewn, equals the waist girth and its ease. Both sides are one curve. The waist is drawn as
+ * it lies when the darts are sewn, one smooth line, level at the centre and square to the side seam, raised there by up
+ * to 12 mm; so it runs on smoothly from the front to the back. Where the waist is the greater the side leans outwards.
  *
- * <p>A cloth that stretches by 15 % or more needs no darts (common practice): the sides take in what a fair curve takes,
- * 45 mm a quarter, and what the waist is then wider is drawn in by its band.
+ * <p>A cloth that stretches by 15 % or more needs no darts (common practice): the sides take in what a fair curve
+ * takes, 45 mm a quarter, and what the waist is then wider is drawn in by its band.
  *
  * @param length how far down it hangs
  */

@@ -17,8 +17,8 @@ import org.oaktag.measure.Length;
  * <p>A full step is 0.41 of the height (from memory; walking at ease takes rather less). Both legs turn about the hip
  * joint, as high as the trochanter, 0.515 of the height, so at a level they are apart by the step in proportion to how
  * far it lies below; round two legs of one girth the cloth goes once that girth and twice that distance. The girths of
- * the leg are shares of the hip girth in the 2012 US Army survey (NATICK/TR-15/007, means of women and men): 0.603 at the
- * crotch, 0.393 above the knee, 0.366 round the calf, 0.21 above the ankle, and go from one to the next evenly.
+ * the leg are shares of the hip girth in the 2012 US Army survey (NATICK/TR-15/007, means of women and men): 0.603 at
+ * the crotch, 0.393 above the knee, 0.366 round the calf, 0.21 above the ankle, and go from one to the next evenly.
  *
  * @param height the height of the body
  * @param hip the hip girth of the body

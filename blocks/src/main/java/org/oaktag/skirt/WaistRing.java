@@ -69,7 +69,9 @@ record WaistRing(SeamSide side, List<Place> places, Name end, double stand) {
                 0);
     }
 
-    /** Returns a finishing of the garment with a notch at each centre that lies on the fold, where a band is matched. */
+    /**
+     * Returns a finishing of the garment with a notch at each centre that lies on the fold, where a band is matched.
+     */
     static Finishing marked(Garment garment) {
         Finishing finishing = Finishing.of(garment);
         Piece front = Shell.of(garment, SkirtNames.FRONT);

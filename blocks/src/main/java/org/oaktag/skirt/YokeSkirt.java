@@ -33,10 +33,10 @@ import org.oaktag.measure.Length;
  * skirt.adjust(yokeSkirt(mm(90)));
  * }</pre>
  *
- * <p>The lower edge of the yoke is as long as the upper edge of what hangs from it, sewn; its waist as long as it was. So
- * the yoke is a piece of a ring, whose angle is the difference of the two lengths divided by the depth. What is left of a
- * dart below the line stays a dart where it is worth sewing, 8 mm wide and 25 mm deep; less is taken in at the side.
- * A dart that ends above the line is gone.
+ * <p>The lower edge of the yoke is as long as the upper edge of what hangs from it, sewn; its waist as long as it was.
+ * So the yoke is a piece of a ring, whose angle is the difference of the two lengths divided by the depth. What is left
+ * of a dart below the line stays a dart where it is worth sewing, 8 mm wide and 25 mm deep; less is taken in at the
+ * side. A dart that ends above the line is gone.
  *
  * @param depth how deep, from 40 mm to 40 mm above the hip
  */
@@ -62,8 +62,8 @@ public record YokeSkirt(Length depth) implements Step {
     /**
      * {@inheritDoc}
      *
-     * @throws org.oaktag.PatternException if the yoke would be less than 40 mm deep or end less than 40 mm above the hip,
-     *     the skirt is gathered, pleated or a circle, or has pieces other than front and back already
+     * @throws org.oaktag.PatternException if the yoke would be less than 40 mm deep or end less than 40 mm above the
+     *     hip, the skirt is gathered, pleated or a circle, or has pieces other than front and back already
      */
     @Override
     public Reshaped reshape(Garment garment) {

@@ -59,8 +59,8 @@ public record Zip(Length length, SkirtOpening at) implements Step {
     /**
      * {@inheritDoc}
      *
-     * @throws PatternException if there is no such seam, or the zip would end below it; the message says how long it may
-     *     be
+     * @throws PatternException if there is no such seam, or the zip would end below it; the message says how long it
+     *     may be
      */
     @Override
     public Reshaped reshape(Garment garment) {

@@ -53,8 +53,8 @@ class NewSkirtsTest {
     }
 
     /**
-     * Worked by hand from W = 725.5 mm, L = 600 mm: r = W / (2 pi f), hem = W + 2 pi f L, area = pi f L (2 r + L); cm of
-     * radius and hem.
+     * Worked by hand from W = 725.5 mm, L = 600 mm: r = W / (2 pi f), hem = W + 2 pi f L, area = pi f L (2 r + L); cm
+     * of radius and hem.
      */
     @ParameterizedTest
     @CsvSource({"1, 11.547, 449.5", "0.75, 15.396, 355.3", "0.5, 23.093, 261.1", "0.25, 46.187, 166.8"})

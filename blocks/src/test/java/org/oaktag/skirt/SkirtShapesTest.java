@@ -172,8 +172,8 @@ class SkirtShapesTest {
     }
 
     /**
-     * A narrower hem frees less of a step (Baldt, "To draft skirt", has narrow skirts tested for it): the check says so,
-     * with the figures of the stride at the level of the hem.
+     * A narrower hem frees less of a step (Baldt, "To draft skirt", has narrow skirts tested for it): the check says
+     * so, with the figures of the stride at the level of the hem.
      */
     @Test
     void a_pegged_skirt_strains_where_its_hem_is_narrower_than_a_step() {

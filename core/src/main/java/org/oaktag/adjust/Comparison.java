@@ -71,7 +71,9 @@ public final class Comparison {
             }
         }
 
-        /** Returns what is of the name of a thing: most of it stands where it stood, so it is looked for there first. */
+        /**
+         * Returns what is of the name of a thing: most of it stands where it stood, so it is looked for there first.
+         */
         private @Nullable T twin(List<T> all, int place, T thing) {
             if (place < all.size() && all.get(place) == thing) {
                 return thing;

@@ -114,9 +114,9 @@ public record Allowances(
     }
 
     /**
-     * Returns the allowances with what the {@linkplain Edge#finish finish} of the edges of a garment asks for: so much on
-     * what is {@linkplain Garment#turnedBack turned back}, and none where it is slashed open. Interfacing is fused, and
-     * so it has none.
+     * Returns the allowances with what the {@linkplain Edge#finish finish} of the edges of a garment asks for: so much
+     * on what is {@linkplain Garment#turnedBack turned back}, and none where it is slashed open. Interfacing is fused,
+     * and so it has none.
      *
      * @throws PatternException if it is not 0 to 100 mm wide
      */

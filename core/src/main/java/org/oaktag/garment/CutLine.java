@@ -24,7 +24,8 @@ import org.oaktag.measure.Length;
  *
  * @param outline all the way round; along the fold of the cloth it is the fold itself
  * @param runs where the scissors go: all the way round, or from fold to fold where an edge lies on the fold
- * @param snips the notches carried to it, the legs of darts that are folded, and the centre points at the ends of a fold
+ * @param snips the notches carried to it, the legs of darts that are folded, and the centre points at the ends of a
+ *     fold
  * @param drillHoles where a hole is drilled in the cloth of a dart that is folded, short of its apex
  */
 public record CutLine(Outline outline, List<Path> runs, List<Snip> snips, List<Point> drillHoles) {

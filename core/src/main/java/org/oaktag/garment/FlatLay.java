@@ -8,8 +8,8 @@ import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Transform;
 
 /**
- * How a garment lies on a table, as the block that made it says: a value, so that two garments that lie alike are equal.
- * Whoever draws it need know no garment.
+ * How a garment lies on a table, as the block that made it says: a value, so that two garments that lie alike are
+ * equal. Whoever draws it need know no garment.
  *
  * <pre>{@code
  * List<FlatShape> front = block.laidFlat(Aspect.FRONT);

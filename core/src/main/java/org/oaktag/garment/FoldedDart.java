@@ -24,10 +24,10 @@ import org.oaktag.geometry.Vector;
  * bust.towards();   // = END
  * }</pre>
  *
- * <p>Half of the cloth in the dart, that next to the leg towards which it is laid, comes to lie on the piece beside that
- * leg, turned over along it; the other half lies on that one, turned over along the fold. So the peak is the edge beside
- * the mouth, mirrored through the leg as far as the fold, and that mirrored through the fold. An edge too short to reach
- * the fold is prolonged straight. Immutable.
+ * <p>Half of the cloth in the dart, that next to the leg towards which it is laid, comes to lie on the piece beside
+ * that leg, turned over along it; the other half lies on that one, turned over along the fold. So the peak is the edge
+ * beside the mouth, mirrored through the leg as far as the fold, and that mirrored through the fold. An edge too short
+ * to reach the fold is prolonged straight. Immutable.
  *
  * @param dart the dart
  * @param towards the leg towards which the cloth is laid: leg a at the start, leg b at the end
@@ -45,7 +45,9 @@ public record FoldedDart(Dart dart, End towards, Path peak, Point tip) {
     /** Peaks nearer to each other than this, mm, are one. */
     private static final double SAME = 1e-6;
 
-    /** How far short of the apex the hole is drilled: half an inch, so that the stitching hides it (common practice). */
+    /**
+     * How far short of the apex the hole is drilled: half an inch, so that the stitching hides it (common practice).
+     */
     private static final double SHORT_OF_APEX = 12;
 
     /** Refuses null. */
@@ -59,8 +61,8 @@ public record FoldedDart(Dart dart, End towards, Path peak, Point tip) {
     /**
      * Returns a dart of a piece with its cloth laid as usual: a dart across the grain down, any other towards the fold
      * of the cloth (common practice), towards leg a where the piece is not cut on the fold; and to the other side where
-     * there is no edge beside the mouth on that. Where a peak was drawn for it, it is laid as that says; beside a straight
-     * edge the peak is the same for both sides.
+     * there is no edge beside the mouth on that. Where a peak was drawn for it, it is laid as that says; beside a
+     * straight edge the peak is the same for both sides.
      *
      * @throws PatternException if the piece has no such dart, or no peak can meet the edges beside it
      */

@@ -432,8 +432,8 @@ public final class Garment {
     }
 
     /**
-     * Returns what is seen of the garment when it lies on a table with one side up, what lies below first; its pieces in
-     * a row, unless its block said more.
+     * Returns what is seen of the garment when it lies on a table with one side up, what lies below first; its pieces
+     * in a row, unless its block said more.
      *
      * @throws PatternException if it lacks what is to be seen
      */

@@ -9,8 +9,8 @@ import java.util.List;
  * their distance from the source or do not.
  *
  * <p>Whether a point keeps its distance changes only at a cut, so one point inside a fragment decides for all of it. Of
- * an open run seven and its ends are asked, and where they disagree it is cut where they begin to. A cut that parts two fragments
- * that are both kept, and at which the run does not cross itself, is let be.
+ * an open run seven and its ends are asked, and where they disagree it is cut where they begin to. A cut that parts two
+ * fragments that are both kept, and at which the run does not cross itself, is let be.
  */
 final class OffsetFragments {
     private static final int PLACES = 7;

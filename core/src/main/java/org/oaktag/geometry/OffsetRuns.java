@@ -15,9 +15,9 @@ import java.util.List;
  * runs.leftOut().get(0).length();   // = 190.0
  * }</pre>
  *
- * <p>Method, error and cost are those of {@link OffsetPath}, which returns the longest run. In a pocket of the path a run
- * may close on itself. What two runs leave beyond their crossing, no more than thirty tolerances long and within four of
- * a longer run, is not told. Hooks, handles and curves of up to half the tolerance, are drawn in.
+ * <p>Method, error and cost are those of {@link OffsetPath}, which returns the longest run. In a pocket of the path a
+ * run may close on itself. What two runs leave beyond their crossing, no more than thirty tolerances long and within
+ * four of a longer run, is not told. Hooks, handles and curves of up to half the tolerance, are drawn in.
  *
  * @param runs in the order of the path; more than one where it comes too near to itself in between, none if it does all
  *     along
@@ -108,7 +108,9 @@ public record OffsetRuns(List<Path> runs, List<Stretch> leftOut) {
         return new OffsetRuns(runs, leftOut);
     }
 
-    /** Tells whether the runs pass all along a stretch after all: the parallel has a fold there within the tolerance. */
+    /**
+     * Tells whether the runs pass all along a stretch after all: the parallel has a fold there within the tolerance.
+     */
     private static boolean isPassed(Path path, Stretch gap, double left, List<RawCurve> kept, double tolerance) {
         for (int i = 0; i <= PLACES; i++) {
             double along = gap.from() + gap.length() * i / PLACES;

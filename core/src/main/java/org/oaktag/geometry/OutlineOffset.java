@@ -33,8 +33,8 @@ import org.oaktag.PatternException;
  * stretch between two crossings, where alone it can change, and again at seven places of every curve of the result. It
  * is held against fine buffers of JTS. Points among the curves, edges without length, and curves and handles of a
  * millionth of the size are left out; a cusp is gone round. Where no offset keeps its distance for the sake of hooks,
- * handles no longer than the tolerance, they are drawn in as well. An outline that crosses itself is refused, unless what its
- * crossing cuts off is no longer than ten tolerances.
+ * handles no longer than the tolerance, they are drawn in as well. An outline that crosses itself is refused, unless
+ * what its crossing cuts off is no longer than ten tolerances.
  *
  * <p><b>Cost.</b> About n log n for a run of n curves: crossings and distances are asked of trees of boxes.
  *

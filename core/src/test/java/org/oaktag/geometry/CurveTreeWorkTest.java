@@ -82,7 +82,9 @@ class CurveTreeWorkTest {
         }
     }
 
-    /** Each parallel meets its two neighbours, and of the source each curve is looked at a dozen times, however many. */
+    /**
+     * Each parallel meets its two neighbours, and of the source each curve is looked at a dozen times, however many.
+     */
     @Test
     void offset_looks_at_a_few_curves_and_pairs_for_each_edge() {
         CornerStyle mitre = CornerStyle.mitre(4);

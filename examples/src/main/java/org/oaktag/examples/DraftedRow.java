@@ -117,7 +117,9 @@ record DraftedRow(String outcome, String rule, List<Name> unfit, List<String> ce
         return new DraftedRow("made", "", unfit, cells);
     }
 
-    /** Returns how much is eased in along all seams, such as that of a cap into its armhole; none without such a seam. */
+    /**
+     * Returns how much is eased in along all seams, such as that of a cap into its armhole; none without such a seam.
+     */
     private static Optional<Double> easedIn(List<WalkedSeam> seams) {
         List<WalkedSeam> eased = seams.stream()
                 .filter(seam -> seam.seam().rule() instanceof SeamRule.Eased)

@@ -22,7 +22,9 @@ class SkirtsPageTest {
     /** Natural waist, as a share of the height, in the survey of 1988 (Gordon et al., NATICK/TR-89/044). */
     private static final double WAIST = 0.649;
 
-    /** Means of the 2012 survey (Gordon et al., NATICK/TR-15/007): height, hip girth, and hip below the natural waist. */
+    /**
+     * Means of the 2012 survey (Gordon et al., NATICK/TR-15/007): height, hip girth, and hip below the natural waist.
+     */
     static Stream<Arguments> rows() {
         return Stream.of(SkirtLength.values())
                 .flatMap(length -> Stream.of(

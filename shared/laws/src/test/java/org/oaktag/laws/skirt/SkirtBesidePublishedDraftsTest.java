@@ -33,8 +33,8 @@ class SkirtBesidePublishedDraftsTest {
     private static final Cloth WOVEN = Cloth.woven("tweed, moss");
 
     /**
-     * The mean woman of the 1988 US Army survey (Gordon et al., NATICK/TR-89/044): natural waist 725.5, hip 966.9 mm, the
-     * one 218 mm above the other.
+     * The mean woman of the 1988 US Army survey (Gordon et al., NATICK/TR-89/044): natural waist 725.5, hip 966.9 mm,
+     * the one 218 mm above the other.
      */
     private static final BodyMeasurements MEAN_WOMAN = body(725.5, 966.9, 218, 1629);
 
@@ -98,7 +98,9 @@ class SkirtBesidePublishedDraftsTest {
                 .allMatch(dart -> dart.width().mm() <= 35);
     }
 
-    /** Front darts 8 to 10 cm, back darts 11 to 14 cm (common practice; 10 and 12 cm in the handout of WikiEducator). */
+    /**
+     * Front darts 8 to 10 cm, back darts 11 to 14 cm (common practice; 10 and 12 cm in the handout of WikiEducator).
+     */
     @Test
     void the_darts_of_the_mean_woman_are_as_deep_as_is_usual() {
         Garment skirt = skirt(MEAN_WOMAN);
@@ -126,8 +128,8 @@ class SkirtBesidePublishedDraftsTest {
     }
 
     /**
-     * The back has the greater part of the darts: two of 2 cm beside one of 2 cm in a British textbook, two thirds (from
-     * memory), as much as the front in the handout of WikiEducator.
+     * The back has the greater part of the darts: two of 2 cm beside one of 2 cm in a British textbook, two thirds
+     * (from memory), as much as the front in the handout of WikiEducator.
      */
     @ParameterizedTest
     @MethodSource("adults")
@@ -164,15 +166,18 @@ class SkirtBesidePublishedDraftsTest {
                 .isBetween(mm(10), inches(2));
     }
 
-    /** The waist of the mean woman of 1988 is 1056.5 mm high, the middle of her knee 450 (2012 survey): 606.5 mm apart. */
+    /**
+     * The waist of the mean woman of 1988 is 1056.5 mm high, the middle of her knee 450 (2012 survey): 606.5 mm apart.
+     */
     @Test
     void a_skirt_to_the_knee_hangs_from_the_waist_to_the_knee_of_the_survey() {
         assertThat(skirt(MEAN_WOMAN).finished(SkirtNames.LENGTH).mm()).isCloseTo(606.5, within(2.0));
     }
 
     /**
-     * The girths that a full step needs, computed from the means of the 2012 survey with the measured girths of the legs
-     * and trochanter heights: women and men, 7 cm above the middle of the knee, there, at the calf and at the ankle.
+     * The girths that a full step needs, computed from the means of the 2012 survey with the measured girths of the
+     * legs and trochanter heights: women and men, 7 cm above the middle of the knee, there, at the calf and at the
+     * ankle.
      */
     @ParameterizedTest
     @CsvSource({
@@ -213,9 +218,9 @@ class SkirtBesidePublishedDraftsTest {
     }
 
     /**
-     * Baldt, Clothing for Women, 1916, and Conover, A Complete Course in Dressmaking, 1921: the hip lies 5 to 7 in below
-     * the waist, which is the high hip; the fullest seat of the mean women of 1988 lies 218 mm below it, and so does the
-     * notch.
+     * Baldt, Clothing for Women, 1916, and Conover, A Complete Course in Dressmaking, 1921: the hip lies 5 to 7 in
+     * below the waist, which is the high hip; the fullest seat of the mean women of 1988 lies 218 mm below it, and so
+     * does the notch.
      */
     @Test
     void the_notch_of_the_hip_lies_at_the_fullest_seat() {
@@ -226,7 +231,9 @@ class SkirtBesidePublishedDraftsTest {
                 .isCloseTo(218, within(1e-6));
     }
 
-    /** Gupta and Zakaria, Anthropometry, Apparel Sizing and Design: the ease of a waist is about half a size's interval. */
+    /**
+     * Gupta and Zakaria, Anthropometry, Apparel Sizing and Design: the ease of a waist is about half a size's interval.
+     */
     @Test
     void the_ease_of_the_waist_is_less_than_half_the_step_of_a_size() {
         assertThat(SkirtEase.standard().at(BodyMeasure.WAIST_GIRTH)).isBetween(mm(10), mm(20));
