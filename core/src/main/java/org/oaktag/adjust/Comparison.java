@@ -134,9 +134,10 @@ public final class Comparison {
     }
 
     private static Fit.Verdict verdict(Garment garment, Name check) {
-        for (Fit fit : garment.fit()) {
-            if (fit.check().equals(check)) {
-                return fit.verdict();
+        List<Fit> all = garment.fit();
+        for (int i = 0; i < all.size(); i++) {
+            if (all.get(i).check().equals(check)) {
+                return all.get(i).verdict();
             }
         }
         return Fit.Verdict.FITS;
@@ -168,7 +169,8 @@ public final class Comparison {
             Piece piece = pieces.get(i);
             @Nullable Piece old = twin(before, i, piece);
             if (!hasEdgesOf(old, piece)) {
-                for (Edge edge : piece.edges()) {
+                for (int k = 0; k < piece.edges().size(); k++) {
+                    Edge edge = piece.edges().get(k);
                     Optional<Edge> was = old == null ? Optional.empty() : old.findEdge(edge.name());
                     if (was.isEmpty() || !was.get().equals(edge)) {
                         add(piece, edge, was.map(Edge::length), Optional.of(edge.length()), moved);
@@ -181,7 +183,8 @@ public final class Comparison {
             Piece piece = earlier.get(i);
             @Nullable Piece now = twin(after, i, piece);
             if (!hasEdgesOf(now, piece)) {
-                for (Edge edge : piece.edges()) {
+                for (int k = 0; k < piece.edges().size(); k++) {
+                    Edge edge = piece.edges().get(k);
                     if (now == null || !now.hasEdge(edge.name())) {
                         add(piece, edge, Optional.of(edge.length()), Optional.empty(), moved);
                     }
@@ -241,7 +244,9 @@ public final class Comparison {
         List<WalkedSeam> seams = walk.seams();
         for (int i = 0; i < seams.size(); i++) {
             WalkedSeam seam = seams.get(i);
-            seam.mend().ifPresent(mend -> untrue.add(seam.seam().name() + ": " + mend));
+            if (!seam.isTrue()) {
+                untrue.add(seam.seam().name() + ": " + seam.mend().orElseThrow());
+            }
         }
         return untrue;
     }

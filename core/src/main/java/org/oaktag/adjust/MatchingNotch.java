@@ -38,8 +38,11 @@ record MatchingNotch(double share, int count) {
     static MatchingNotch of(Garment garment, double length, NotchCuts cuts) {
         List<EdgePattern> others = new ArrayList<>();
         for (Piece piece : garment.pieces()) {
-            for (Edge edge : piece.edges()) {
-                others.add(EdgePattern.of(edge, piece.notches()));
+            for (int i = 0; i < piece.edges().size(); i++) {
+                Edge edge = piece.edges().get(i);
+                if (EdgePattern.areAlike(length, edge.path().length())) {
+                    others.add(EdgePattern.of(edge, piece.notches()));
+                }
             }
         }
         return first(share -> cuts, choice -> fitsNone(choice.on(length), others))

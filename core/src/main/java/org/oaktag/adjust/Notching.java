@@ -54,11 +54,12 @@ final class Notching {
     Notching(Garment garment, List<SewnSides> seams) {
         this.garment = garment;
         this.notched = garment;
-        for (Piece piece : garment.pieces()) {
-            pieces.put(piece.name(), new MarkedPiece(piece));
+        List<Piece> all = garment.pieces();
+        for (int i = 0; i < all.size(); i++) {
+            pieces.put(all.get(i).name(), new MarkedPiece(all.get(i)));
         }
-        for (SewnSides sides : seams) {
-            List<Stretch> stretches = sides.stretches();
+        for (int s = 0; s < seams.size(); s++) {
+            List<Stretch> stretches = seams.get(s).stretches();
             for (int i = 0; i < stretches.size(); i++) {
                 Stretch stretch = stretches.get(i);
                 Sewn known = byEdges.get(stretch.refs());
@@ -74,9 +75,10 @@ final class Notching {
         }
         double[] lengths = sewn.stream().mapToDouble(each -> each.length).toArray();
         for (int i = 0; i < lengths.length; i++) {
-            for (int j = 0; j < lengths.length; j++) {
+            for (int j = 0; j < i; j++) {
                 if (EdgePattern.areAlike(lengths[i], lengths[j])) {
                     sewn.get(i).meet(sewn.get(j));
+                    sewn.get(j).meet(sewn.get(i));
                 }
             }
         }
@@ -135,13 +137,11 @@ final class Notching {
         if (!canBeCut(match)) {
             return false;
         }
-        for (LaidSide.Spot spot : match.spots()) {
-            MarkedPiece piece = piece(spot.laid().edge().piece());
-            if (!wouldTell(sides, piece, List.of(spot.notch(name, count)))) {
-                return false;
-            }
-        }
-        return true;
+        return wouldTell(sides, match.onA(), name, count) && wouldTell(sides, match.onB(), name, count);
+    }
+
+    private boolean wouldTell(SewnSides sides, LaidSide.Spot spot, Name name, int count) {
+        return wouldTell(sides, piece(spot.laid().edge().piece()), List.of(spot.notch(name, count)));
     }
 
     /** Tells whether notches lie off the others of their piece and would tell what they lie on from all others. */
@@ -174,9 +174,12 @@ final class Notching {
 
     /** Sets a notch at both places of a seam that are sewn together. */
     void set(SewnSides.Match match, Name name, int count) {
-        for (LaidSide.Spot spot : match.spots()) {
-            set(piece(spot.laid().edge().piece()), spot.notch(name, count));
-        }
+        set(match.onA(), name, count);
+        set(match.onB(), name, count);
+    }
+
+    private void set(LaidSide.Spot spot, Name name, int count) {
+        set(piece(spot.laid().edge().piece()), spot.notch(name, count));
     }
 
     private void set(MarkedPiece piece, Notch notch) {

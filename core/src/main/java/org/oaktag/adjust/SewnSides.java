@@ -44,10 +44,6 @@ record SewnSides(Seam seam, Optional<End> from, LaidSide a, LaidSide b, List<Str
                     && (!onA.laid().edge().equals(onB.laid().edge())
                             || onA.laid().from() == onB.laid().from());
         }
-
-        List<LaidSide.Spot> spots() {
-            return List.of(onA, onB);
-        }
     }
 
     SewnSides {

@@ -67,6 +67,9 @@ final class SoundPieces {
     }
 
     private static Piece withMarksInside(Piece piece, Outline outline, List<Note> notes) {
+        if (piece.marks().isEmpty()) {
+            return piece;
+        }
         List<Mark> beside = piece.marks().stream()
                 .filter(mark -> !outline.contains(mark.point()))
                 .toList();

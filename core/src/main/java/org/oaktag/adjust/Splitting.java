@@ -80,12 +80,16 @@ final class Splitting {
         List<Mark> marks = whole.marks().stream()
                 .filter(mark -> divided.isLeft(mark.point()) == isLeft)
                 .toList();
-        Piece made = Piece.of(
-                part.piece(), edges, whole.grainline(), cut(chain), part.cloth().orElse(whole.cloth()));
-        return made.withGrainline(PartGrain.of(whole.grainline(), made.outline()))
-                .withLines(lines)
-                .withMarks(marks)
-                .withNotches(CarriedNotches.on(notches, edges, edge -> List.of(edge, edge.with("beyond"))));
+        Piece made = new Piece(
+                part.piece(),
+                edges,
+                lines,
+                marks,
+                CarriedNotches.on(notches, edges, edge -> List.of(edge, edge.with("beyond"))),
+                whole.grainline(),
+                cut(chain),
+                part.cloth().orElse(whole.cloth()));
+        return made.withGrainline(PartGrain.of(whole.grainline(), made.outline()));
     }
 
     /** A part that is not on the fold comes out twice, once on either side of it. */

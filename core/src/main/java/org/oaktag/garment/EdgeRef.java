@@ -1,6 +1,7 @@
 package org.oaktag.garment;
 
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Says which edge of which piece, written {@code "front.neckline"}. Immutable.
@@ -29,6 +30,17 @@ public record EdgeRef(Name piece, Name edge) implements Comparable<EdgeRef> {
     /** Returns the reference as an identifier, {@code "sleeve.cap-front"}. */
     public String id() {
         return piece.hyphenated() + "." + edge.hyphenated();
+    }
+
+    /** By hand: what was measured and sewn is looked for by it all the time. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return this == other || (other instanceof EdgeRef ref && edge.equals(ref.edge) && piece.equals(ref.piece));
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * piece.hashCode() + edge.hashCode();
     }
 
     @Override

@@ -29,6 +29,7 @@ public final class Garment {
     private final String title;
     private final Wearer wearer;
     private final List<Piece> pieces;
+    private final Names names;
     private final List<Seam> seams;
     private final List<FinishedMeasure> measures;
     private final List<FitCheck> checks;
@@ -74,6 +75,7 @@ public final class Garment {
         this.title = Objects.requireNonNull(title, "title");
         this.wearer = Objects.requireNonNull(wearer, "wearer");
         this.pieces = List.copyOf(pieces);
+        this.names = Names.ofPieces(this.pieces);
         this.seams = List.copyOf(seams);
         this.measures = List.copyOf(measures);
         this.checks = List.copyOf(checks);
@@ -95,12 +97,15 @@ public final class Garment {
         this.title = same.title;
         this.wearer = same.wearer;
         this.pieces = List.copyOf(pieces);
+        this.names = same.names.of(this.pieces);
         this.seams = List.copyOf(seams);
         this.measures = List.copyOf(measures);
         this.checks = List.copyOf(checks);
         this.flat = same.flat;
         this.history = same.history;
-        checkUnique("piece", this.pieces, same.pieces, Piece::name);
+        if (this.names != same.names) {
+            checkUnique("piece", this.pieces, same.pieces, Piece::name);
+        }
         checkUnique("seam", this.seams, same.seams, Seam::name);
         checkUnique("finished measure", this.measures, same.measures, FinishedMeasure::name);
         checkUnique("check of the fit", this.checks, same.checks, FitCheck::name);
@@ -117,6 +122,7 @@ public final class Garment {
         this.flat = flat;
         this.wearer = same.wearer;
         this.pieces = same.pieces;
+        this.names = same.names;
         this.seams = same.seams;
         this.measures = same.measures;
         this.checks = same.checks;
@@ -182,7 +188,7 @@ public final class Garment {
      * @throws PatternException if there is none; the message lists those that exist
      */
     public Piece piece(Name name) {
-        int place = placeOf(name);
+        int place = names.place(name);
         if (place < 0) {
             throw Name.unknown("piece", name, pieces.stream().map(Piece::name).toList());
         }
@@ -192,13 +198,13 @@ public final class Garment {
     /** Tells whether there is a piece of that name. */
     public boolean hasPiece(Name name) {
         Objects.requireNonNull(name, "name");
-        return placeOf(name) >= 0;
+        return names.place(name) >= 0;
     }
 
     /** Returns the piece of that name, or empty where there is none. */
     public Optional<Piece> findPiece(Name name) {
         Objects.requireNonNull(name, "name");
-        int place = placeOf(name);
+        int place = names.place(name);
         return place < 0 ? Optional.empty() : Optional.of(pieces.get(place));
     }
 
@@ -481,7 +487,7 @@ public final class Garment {
 
     private List<Piece> replaced(Piece piece) {
         List<Piece> all = new ArrayList<>(pieces);
-        int place = placeOf(piece.name());
+        int place = names.place(piece.name());
         if (place < 0) {
             all.add(piece);
         } else {
@@ -491,29 +497,19 @@ public final class Garment {
     }
 
     /**
-     * Returns the place of a piece among the others, -1 where there is none; asked so often that an iterator would
-     * tell.
+     * Returns the place of a piece among the others, -1 where there is none.
      *
      * @param likely the place where it is looked for first
      */
     int placeOf(Name name, int likely) {
-        return likely < pieces.size() && pieces.get(likely).name().equals(name) ? likely : placeOf(name);
-    }
-
-    private int placeOf(Name name) {
-        for (int i = 0; i < pieces.size(); i++) {
-            if (pieces.get(i).name().equals(name)) {
-                return i;
-            }
-        }
-        return -1;
+        return names.place(name, likely);
     }
 
     /** Tells whether every piece of the other garment is here with all its edges, so that what sews that sews this. */
     private boolean hasEdgesOf(Garment other) {
         for (int i = 0; i < other.pieces.size(); i++) {
             Piece piece = other.pieces.get(i);
-            int place = placeOf(piece.name(), i);
+            int place = names.place(piece.name(), i);
             if (place < 0 || !pieces.get(place).hasEdgesOf(piece)) {
                 return false;
             }
@@ -522,9 +518,9 @@ public final class Garment {
     }
 
     private void checkSewn() {
-        for (Seam seam : seams) {
-            checkSewn(seam.a());
-            checkSewn(seam.b());
+        for (int i = 0; i < seams.size(); i++) {
+            checkSewn(seams.get(i).a());
+            checkSewn(seams.get(i).b());
         }
     }
 
@@ -553,7 +549,9 @@ public final class Garment {
         }
         int same = 0;
         int most = Math.min(things.size(), known.size());
-        while (same < most && nameOf.apply(things.get(same)).equals(nameOf.apply(known.get(same)))) {
+        while (same < most
+                && (things.get(same) == known.get(same)
+                        || nameOf.apply(things.get(same)).equals(nameOf.apply(known.get(same))))) {
             same++;
         }
         if (same < things.size()) {
@@ -563,8 +561,8 @@ public final class Garment {
 
     private static <T> void checkUnique(String kind, List<T> things, Function<T, Name> nameOf) {
         Set<Name> seen = new HashSet<>();
-        for (T thing : things) {
-            Name name = nameOf.apply(thing);
+        for (int i = 0; i < things.size(); i++) {
+            Name name = nameOf.apply(things.get(i));
             if (!seen.add(name)) {
                 throw PatternException.of(kind, "must have a name of its own", "'" + name + "' twice", "");
             }

@@ -21,46 +21,38 @@ final class Kept {
     private final List<Touched> touched;
 
     /**
-     * A piece that is not what it was. One of only one of both garments has no edges and no notches in the other, so
-     * that nothing of it is kept.
+     * A piece that is not what it was.
+     *
+     * @param name its name
+     * @param before what it was, null where it was not there; nothing of it is kept then
+     * @param now what it is, or was, where it is there no longer
+     * @param keepOutline whether it has the very edges that it had
      */
-    private record Touched(
-            Name name,
-            List<Edge> before,
-            List<Edge> now,
-            List<Notch> notchesBefore,
-            List<Notch> notchesNow,
-            boolean keepOutline) {
+    private record Touched(Name name, @Nullable Piece before, Piece now, boolean keepOutline) {
 
         static Touched of(Piece before, Piece now) {
-            return new Touched(
-                    now.name(),
-                    before.edges(),
-                    now.edges(),
-                    before.notches(),
-                    now.notches(),
-                    before.edges().equals(now.edges()));
+            return new Touched(now.name(), before, now, before.edges().equals(now.edges()));
         }
 
         static Touched alone(Piece piece) {
-            return new Touched(piece.name(), List.of(), piece.edges(), List.of(), piece.notches(), false);
+            return new Touched(piece.name(), null, piece, false);
         }
 
         boolean keepPath(Name edge) {
-            if (keepOutline) {
-                return true;
+            if (keepOutline || before == null) {
+                return keepOutline;
             }
-            int was = Piece.place(before, edge);
-            int is = Piece.place(now, edge);
+            int was = before.place(edge);
+            int is = now.place(edge);
             return was >= 0 && is >= 0 && path(before, was).equals(path(now, is));
         }
 
         boolean keepCorner(Name edge, End end) {
-            if (keepOutline) {
-                return true;
+            if (keepOutline || before == null) {
+                return keepOutline;
             }
-            int was = Piece.place(before, edge);
-            int is = Piece.place(now, edge);
+            int was = before.place(edge);
+            int is = now.place(edge);
             return was >= 0 && is >= 0 && corner(before, was, end).equals(corner(now, is, end));
         }
 
@@ -69,27 +61,51 @@ final class Kept {
          * angle.
          */
         boolean keepSewing(Name edge) {
-            return (keepOutline || keepBetweenNeighbours(edge))
-                    && (notchesBefore.equals(notchesNow)
-                            || Piece.on(edge, notchesBefore).equals(Piece.on(edge, notchesNow)));
+            return before != null
+                    && (keepOutline || keepBetweenNeighbours(before, edge))
+                    && (before.notches().equals(now.notches()) || keepNotches(before.notches(), now.notches(), edge));
         }
 
-        private boolean keepBetweenNeighbours(Name edge) {
-            int was = Piece.place(before, edge);
-            int is = Piece.place(now, edge);
+        private static boolean keepNotches(List<Notch> before, List<Notch> now, Name edge) {
+            int was = next(before, 0, edge);
+            int is = next(now, 0, edge);
+            while (was < before.size() && is < now.size()) {
+                if (!before.get(was).equals(now.get(is))) {
+                    return false;
+                }
+                was = next(before, was + 1, edge);
+                is = next(now, is + 1, edge);
+            }
+            return was == before.size() && is == now.size();
+        }
+
+        /** The place of the first notch on an edge from one place on, or the number of notches. */
+        private static int next(List<Notch> notches, int from, Name edge) {
+            int place = from;
+            while (place < notches.size() && !notches.get(place).edge().equals(edge)) {
+                place++;
+            }
+            return place;
+        }
+
+        private boolean keepBetweenNeighbours(Piece before, Name edge) {
+            int was = before.place(edge);
+            int is = now.place(edge);
             return was >= 0
                     && is >= 0
                     && path(before, was).equals(path(now, is))
-                    && path(before, was + before.size() - 1).equals(path(now, is + now.size() - 1))
+                    && path(before, was + before.edges().size() - 1)
+                            .equals(path(now, is + now.edges().size() - 1))
                     && path(before, was + 1).equals(path(now, is + 1));
         }
 
-        private static Path path(List<Edge> edges, int place) {
+        private static Path path(Piece piece, int place) {
+            List<Edge> edges = piece.edges();
             return edges.get(place % edges.size()).path();
         }
 
-        private static Point corner(List<Edge> edges, int place, End end) {
-            Path path = path(edges, place);
+        private static Point corner(Piece piece, int place, End end) {
+            Path path = path(piece, place);
             return end == End.START ? path.start() : path.end();
         }
     }

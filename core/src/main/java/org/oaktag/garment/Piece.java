@@ -37,6 +37,10 @@ public final class Piece {
 
     private final Name name;
     private final List<Edge> edges;
+
+    /** The names of the edges, in their order: nothing is asked more often than where an edge of a name is. */
+    private final Names names;
+
     private final List<InnerLine> lines;
     private final List<Mark> marks;
     private final List<Notch> notches;
@@ -73,8 +77,8 @@ public final class Piece {
             Grainline grainline,
             Cut cut,
             Cloth cloth) {
-        this(name, List.copyOf(edges), lines, marks, notches, grainline, cut, cloth, null);
-        checkClosed(name, this.edges);
+        this(name, List.copyOf(edges), null, lines, marks, notches, grainline, cut, cloth, null);
+        checkClosed();
         checkNotches();
         checkFold();
     }
@@ -82,6 +86,7 @@ public final class Piece {
     private Piece(
             Name name,
             List<Edge> edges,
+            @Nullable Names names,
             List<InnerLine> lines,
             List<Mark> marks,
             List<Notch> notches,
@@ -91,6 +96,7 @@ public final class Piece {
             @Nullable Outline outline) {
         this.name = Objects.requireNonNull(name, "name");
         this.edges = edges;
+        this.names = names == null ? Names.ofEdges(edges) : names;
         this.lines = List.copyOf(lines);
         this.marks = List.copyOf(marks);
         this.notches = List.copyOf(notches);
@@ -109,7 +115,16 @@ public final class Piece {
             Cut otherCut,
             Cloth otherCloth) {
         Piece marked = new Piece(
-                name, edges, otherLines, otherMarks, otherNotches, otherGrainline, otherCut, otherCloth, outline);
+                name,
+                edges,
+                names,
+                otherLines,
+                otherMarks,
+                otherNotches,
+                otherGrainline,
+                otherCut,
+                otherCloth,
+                outline);
         if (marked.notches != notches) {
             marked.checkNotches();
         }
@@ -172,17 +187,17 @@ public final class Piece {
      * @throws PatternException if there is none; the message lists those that exist
      */
     public Edge edge(Name edge) {
-        return find(name, edges, edge);
+        return edges.get(indexOf(edge));
     }
 
     /** Tells whether the piece has an edge of that name. */
     public boolean hasEdge(Name edge) {
-        return place(edges, Objects.requireNonNull(edge, "edge")) >= 0;
+        return names.place(Objects.requireNonNull(edge, "edge")) >= 0;
     }
 
     /** Returns the edge of that name, or empty where there is none. */
     public Optional<Edge> findEdge(Name edge) {
-        int place = place(edges, Objects.requireNonNull(edge, "edge"));
+        int place = names.place(Objects.requireNonNull(edge, "edge"));
         return place < 0 ? Optional.empty() : Optional.of(edges.get(place));
     }
 
@@ -242,8 +257,8 @@ public final class Piece {
         Outline whole = outline;
         if (whole == null) {
             List<Curve> curves = new ArrayList<>();
-            for (Edge edge : edges) {
-                curves.addAll(edge.path().curves());
+            for (int i = 0; i < edges.size(); i++) {
+                curves.addAll(edges.get(i).path().curves());
             }
             whole = Outline.of(Path.of(curves));
             outline = whole;
@@ -258,17 +273,6 @@ public final class Piece {
         return notches.stream()
                 .filter(each -> each.edge().equals(edge) && each.name().equals(notch))
                 .findFirst();
-    }
-
-    /** Returns those of some notches that lie on an edge, in their order. */
-    static List<Notch> on(Name edge, List<Notch> notches) {
-        List<Notch> on = new ArrayList<>();
-        for (int i = 0; i < notches.size(); i++) {
-            if (notches.get(i).edge().equals(edge)) {
-                on.add(notches.get(i));
-            }
-        }
-        return on;
     }
 
     /** Returns the point of a notch on the seam line. */
@@ -287,7 +291,7 @@ public final class Piece {
      */
     public Piece redrawn(Map<Name, Path> redrawn) {
         for (Name edge : redrawn.keySet()) {
-            find(name, edges, edge);
+            indexOf(edge);
         }
         return withEdges(edges.stream()
                 .map(edge -> edge.withPath(redrawn.getOrDefault(edge.name(), edge.path())))
@@ -441,55 +445,38 @@ public final class Piece {
     }
 
     private int indexOf(Name edge) {
-        int place = place(edges, edge);
+        int place = names.place(edge);
         if (place < 0) {
-            throw unknown(name, edges, edge);
+            throw Name.unknown(
+                    "edge of piece '" + name + "'",
+                    edge,
+                    edges.stream().map(Edge::name).toList());
         }
         return place;
     }
 
-    private static Edge find(Name piece, List<Edge> edges, Name wanted) {
-        int place = place(edges, wanted);
-        if (place < 0) {
-            throw unknown(piece, edges, wanted);
-        }
-        return edges.get(place);
+    /** Returns the place of an edge in the outline, -1 where there is none of that name. */
+    int place(Name edge) {
+        return names.place(edge);
     }
 
-    /** The place of an edge among others, -1 where it is not among them; asked so often that an iterator would tell. */
-    static int place(List<Edge> edges, Name wanted) {
-        for (int i = 0; i < edges.size(); i++) {
-            if (edges.get(i).name().equals(wanted)) {
-                return i;
-            }
-        }
-        return -1;
-    }
-
-    private static PatternException unknown(Name piece, List<Edge> edges, Name wanted) {
-        return Name.unknown(
-                "edge of piece '" + piece + "'",
-                wanted,
-                edges.stream().map(Edge::name).toList());
-    }
-
-    private static void checkClosed(Name piece, List<Edge> edges) {
+    private void checkClosed() {
         if (edges.size() < 2) {
-            throw PatternException.of("piece '" + piece + "'", "must have at least two edges", "" + edges.size(), "");
+            throw PatternException.of("piece '" + name + "'", "must have at least two edges", "" + edges.size(), "");
         }
         Edge last = edges.get(edges.size() - 1);
         for (int i = 0; i < edges.size(); i++) {
             Edge edge = edges.get(i);
-            if (place(edges, edge.name()) < i) {
+            if (names.place(edge.name()) < i) {
                 throw PatternException.of(
-                        "piece '" + piece + "'",
+                        "piece '" + name + "'",
                         "must not have two edges of one name",
                         "'" + edge.name() + "' twice",
                         "");
             }
             if (!last.path().end().equals(edge.path().start())) {
                 throw PatternException.of(
-                        "piece '" + piece + "'",
+                        "piece '" + name + "'",
                         "edge '" + edge.name() + "' must begin where '" + last.name() + "' ends",
                         Length.mm(last.path().end().distanceTo(edge.path().start()))
                                         .text() + " between them",
@@ -502,13 +489,13 @@ public final class Piece {
     private void checkNotches() {
         for (int i = 0; i < notches.size(); i++) {
             Notch notch = notches.get(i);
-            checkOnEdge(name, notch, find(name, edges, notch.edge()));
+            checkOnEdge(name, notch, edge(notch.edge()));
         }
     }
 
     private void checkFold() {
         if (cut instanceof Cut.OnFold fold) {
-            find(name, edges, fold.edge());
+            indexOf(fold.edge());
         }
     }
 

@@ -2,8 +2,8 @@ package org.oaktag.garment;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.oaktag.PatternException;
 
 /**
@@ -45,11 +45,21 @@ public record SeamWalk(List<WalkedSeam> seams) {
         List<WalkedSeam> seams = new ArrayList<>(all.size());
         for (int i = 0; i < all.size(); i++) {
             Seam seam = all.get(i);
-            Optional<WalkedSeam> known = Kept.find(before, each -> each.seam().name(), seam.name(), i);
-            boolean stands = known.isPresent() && known.get().seam().equals(seam) && kept.has(seam);
-            seams.add(stands ? known.get() : WalkedSeam.of(garment, seam));
+            @Nullable
+            WalkedSeam known =
+                    i < before.size() && before.get(i).seam().equals(seam) ? before.get(i) : find(before, seam);
+            seams.add(known != null && kept.has(seam) ? known : WalkedSeam.of(garment, seam));
         }
         return new SeamWalk(seams);
+    }
+
+    private static @Nullable WalkedSeam find(List<WalkedSeam> all, Seam seam) {
+        for (int i = 0; i < all.size(); i++) {
+            if (all.get(i).seam().equals(seam)) {
+                return all.get(i);
+            }
+        }
+        return null;
     }
 
     /** Tells whether every seam is true. */

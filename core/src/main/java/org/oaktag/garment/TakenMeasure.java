@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.oaktag.measure.Length;
 
 /**
@@ -44,11 +45,21 @@ public record TakenMeasure(FinishedMeasure measure, Optional<Length> length) {
         List<TakenMeasure> all = new ArrayList<>(measures.size());
         for (int i = 0; i < measures.size(); i++) {
             FinishedMeasure measure = measures.get(i);
-            Optional<TakenMeasure> known = Kept.find(before, each -> each.measure.name(), measure.name(), i);
-            boolean stands = known.isPresent() && known.get().measure.equals(measure) && kept.has(measure);
-            all.add(stands ? known.get() : of(measure, garment));
+            @Nullable
+            TakenMeasure known =
+                    i < before.size() && before.get(i).measure.equals(measure) ? before.get(i) : find(before, measure);
+            all.add(known != null && kept.has(measure) ? known : of(measure, garment));
         }
         return List.copyOf(all);
+    }
+
+    private static @Nullable TakenMeasure find(List<TakenMeasure> all, FinishedMeasure measure) {
+        for (int i = 0; i < all.size(); i++) {
+            if (all.get(i).measure.equals(measure)) {
+                return all.get(i);
+            }
+        }
+        return null;
     }
 
     private static TakenMeasure of(FinishedMeasure measure, Garment garment) {

@@ -1,6 +1,7 @@
 package org.oaktag.geometry;
 
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A place on the plane: millimetres, x to the right and y down. Immutable and thread-safe.
@@ -37,6 +38,18 @@ public record Point(double x, double y) {
      */
     public static Point of(double x, double y) {
         return new Point(x, y);
+    }
+
+    /** By hand: joins of curves, edges and seams are compared by it all the time. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return this == other
+                || (other instanceof Point point && Double.compare(x, point.x) == 0 && Double.compare(y, point.y) == 0);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * Double.hashCode(x) + Double.hashCode(y);
     }
 
     /** Returns this point moved by the vector. */
