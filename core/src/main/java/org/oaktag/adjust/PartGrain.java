@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.oaktag.garment.Grainline;
 import org.oaktag.geometry.Crossings;
+import org.oaktag.geometry.Cubic;
 import org.oaktag.geometry.Curve;
 import org.oaktag.geometry.Outline;
 import org.oaktag.geometry.Point;
@@ -44,6 +45,9 @@ final class PartGrain {
     static boolean isWithin(Grainline grain, Outline outline) {
         double to = grain.bottom().minus(grain.top()).length();
         Vector down = grain.bottom().minus(grain.top()).unit();
+        if (isPlainlyWithin(grain.top(), down, to, outline)) {
+            return true;
+        }
         double above = Double.NEGATIVE_INFINITY;
         double below = Double.POSITIVE_INFINITY;
         List<Point> hits = Crossings.pointsOnLine(outline.path(), grain.top(), down);
@@ -61,6 +65,37 @@ final class PartGrain {
         return above <= -clear
                 && below >= to + clear
                 && (plain || outline.contains(grain.top().midpoint(grain.bottom())));
+    }
+
+    /**
+     * Tells by the control points alone, as it can for nearly every piece, that no curve comes near the arrow: each lies
+     * beside its line, above it or below it. The arrow is inside if an odd number of those above lead across the line.
+     */
+    private static boolean isPlainlyWithin(Point top, Vector down, double to, Outline outline) {
+        List<Curve> curves = outline.path().curves();
+        boolean inside = false;
+        for (int i = 0; i < curves.size(); i++) {
+            Curve curve = curves.get(i);
+            Vector start = curve.start().minus(top);
+            Vector end = curve.end().minus(top);
+            Vector one = curve instanceof Cubic cubic ? cubic.control1().minus(top) : start;
+            Vector two = curve instanceof Cubic cubic ? cubic.control2().minus(top) : end;
+            double from = down.cross(start);
+            double until = down.cross(end);
+            double left = Math.min(Math.min(from, until), Math.min(down.cross(one), down.cross(two)));
+            double right = Math.max(Math.max(from, until), Math.max(down.cross(one), down.cross(two)));
+            if (left <= 0 && right >= 0) {
+                double highest =
+                        Math.min(Math.min(down.dot(start), down.dot(end)), Math.min(down.dot(one), down.dot(two)));
+                double lowest =
+                        Math.max(Math.max(down.dot(start), down.dot(end)), Math.max(down.dot(one), down.dot(two)));
+                if (highest <= to + NEAR && lowest >= -NEAR) {
+                    return false;
+                }
+                inside ^= lowest < -NEAR && from > 0 != until > 0;
+            }
+        }
+        return inside;
     }
 
     static Grainline of(Grainline whole, Outline part) {

@@ -61,11 +61,10 @@ public record Fairness(EdgeRef edge, double leastRadius, double at, int changes,
     private static Fairness of(EdgeRef edge, Path path) {
         Curvature curvature = Curvature.of(path);
         Bend sharpest = curvature.leastRadius();
-        double corner = curvature.joins().stream()
-                .mapToDouble(Join::turn)
-                .map(Math::abs)
-                .max()
-                .orElse(0);
+        double corner = 0;
+        for (Join join : curvature.joins()) {
+            corner = Math.max(corner, Math.abs(join.turn()));
+        }
         return new Fairness(
                 edge, sharpest.radius(), sharpest.distanceAlong(), curvature.signChanges(SWING), Angle.radians(corner));
     }

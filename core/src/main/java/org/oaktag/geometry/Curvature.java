@@ -257,7 +257,7 @@ public record Curvature(Path path) {
     }
 
     private CurveBends bent(int curve) {
-        return new CurveBends(path.curves().get(curve));
+        return path.bends(curve);
     }
 
     private Bend bend(Path.Location at, double curvature) {

@@ -208,8 +208,8 @@ final class CurveBends {
     }
 
     private static Curvature.Join join(Path path, int before, int after) {
-        CurveBends arriving = new CurveBends(path.curves().get(before));
-        CurveBends leaving = new CurveBends(path.curves().get(after));
+        CurveBends arriving = path.bends(before);
+        CurveBends leaving = path.bends(after);
         return new Curvature.Join(
                 path.distanceAt(new Path.Location(before, 1)),
                 path.curves().get(before).end(),

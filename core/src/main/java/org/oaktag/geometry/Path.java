@@ -46,6 +46,9 @@ public final class Path {
     private @Nullable CurveTree tree;
 
     /** Found on first use, like the tree. */
+    private @Nullable Bends bends;
+
+    /** Found on first use, like the tree. */
     private @Nullable Vector leaving;
 
     /** Found on first use, like the tree. */
@@ -62,6 +65,15 @@ public final class Path {
 
         Lengths(double[] ends) {
             this.ends = ends;
+        }
+    }
+
+    /** How each curve bends. */
+    private static final class Bends {
+        final CurveBends[] all;
+
+        Bends(CurveBends[] all) {
+            this.all = all;
         }
     }
 
@@ -465,6 +477,20 @@ public final class Path {
             tree = known;
         }
         return known;
+    }
+
+    /** Returns how a curve bends. */
+    CurveBends bends(int curve) {
+        Bends known = bends;
+        if (known == null) {
+            CurveBends[] all = new CurveBends[curves.size()];
+            for (int i = 0; i < all.length; i++) {
+                all[i] = new CurveBends(curves.get(i));
+            }
+            known = new Bends(all);
+            bends = known;
+        }
+        return known.all[curve];
     }
 
     private double accuracyOfEach() {

@@ -38,7 +38,7 @@ final class Turns {
             if (path.curves().get(i).isPoint()) {
                 continue;
             }
-            CurveBends bends = new CurveBends(path.curves().get(i));
+            CurveBends bends = path.bends(i);
             if (before != null) {
                 double corner = before.directionAt(1).angleTo(bends.directionAt(0));
                 turns.turn(corner, path.distanceAt(new Path.Location(i, 0)));
