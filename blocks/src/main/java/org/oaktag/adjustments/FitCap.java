@@ -79,15 +79,11 @@ public record FitCap(Length ease, Optional<Length> height) implements Step {
                 TopPieces.withArmhole(garment, TopNames.BACK).path(TopEdges.ARMHOLE),
                 ease);
         SleeveCap cap = SleeveCap.of(TopPieces.sleeveWithCap(garment));
-        CapFit.Solved solved =
-                fit.atHeight(height.orElseGet(() -> possible(garment, fit, cap)).mm());
+        CapFit.Solved solved = height.isPresent()
+                ? fit.atHeight(height.get().mm())
+                : fit.nearest(CapShare.of(garment, cap.height()).nearestInBand().mm());
         Garment fitted = NewCap.on(SleeveCap.easedBy(garment, ease), fit, solved);
         return new Reshaped(fitted, notes(garment, fitted, fit, cap, solved), List.of(NewCap.width(fitted, solved)));
-    }
-
-    private static Length possible(Garment garment, CapFit fit, SleeveCap cap) {
-        double wanted = CapShare.of(garment, cap.height()).nearestInBand().mm();
-        return Length.mm(Math.min(Math.max(wanted, fit.leastHeight()), fit.mostHeight()));
     }
 
     private List<Note> notes(Garment before, Garment after, CapFit fit, SleeveCap cap, CapFit.Solved solved) {

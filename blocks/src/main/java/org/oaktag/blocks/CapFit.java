@@ -94,12 +94,24 @@ public record CapFit(CapHalf front, CapHalf back, double frontLength, double bac
         return Math.min(mostHeight(front, frontLength), mostHeight(back, backLength));
     }
 
-    /** Returns the height that a cap on these armholes can have and that is nearest to one asked for. */
-    double possible(double height) {
+    /**
+     * Solves the widths of both halves at the height that a cap on these armholes can have and that is nearest to one
+     * asked for.
+     *
+     * @throws PatternException if they can have none
+     */
+    public Solved nearest(double height) {
         double raised = Math.max(height, leastHeight());
-        boolean reaches = front.length(front.leastWidth(), raised) <= frontLength
-                && back.length(back.leastWidth(), raised) <= backLength;
-        return reaches ? raised : Math.min(raised, mostHeight());
+        double frontExcess = front.length(front.leastWidth(), raised) - frontLength;
+        double backExcess = back.length(back.leastWidth(), raised) - backLength;
+        if (frontExcess > 0 || backExcess > 0) {
+            return atHeight(Math.min(raised, mostHeight()));
+        }
+        OptionalDouble frontWidth = front.widthFor(raised, frontLength, frontExcess);
+        OptionalDouble backWidth = back.widthFor(raised, backLength, backExcess);
+        return frontWidth.isPresent() && backWidth.isPresent()
+                ? new Solved(raised, frontWidth.getAsDouble(), backWidth.getAsDouble())
+                : atHeight(raised);
     }
 
     /**

@@ -113,10 +113,16 @@ public final class CapHalf {
      * @return the width, or empty where the half is longer than that even at its least width
      */
     public OptionalDouble widthFor(double height, double length) {
-        if (height < copiedHeight() + LEAST_CROWN) {
-            return OptionalDouble.empty();
-        }
-        return RootFinder.solve(width -> length(width, height) - length, leastWidth(), length + lowerLength);
+        return height < copiedHeight() + LEAST_CROWN
+                ? OptionalDouble.empty()
+                : widthFor(height, length, length(leastWidth(), height) - length);
+    }
+
+    /** As the other, where it is known how much longer than that the half is at its least width. */
+    OptionalDouble widthFor(double height, double length, double excess) {
+        double most = length + lowerLength;
+        return RootFinder.solve(
+                width -> length(width, height) - length, leastWidth(), excess, most, length(most, height) - length);
     }
 
     /** Draws the half from the top at the origin to the underarm point. */

@@ -81,6 +81,6 @@ record SleeveDraft(BodyDraft body, CapFit fit, CapFit.Solved cap) {
     private static SleeveDraft capped(BodyDraft body, ToDoubleFunction<CapBand> share) {
         CapFit fit = CapFit.of(body.armhole(BodyHalf.FRONT), body.armhole(BodyHalf.BACK), CAP_EASE);
         double height = share.applyAsDouble(body.capBand()) * body.armholeDepth();
-        return new SleeveDraft(body, fit, fit.atHeight(fit.possible(height)));
+        return new SleeveDraft(body, fit, fit.nearest(height));
     }
 }

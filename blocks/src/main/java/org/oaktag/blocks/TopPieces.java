@@ -237,8 +237,8 @@ public final class TopPieces {
         int falls = 0;
         int first = -1;
         int last = -1;
-        for (Edge edge : piece.edges()) {
-            int place = round.indexOf(edge.name());
+        for (int i = 0; i < piece.edges().size(); i++) {
+            int place = round.indexOf(piece.edges().get(i).name());
             if (place >= 0) {
                 first = first < 0 ? place : first;
                 falls += place < last ? 1 : 0;
