@@ -50,6 +50,16 @@ class CapShapeProperties {
     }
 
     @Property(tries = 60)
+    void the_nearest_height_that_a_cap_can_have_is_the_one_asked_for_or_the_least_or_the_greatest(
+            @ForAll Garment block, @ForAll @DoubleRange(min = 0.01, max = 0.99) double share) {
+        CapFit fit = CapFit.of(armhole(block, TopNames.FRONT), armhole(block, TopNames.BACK), mm(6));
+        double height = fit.leastHeight() + share * (fit.mostHeight() - fit.leastHeight());
+        assertThat(fit.nearest(height)).isEqualTo(fit.atHeight(height));
+        assertThat(fit.nearest(fit.leastHeight() - 5)).isEqualTo(fit.atHeight(fit.leastHeight()));
+        assertThat(fit.nearest(fit.mostHeight() + 5)).isEqualTo(fit.atHeight(fit.mostHeight()));
+    }
+
+    @Property(tries = 60)
     void a_cap_that_lost_height_to_a_dropped_shoulder_still_falls_from_its_top(
             @ForAll Garment block, @ForAll @DoubleRange(min = 0, max = 120) double by) {
         assertFalls(block.adjust(dropShoulder(mm(by))));
