@@ -71,6 +71,8 @@ class ContractsTest {
                 .and()
                 .doNotHaveFullName(Path.class.getName() + ".tree")
                 .and()
+                .doNotHaveFullName(Path.class.getName() + ".bends")
+                .and()
                 .doNotHaveFullName(Path.class.getName() + ".leaving")
                 .and()
                 .doNotHaveFullName(Path.class.getName() + ".arriving")
