@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.oaktag.body.BodyMeasure;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.export.drawing.ClothPaint;
 import org.oaktag.export.drawing.FreeText;
@@ -138,7 +140,11 @@ record ShownStyle(GalleryStyle style, Garment garment, List<Garment> sizes, Flat
         xml.begin("table");
         xml.begin("caption").text("Finished measures by size, cm").end();
         xml.begin("thead").begin("tr");
-        List<String> heads = new ArrayList<>(List.of("Body, bust × height"));
+        List<BodyMeasure> told = told();
+        List<String> heads = new ArrayList<>(List.of("Body, "
+                + told.stream()
+                        .map(measure -> measure.label().replace(" girth", ""))
+                        .collect(Collectors.joining(" × "))));
         measures.forEach(name -> heads.add(name.value()));
         for (String head : heads) {
             xml.begin("th").attribute("scope", "col").text(head).end();
@@ -152,7 +158,9 @@ record ShownStyle(GalleryStyle style, Garment garment, List<Garment> sizes, Flat
             }
             xml.begin("th")
                     .attribute("scope", "row")
-                    .text(cm(body.bustGirth()) + " × " + cm(body.height()))
+                    .text(told.stream()
+                            .map(measure -> cm(body.measure(measure)))
+                            .collect(Collectors.joining(" × ")))
                     .end();
             for (Name measure : measures) {
                 xml.begin("td")
@@ -162,6 +170,14 @@ record ShownStyle(GalleryStyle style, Garment garment, List<Garment> sizes, Flat
             xml.end();
         }
         xml.end().end().end();
+    }
+
+    /** Returns the measures by which a body is told: the girths that its block needs, and the height. */
+    private List<BodyMeasure> told() {
+        return style.style().block().needs().stream()
+                .filter(measure -> measure.label().endsWith(" girth") || measure == BodyMeasure.HEIGHT)
+                .sorted()
+                .toList();
     }
 
     private static Optional<Length> taken(Garment garment, Name measure) {
