@@ -36,7 +36,7 @@ class ScaleTest {
     private static final double PARALLEL = 0.01;
 
     private static final List<String> PARALLELS =
-            List.of("inset neckline", "face neckline", "separate facing", "ease dart");
+            List.of("inset neckline", "face neckline", "separate facing", "ease dart", "extend edge");
 
     /** The kinds with a rule that has a length of its own, each with that length. */
     private static final Map<String, String> OWN_LENGTHS = Map.of(
