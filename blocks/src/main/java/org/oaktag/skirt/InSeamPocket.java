@@ -1,6 +1,7 @@
 package org.oaktag.skirt;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Range;
@@ -58,7 +59,7 @@ public record InSeamPocket(Length belowWaist, Length opening, Optional<Cloth> cl
      * @throws PatternException if one is out of its range
      */
     public InSeamPocket {
-        java.util.Objects.requireNonNull(cloth, "cloth");
+        Objects.requireNonNull(cloth, "cloth");
         Range.check(
                 "pocket in the side seam", "must begin below the waist by", belowWaist, Length.mm(20), Length.mm(150));
         Range.check("opening of the pocket", "must be as long as", opening, Length.mm(130), Length.mm(220));

@@ -1,5 +1,6 @@
 package org.oaktag.skirt;
 
+import java.util.Objects;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Name;
 
@@ -48,6 +49,6 @@ public final class SkirtNames {
 
     /** Returns the name of a dart of a half, counted from the centre, the first being 1. */
     public static Name dart(Name half, int place) {
-        return Name.of(half + " dart " + place);
+        return Objects.requireNonNull(half, "half").with("dart " + place);
     }
 }

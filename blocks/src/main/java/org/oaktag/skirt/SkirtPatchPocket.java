@@ -2,6 +2,7 @@ package org.oaktag.skirt;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Range;
@@ -51,8 +52,12 @@ public record SkirtPatchPocket(
      * @throws PatternException if one is out of its range
      */
     public SkirtPatchPocket {
-        java.util.Objects.requireNonNull(half, "half");
-        java.util.Objects.requireNonNull(cloth, "cloth");
+        Objects.requireNonNull(half, "half");
+        Objects.requireNonNull(width, "width");
+        Objects.requireNonNull(height, "height");
+        Objects.requireNonNull(fromCentre, "fromCentre");
+        Objects.requireNonNull(belowWaist, "belowWaist");
+        Objects.requireNonNull(cloth, "cloth");
         Range.check("width of the pocket", "must be", width, Length.mm(60), Length.mm(220));
         Range.check("height of the pocket", "must be", height, Length.mm(60), Length.mm(260));
         Range.check("pocket from the centre", "must be", fromCentre, Length.mm(10), Length.mm(300));

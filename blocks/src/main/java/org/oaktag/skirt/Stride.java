@@ -1,5 +1,6 @@
 package org.oaktag.skirt;
 
+import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.garment.Wearer;
@@ -33,6 +34,12 @@ public record Stride(Length height, Length hip) {
 
     private static final double FINE = 0.01;
 
+    /** Refuses null. */
+    public Stride {
+        Objects.requireNonNull(height, "height");
+        Objects.requireNonNull(hip, "hip");
+    }
+
     /** Returns the stride of a body. */
     public static Stride of(Length height, Length hip) {
         return new Stride(height, hip);
@@ -55,6 +62,7 @@ public record Stride(Length height, Length hip) {
      * where it goes round one leg only.
      */
     public double shareOfStep(Length girth, Length aboveFloor) {
+        Objects.requireNonNull(girth, "girth");
         double whole = apart(aboveFloor.mm(), 1);
         return whole <= 0 ? 1 : Math.min(1, Math.max(0, (girth.mm() - leg(aboveFloor.mm())) / 2 / whole));
     }
@@ -69,6 +77,8 @@ public record Stride(Length height, Length hip) {
      * @param hemGirth how wide it is there; between the two it widens evenly
      */
     public Length freeFrom(Length hipLevel, Length hipGirth, Length hemLevel, Length hemGirth) {
+        Objects.requireNonNull(hipGirth, "hipGirth");
+        Objects.requireNonNull(hemGirth, "hemGirth");
         double below = hemLevel.mm();
         double above = hipLevel.mm();
         if (girthAt(hemLevel).compareTo(hemGirth) <= 0) {
