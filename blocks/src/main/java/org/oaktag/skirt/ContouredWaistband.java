@@ -76,6 +76,7 @@ public record ContouredWaistband(Length width) implements Step {
     public Reshaped reshape(Garment garment) {
         boolean taken = Shell.isFinishedAtWaist(garment) || garment.hasPiece(SkirtFinishNames.lining(SkirtNames.FRONT));
         Shell.requireFree(garment, "curved waistband", taken, "a waist that is finished or lined");
+        Shell.requireFlatWaist(garment, "curved waistband");
         Shell.requireFree(garment, "curved waistband", Shell.hasPocketInSide(garment), "a pocket in the side seam");
         if (Shell.isButtoned(garment)) {
             throw PatternException.of(

@@ -69,6 +69,7 @@ public record FaceWaist(Length width, Cloth cloth) implements Step {
     public Reshaped reshape(Garment garment) {
         boolean taken = Shell.isFinishedAtWaist(garment) || garment.hasPiece(SkirtFinishNames.lining(SkirtNames.FRONT));
         Shell.requireFree(garment, "facing of the waist", taken, "a waist that is finished or lined");
+        Shell.requireFlatWaist(garment, "facing of the waist");
         Piece front = Shell.plain(garment, SkirtNames.FRONT);
         Piece back = Shell.plain(garment, SkirtNames.BACK);
         List<ClosedTop.Strip> strips = ClosedTop.strips(ClosedTop.of(front), ClosedTop.of(back), width.mm());

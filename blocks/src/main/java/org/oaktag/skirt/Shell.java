@@ -18,14 +18,19 @@ import org.oaktag.garment.Name;
 import org.oaktag.garment.Notch;
 import org.oaktag.garment.Piece;
 import org.oaktag.garment.SeamSide;
+import org.oaktag.garment.TakenMeasure;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
+import org.oaktag.measure.Length;
 
 /** The front or the back of a skirt as the steps that finish it find it. */
 final class Shell {
 
     /** How far off the middle a centre may lie through rounding, mm. */
     private static final double STRAIGHT = 1e-6;
+
+    /** A waist whose cloth is longer than this many times what is worn is gathered or pleated. */
+    private static final double DRAWN_IN = 1.05;
 
     private Shell() {}
 
@@ -70,6 +75,22 @@ final class Shell {
     static void requireFree(Garment garment, String step, boolean taken, String by) {
         if (taken) {
             throw PatternException.of(step, "must come before what is fitted to the shell", by, "take this step first");
+        }
+    }
+
+    /** Refuses a waist that is gathered or pleated: what is cut to its cloth would be longer than what is worn. */
+    static void requireFlatWaist(Garment garment, String step) {
+        double cloth = 2
+                * (length(garment, waist(garment, SkirtNames.FRONT))
+                        + length(garment, waist(garment, SkirtNames.BACK)));
+        Optional<Length> worn = garment.findMeasure(SkirtNames.WAIST_GIRTH).flatMap(TakenMeasure::length);
+        if (worn.isPresent() && cloth > DRAWN_IN * worn.get().mm()) {
+            throw PatternException.of(
+                    step,
+                    "needs a waist that is sewn as long as its cloth",
+                    "a waist of " + worn.get().text() + ", gathered or pleated from "
+                            + Length.mm(cloth).text(),
+                    "gather it to a yoke, or set an elastic waistband");
         }
     }
 

@@ -96,6 +96,7 @@ public record StraightWaistband(Length width, Optional<Length> ease, Length unde
     @Override
     public Reshaped reshape(Garment garment) {
         Shell.requireFree(garment, "waistband", Shell.isFinishedAtWaist(garment), "a waist that is finished");
+        Shell.requireFlatWaist(garment, "waistband");
         WaistRing ring = WaistRing.of(garment);
         double whole = Shell.length(garment, ring.side());
         double waist = whole - 2 * ring.stand();

@@ -448,4 +448,20 @@ class SkirtFinishesTest {
         assertThat(usual.on(skirt.piece(SkirtFinishNames.lining(SkirtNames.BACK)), EdgeNames.HEM))
                 .isEqualTo(mm(20));
     }
+
+    @Test
+    void what_is_cut_to_the_waist_is_refused_where_that_is_gathered_or_pleated() {
+        for (Garment drawnIn : List.of(
+                Skirts.straight().adjust(SkirtShapes.gatherSkirt(1.8)),
+                Skirts.straight().adjust(SkirtShapes.pleatSkirt(PleatKind.KNIFE, 16, mm(30))))) {
+            assertThatThrownBy(() -> drawnIn.adjust(straightWaistband(mm(35))))
+                    .isInstanceOf(PatternException.class)
+                    .hasMessageContaining("gathered or pleated from")
+                    .hasMessageContaining("set an elastic waistband");
+            assertThatThrownBy(() -> drawnIn.adjust(contouredWaistband(mm(40))))
+                    .hasMessageContaining("gathered or pleated from");
+            assertThatThrownBy(() -> drawnIn.adjust(faceWaist(mm(60), FLANNEL)))
+                    .hasMessageContaining("gathered or pleated from");
+        }
+    }
 }
