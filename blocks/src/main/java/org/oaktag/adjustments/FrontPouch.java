@@ -10,6 +10,7 @@ import org.oaktag.adjust.Step;
 import org.oaktag.blocks.FinishNames;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopPieces;
+import org.oaktag.draft.LaidOn;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;

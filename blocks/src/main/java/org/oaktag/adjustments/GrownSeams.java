@@ -2,7 +2,6 @@ package org.oaktag.adjustments;
 
 import static org.oaktag.garment.FinishedMeasure.times;
 
-import java.util.List;
 import java.util.Optional;
 import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
@@ -75,10 +74,7 @@ final class GrownSeams {
 
     /** Under a curve that ends below the waist, the width ends at the curve. */
     private static FinishedMeasure waist(FinishedMeasure measure) {
-        List<FinishedMeasure.Term> terms = measure.terms().stream()
-                .map(term -> times(term.times(), endingAtUnderarm(term.quantity())))
-                .toList();
-        return new FinishedMeasure(measure.name(), terms, measure.body());
+        return measure.taking(GrownSeams::endingAtUnderarm);
     }
 
     private static Quantity endingAtUnderarm(Quantity quantity) {

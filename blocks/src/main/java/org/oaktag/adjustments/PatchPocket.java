@@ -7,26 +7,20 @@ import java.util.Optional;
 import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
-import org.oaktag.blocks.BandNames;
 import org.oaktag.blocks.FinishNames;
 import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopPieces;
+import org.oaktag.draft.Patch;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cloth;
-import org.oaktag.garment.Cut;
 import org.oaktag.garment.Dimension;
-import org.oaktag.garment.Edge;
-import org.oaktag.garment.EdgeFinish;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
-import org.oaktag.garment.Grainline;
 import org.oaktag.garment.Note;
 import org.oaktag.garment.Piece;
-import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
-import org.oaktag.geometry.Vector;
 import org.oaktag.measure.Length;
 
 /**
@@ -95,30 +89,18 @@ public record PatchPocket(Length width, Length height, Length fromCentre, Length
         Piece front = TopPieces.half(garment, TopNames.FRONT, EdgeNames.CENTRE);
         double x = front.corner(EdgeNames.CENTRE, End.END).x() + fromCentre.mm();
         double y = sideNeck.y() + belowSideNeck.mm();
-        Point a = Point.of(x, y);
-        Point b = a.plus(Vector.of(width.mm(), 0));
-        Point c = b.plus(Vector.of(0, height.mm()));
-        Point d = a.plus(Vector.of(0, height.mm()));
-        Piece pocket = Piece.of(
-                FinishNames.POCKET,
-                List.of(
-                        Edge.straight(EdgeNames.OPENING, a, b).withFinish(EdgeFinish.TURNED_BACK_SQUARE),
-                        Edge.straight(BandNames.SIDE, b, c),
-                        Edge.straight(EdgeNames.BOTTOM, c, d),
-                        Edge.straight(EdgeNames.CENTRE, d, a)),
-                new Grainline(
-                        a.midpoint(b).plus(Vector.of(0, 0.2 * height.mm())),
-                        a.midpoint(b).plus(Vector.of(0, 0.8 * height.mm()))),
-                Cut.pair(),
-                cloth.orElse(front.cloth()));
-        LaidOn laid = new LaidOn(FinishNames.POCKET, Path.polyline(a, b, c, d, a), List.of(a, b, c, d));
+        Patch patch = new Patch(FinishNames.POCKET, Point.of(x, y), width, height);
+        List<Point> corners = patch.corners();
         return new Reshaped(
-                Assembly.of(garment).put(laid.on(front)).put(pocket).done(),
+                Assembly.of(garment)
+                        .put(patch.laidOn().on(front))
+                        .put(patch.piece(cloth.orElse(front.cloth())))
+                        .done(),
                 List.of(Note.rule("its place is marked on the front, " + fromCentre.text() + " from the centre and "
                         + belowSideNeck.text()
                         + " below the side neck point, to be marked again when the front moves")),
                 List.of(
-                        new Dimension(TopNames.FRONT, a, b, "width " + width.text()),
-                        new Dimension(TopNames.FRONT, a, d, "height " + height.text())));
+                        new Dimension(TopNames.FRONT, corners.get(0), corners.get(1), "width " + width.text()),
+                        new Dimension(TopNames.FRONT, corners.get(0), corners.get(3), "height " + height.text())));
     }
 }

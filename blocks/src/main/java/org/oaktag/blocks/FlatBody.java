@@ -3,6 +3,7 @@ package org.oaktag.blocks;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.oaktag.draft.BandDepth;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.FlatShape;
@@ -132,9 +133,9 @@ final class FlatBody {
         return garment.findPiece(FinishNames.NECKBAND).map(piece -> {
             Path foot = neckline();
             // The neckline runs from left to right with the neck on its left, which is above it on the sheet.
-            Path rim = OffsetPath.of(foot, depth(piece), CornerStyle.mitre(3), ON_SHEET);
+            Path rim = OffsetPath.of(foot, BandDepth.folded(piece, BandNames.FOLD), CornerStyle.mitre(3), ON_SHEET);
             return FlatShape.outside(FlatShape.closed(List.of(foot, rim.reversed())), piece.cloth())
-                    .withRibs(standingOn(foot, depth(piece), RIB_PITCH));
+                    .withRibs(standingOn(foot, BandDepth.folded(piece, BandNames.FOLD), RIB_PITCH));
         });
     }
 
@@ -166,7 +167,7 @@ final class FlatBody {
         return garment.findPiece(band).map(piece -> {
             Path right = hem();
             Path upper = FlatShape.joined(List.of(right, mirrored(right).reversed()));
-            Path lower = upper.transformed(Transform.translation(0, depth(piece)));
+            Path lower = upper.transformed(Transform.translation(0, BandDepth.folded(piece, BandNames.FOLD)));
             return FlatShape.outside(FlatShape.closed(List.of(upper, lower.reversed())), piece.cloth());
         });
     }
@@ -177,18 +178,6 @@ final class FlatBody {
                 .findFirst()
                 .orElse(half)
                 .path(EdgeNames.HEM);
-    }
-
-    /** Returns how deep a band is once it is folded, or as it is drawn where it is not. */
-    static double depth(Piece band) {
-        Path top = band.path(EdgeNames.TOP);
-        return band.lines().stream()
-                .filter(line -> line.name().equals(BandNames.FOLD) && line.use() == InnerLine.Use.FOLD)
-                .map(InnerLine::path)
-                .findFirst()
-                .orElseGet(() -> band.path(EdgeNames.BOTTOM))
-                .nearest(top.start())
-                .distance();
     }
 
     private static Path mirrored(Path path) {

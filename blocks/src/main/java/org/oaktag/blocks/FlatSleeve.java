@@ -3,6 +3,7 @@ package org.oaktag.blocks;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.oaktag.draft.BandDepth;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.FlatShape;
 import org.oaktag.garment.Garment;
@@ -88,7 +89,11 @@ final class FlatSleeve {
             double width = Math.min(piece.path(EdgeNames.TOP).length() / 2, across.length());
             Vector half = across.unit().times(width / 2);
             Vector along = sleeve.foldEnd().minus(sleeve.foldTop()).unit();
-            return new Cuff(middle.plus(half.negated()), middle.plus(half), along.times(FlatBody.depth(piece)), piece);
+            return new Cuff(
+                    middle.plus(half.negated()),
+                    middle.plus(half),
+                    along.times(BandDepth.folded(piece, BandNames.FOLD)),
+                    piece);
         }
 
         FlatShape shape() {

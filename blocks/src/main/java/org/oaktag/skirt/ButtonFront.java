@@ -12,7 +12,6 @@ import org.oaktag.garment.Cut;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
-import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.InnerLine;
@@ -20,8 +19,6 @@ import org.oaktag.garment.Mark;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Note;
 import org.oaktag.garment.Piece;
-import org.oaktag.garment.Quantity;
-import org.oaktag.garment.Quantity.Corner;
 import org.oaktag.geometry.Crossings;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
@@ -95,13 +92,9 @@ public record ButtonFront(Length stand, int count) implements Step {
         double length = front.path(EdgeNames.CENTRE).length();
         double apart = apart(length);
         Piece buttoned = marked(stood(front), apart);
-        Corner hem = Corner.at(SkirtNames.FRONT, EdgeNames.HEM, End.END);
-        Corner waist = Corner.at(SkirtNames.FRONT, SkirtNames.WAIST, End.START);
         Garment done = Finishing.of(garment)
                 .put(buttoned)
-                .cornerAt(Corner.at(SkirtNames.FRONT, EdgeNames.CENTRE, End.START), hem)
-                .cornerAt(Corner.at(SkirtNames.FRONT, EdgeNames.CENTRE, End.END), waist)
-                .lengthAs(EdgeRef.of(SkirtNames.FRONT, EdgeNames.CENTRE), new Quantity.Distance(waist, hem))
+                .centreBetweenEnds(SkirtNames.FRONT)
                 .check(new SkirtChecks.GettingIn(Length.mm(count * apart)))
                 .check(new SkirtChecks.Walking(Length.mm(ABOVE_HEM)))
                 .done();
@@ -184,15 +177,7 @@ public record ButtonFront(Length stand, int count) implements Step {
         List<InnerLine> lines = new ArrayList<>(front.lines());
         lines.add(new InnerLine(SkirtFinishNames.CENTRE_FRONT, InnerLine.Use.PLACEMENT, Path.polyline(top, bottom)));
         lines.add(new InnerLine(SkirtFinishNames.STAND_FOLD, InnerLine.Use.FOLD, Path.polyline(foldTop, foldBottom)));
-        return new Piece(
-                front.name(),
-                edges,
-                lines,
-                front.marks(),
-                front.notches(),
-                front.grainline(),
-                Cut.pair(),
-                front.cloth());
+        return front.withCut(Cut.pair()).withEdges(edges).withLines(lines);
     }
 
     /** Returns the place on the waist or the hem as far from the centre as the facing reaches. */

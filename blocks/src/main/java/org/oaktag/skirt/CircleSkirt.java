@@ -93,9 +93,9 @@ public record CircleSkirt(double share, boolean quarters) implements Step {
         List<Seam> seams = new ArrayList<>();
         if (quarters) {
             seams.add(centreSeam(SkirtShapeNames.CENTRE_FRONT_SEAM, SkirtNames.FRONT));
-            seams.add(centreSeam(SkirtShapeNames.CENTRE_BACK_SEAM, SkirtNames.BACK));
+            seams.add(centreSeam(SkirtFinishNames.CENTRE_BACK_SEAM, SkirtNames.BACK));
         }
-        seams.add(NewSkirt.sideSeam());
+        seams.add(SkirtBody.sideSeam());
         double hipShare = Math.min(skirt.hipDepth() / skirt.length(), 1);
         Garment made = skirt.made(List.of(front, back), seams, NewSkirt.measures(1, hip(hipShare)));
         double hem = 2 * Math.PI * share * skirt.length();

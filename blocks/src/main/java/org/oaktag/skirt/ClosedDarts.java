@@ -11,7 +11,6 @@ import org.oaktag.garment.Dimension;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.EdgeRef;
-import org.oaktag.garment.End;
 import org.oaktag.garment.FinishedMeasure;
 import org.oaktag.garment.FinishedMeasure.Term;
 import org.oaktag.garment.FoldedDart;
@@ -179,14 +178,8 @@ record ClosedDarts(Piece before, Piece piece, List<CutDown> cuts, double share) 
         List<Notch> notches = half.notches().stream()
                 .filter(notch -> turned.hasEdge(notch.edge()))
                 .toList();
-        if (folded) {
-            for (Dart dart : Dart.all(turned)) {
-                FoldedDart fold = FoldedDart.of(turned, dart, End.START);
-                lines.add(new InnerLine(FoldedDart.foldLine(dart.name()), InnerLine.Use.FOLD, fold.fold()));
-                lines.add(new InnerLine(FoldedDart.peakLine(dart.name()), InnerLine.Use.PLACEMENT, fold.peak()));
-            }
-        }
-        return turned.withLines(lines).withMarks(marks).withNotches(notches);
+        Piece marked = turned.withLines(lines).withMarks(marks).withNotches(notches);
+        return folded ? Shell.withFolds(marked) : marked;
     }
 
     /** Returns the garment with this half, without the seams of darts that are closed and the edges that are gone. */

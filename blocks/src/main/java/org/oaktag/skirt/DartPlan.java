@@ -74,11 +74,6 @@ record DartPlan(double perQuarter, List<Double> front, List<Double> back) {
         return widths.stream().mapToDouble(Double::doubleValue).sum();
     }
 
-    /** Returns the angle that the darts of a half take out, radians. */
-    double angle(Name half, double hipDepth) {
-        return wedges(half, 1, hipDepth).stream().mapToDouble(Wedge::angle).sum();
-    }
-
     /**
      * Returns the darts of a half on its sewn waist.
      *

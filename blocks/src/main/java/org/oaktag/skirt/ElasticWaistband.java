@@ -75,7 +75,7 @@ public record ElasticWaistband(Length width, Length shorter) implements Step {
     @Override
     public Reshaped reshape(Garment garment) {
         Shell.requireFree(garment, "waistband", Shell.isFinishedAtWaist(garment), "a waist that is finished");
-        for (Name half : List.of(SkirtNames.FRONT, SkirtNames.BACK)) {
+        for (Name half : SkirtBody.HALVES) {
             List<Dart> darts = Dart.all(Shell.of(garment, half));
             if (!darts.isEmpty()) {
                 throw PatternException.of(

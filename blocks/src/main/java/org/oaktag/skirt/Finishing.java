@@ -1,11 +1,15 @@
 package org.oaktag.skirt;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Objects;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.EdgeRef;
+import org.oaktag.garment.End;
 import org.oaktag.garment.FinishedMeasure;
 import org.oaktag.garment.FinishedMeasure.Term;
 import org.oaktag.garment.FitCheck;
@@ -16,11 +20,7 @@ import org.oaktag.garment.Quantity;
 import org.oaktag.garment.Quantity.Across;
 import org.oaktag.garment.Quantity.Corner;
 import org.oaktag.garment.Quantity.Distance;
-import org.oaktag.garment.Quantity.Drop;
 import org.oaktag.garment.Quantity.EdgeLength;
-import org.oaktag.garment.Quantity.Fall;
-import org.oaktag.garment.Quantity.FromEdge;
-import org.oaktag.garment.Quantity.FromLine;
 import org.oaktag.garment.Seam;
 
 /**
@@ -50,7 +50,7 @@ final class Finishing {
     /** Takes pieces off, as far as they are there, and undoes every seam that joins them. */
     Finishing takeOff(Set<Name> names) {
         pieces.removeIf(piece -> names.contains(piece.name()));
-        seams.removeIf(seam -> java.util.stream.Stream.of(seam.a(), seam.b())
+        seams.removeIf(seam -> Stream.of(seam.a(), seam.b())
                 .flatMap(side -> side.runs().stream())
                 .anyMatch(run -> names.contains(run.edge().piece())));
         return this;
@@ -85,7 +85,7 @@ final class Finishing {
         return in(checks, FitCheck::name, check);
     }
 
-    private <T> Finishing in(List<T> all, java.util.function.Function<T, Name> nameOf, T thing) {
+    private <T> Finishing in(List<T> all, Function<T, Name> nameOf, T thing) {
         for (int i = 0; i < all.size(); i++) {
             if (nameOf.apply(all.get(i)).equals(nameOf.apply(thing))) {
                 all.set(i, thing);
@@ -98,40 +98,24 @@ final class Finishing {
 
     /** Has every measure that is taken at one corner taken at another, which lies in its place. */
     Finishing cornerAt(Corner old, Corner other) {
-        return corners(corner -> corner.equals(old) ? other : corner);
+        return taking(quantity -> quantity.withCorners(corner -> corner.equals(old) ? other : corner));
     }
 
-    private Finishing corners(UnaryOperator<Corner> to) {
-        measures.replaceAll(measure -> new FinishedMeasure(
-                measure.name(),
-                measure.terms().stream()
-                        .map(term -> new Term(term.times(), moved(term.quantity(), to)))
-                        .toList(),
-                measure.body()));
+    private Finishing taking(UnaryOperator<Quantity> other) {
+        measures.replaceAll(measure -> measure.taking(other));
         return this;
     }
 
-    private static Quantity moved(Quantity quantity, UnaryOperator<Corner> to) {
-        if (quantity instanceof Across across) {
-            return new Across(
-                    to.apply(across.from()), to.apply(across.to()), across.through(), across.edges(), across.pieces());
-        }
-        if (quantity instanceof Distance distance) {
-            return new Distance(to.apply(distance.from()), to.apply(distance.to()));
-        }
-        if (quantity instanceof Drop drop) {
-            return new Drop(to.apply(drop.from()), to.apply(drop.to()));
-        }
-        if (quantity instanceof Fall fall) {
-            return new Fall(to.apply(fall.from()), fall.to());
-        }
-        if (quantity instanceof FromLine line) {
-            return new FromLine(to.apply(line.corner()), to.apply(line.from()), to.apply(line.to()));
-        }
-        if (quantity instanceof FromEdge edge) {
-            return new FromEdge(to.apply(edge.corner()), edge.edge());
-        }
-        return quantity;
+    /**
+     * Has what was taken at the centre of a half, which is no edge any more, taken between the ends of its waist and its
+     * hem there.
+     */
+    Finishing centreBetweenEnds(Name half) {
+        Corner hem = Corner.at(half, EdgeNames.HEM, End.END);
+        Corner waist = Corner.at(half, SkirtNames.WAIST, End.START);
+        return cornerAt(Corner.at(half, EdgeNames.CENTRE, End.START), hem)
+                .cornerAt(Corner.at(half, EdgeNames.CENTRE, End.END), waist)
+                .lengthAs(EdgeRef.of(half, EdgeNames.CENTRE), new Distance(waist, hem));
     }
 
     /** Has the length of an edge measured in another way. */
@@ -140,9 +124,8 @@ final class Finishing {
                 measure.name(),
                 measure.terms().stream()
                         .flatMap(term -> term.quantity().equals(new EdgeLength(edge))
-                                ? java.util.Arrays.stream(instead)
-                                        .map(quantity -> FinishedMeasure.times(term.times(), quantity))
-                                : java.util.stream.Stream.of(term))
+                                ? Arrays.stream(instead).map(quantity -> FinishedMeasure.times(term.times(), quantity))
+                                : Stream.of(term))
                         .toList(),
                 measure.body()));
         return this;
@@ -150,16 +133,10 @@ final class Finishing {
 
     /** Has a width that ends at an edge end at a further one too, which was part of it. */
     Finishing endingAt(EdgeRef edge, EdgeRef further) {
-        measures.replaceAll(measure -> new FinishedMeasure(
-                measure.name(),
-                measure.terms().stream()
-                        .map(term -> term.quantity() instanceof Across across
-                                        && across.edges().contains(edge)
-                                ? FinishedMeasure.times(term.times(), across.endingAt(further))
-                                : term)
-                        .toList(),
-                measure.body()));
-        return this;
+        return taking(
+                quantity -> quantity instanceof Across across && across.edges().contains(edge)
+                        ? across.endingAt(further)
+                        : quantity);
     }
 
     /** Counts a quantity into a measure, if the garment has that measure. */
@@ -176,6 +153,6 @@ final class Finishing {
     }
 
     Garment done() {
-        return garment.with(pieces, seams, measures).withChecks(Objects.requireNonNull(checks));
+        return garment.with(pieces, seams, measures).withChecks(checks);
     }
 }

@@ -3,6 +3,7 @@ package org.oaktag.skirt;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.oaktag.draft.BandDepth;
 import org.oaktag.garment.Aspect;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.Dart;
@@ -11,7 +12,6 @@ import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.FlatLay;
 import org.oaktag.garment.FlatShape;
 import org.oaktag.garment.Garment;
-import org.oaktag.garment.InnerLine;
 import org.oaktag.garment.Piece;
 import org.oaktag.geometry.Cubic;
 import org.oaktag.geometry.Curve;
@@ -44,7 +44,8 @@ record FlatSkirt() implements FlatLay {
                 .withSeams(seams(half.get()))
                 .transformed(toTheEdge));
         band(garment, half.get())
-                .ifPresent(band -> shapes.add(FlatShape.outside(bandOn(half.get(), depth(band)), band.cloth())
+                .ifPresent(band -> shapes.add(FlatShape.outside(
+                                bandOn(half.get(), BandDepth.folded(band, SkirtFinishNames.BAND_FOLD)), band.cloth())
                         .transformed(toTheEdge)));
         return shapes;
     }
@@ -53,18 +54,6 @@ record FlatSkirt() implements FlatLay {
     private static Optional<Piece> band(Garment garment, Piece half) {
         return garment.findPiece(SkirtFinishNames.waistband(half.name()))
                 .or(() -> garment.findPiece(SkirtFinishNames.WAISTBAND));
-    }
-
-    /** How deep a band is once it is folded, or as it is drawn where it is not. */
-    private static double depth(Piece band) {
-        Path lower = band.path(EdgeNames.BOTTOM);
-        return band.lines().stream()
-                .filter(line -> line.use() == InnerLine.Use.FOLD)
-                .map(InnerLine::path)
-                .findFirst()
-                .orElseGet(() -> band.path(EdgeNames.TOP))
-                .nearest(lower.start())
-                .distance();
     }
 
     /** The band stands straight up from the waist. */
@@ -94,18 +83,11 @@ record FlatSkirt() implements FlatLay {
         return Math.abs(point.x()) < NEAR;
     }
 
-    private static double sewnWaist(Piece half) {
-        return half.edges().stream()
-                .filter(edge -> Dart.whole(edge.name()).equals(SkirtNames.WAIST))
-                .mapToDouble(edge -> edge.path().length())
-                .sum();
-    }
-
     /** The half with its waist drawn in to its sewn width, and its mirror image. */
     private static Path outline(Piece half) {
         Point centre = half.path(SkirtNames.WAIST).start();
         Path side = half.path(EdgeNames.SIDE);
-        double in = side.start().x() - centre.x() - sewnWaist(half);
+        double in = side.start().x() - centre.x() - SkirtBody.sewnWaist(half);
         Path shaped = Math.abs(in) < NEAR ? side : drawnIn(side, in);
         Path right = FlatShape.joined(List.of(waist(half), shaped, half.path(EdgeNames.HEM)));
         Path left = right.transformed(Transform.mirrorX(centre.x())).reversed();
@@ -116,7 +98,8 @@ record FlatSkirt() implements FlatLay {
     private static Path waist(Piece half) {
         Point centre = half.path(SkirtNames.WAIST).start();
         Point top = Point.of(
-                centre.x() + sewnWaist(half), half.path(EdgeNames.SIDE).start().y());
+                centre.x() + SkirtBody.sewnWaist(half),
+                half.path(EdgeNames.SIDE).start().y());
         return Path.of(Cubic.hermite(
                 centre,
                 Vector.of((top.x() - centre.x()) / 3, 0),
@@ -139,24 +122,22 @@ record FlatSkirt() implements FlatLay {
         return Path.of(curves);
     }
 
-    /** The darts as they are seen sewn, and what is laid on, on both sides of the centre. */
+    /** The darts as they are seen sewn, on both sides of the centre, and a seam down it. */
     private static List<Path> seams(Piece half) {
         Point centre = half.path(SkirtNames.WAIST).start();
         List<Path> seams = new ArrayList<>();
         double along = 0;
-        for (Edge edge : half.edges()) {
-            if (Dart.whole(edge.name()).equals(SkirtNames.WAIST)) {
-                along += edge.path().length();
-                Optional<Dart> dart = Dart.all(half).stream()
-                        .filter(each -> each.mouthA().equals(edge.path().end()))
-                        .findFirst();
-                if (dart.isPresent()) {
-                    Point mouth = Point.of(centre.x() + along, edge.path().end().y());
-                    Point apex = Point.of(
-                            mouth.x() + (dart.get().apex().x() - mouth.x()) / 3,
-                            dart.get().apex().y());
-                    seams.add(Path.polyline(mouth, apex));
-                }
+        for (Edge edge : SkirtBody.stretches(half, SkirtNames.WAIST)) {
+            along += edge.path().length();
+            Optional<Dart> dart = Dart.all(half).stream()
+                    .filter(each -> each.mouthA().equals(edge.path().end()))
+                    .findFirst();
+            if (dart.isPresent()) {
+                Point mouth = Point.of(centre.x() + along, edge.path().end().y());
+                Point apex = Point.of(
+                        mouth.x() + (dart.get().apex().x() - mouth.x()) / 3,
+                        dart.get().apex().y());
+                seams.add(Path.polyline(mouth, apex));
             }
         }
         if (!(half.cut() instanceof Cut.OnFold)) {

@@ -83,7 +83,7 @@ public record GatherSkirt(double ratio) implements Step {
                 SkirtBody.HALVES.stream()
                         .map(half -> SkirtPanel.oblong(half, SkirtNames.WAIST, 0, width, skirt))
                         .toList(),
-                List.of(NewSkirt.sideSeam()),
+                List.of(SkirtBody.sideSeam()),
                 NewSkirt.measures(1 / ratio, skirt.acrossHip()));
         return told(made, "waist", skirt.waist());
     }
@@ -109,7 +109,7 @@ public record GatherSkirt(double ratio) implements Step {
             pieces.add(skirt.garment().piece(SkirtShapeNames.yoke(half)));
         }
         seams.add(skirt.garment().seam(SkirtShapeNames.YOKE_SIDE_SEAM));
-        seams.add(NewSkirt.sideSeam());
+        seams.add(SkirtBody.sideSeam());
         Map<Name, List<Term>> terms =
                 Map.of(SkirtNames.HIP_GIRTH, skirt.acrossHip(), SkirtNames.HEM_GIRTH, NewSkirt.both(2, EdgeNames.HEM));
         return told(skirt.made(pieces, seams, terms), "yoke line", lines);

@@ -22,7 +22,6 @@ import org.oaktag.garment.Piece;
 import org.oaktag.garment.Quantity;
 import org.oaktag.garment.Seam;
 import org.oaktag.garment.SeamSide;
-import org.oaktag.geometry.Cubic;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Vector;
@@ -53,9 +52,6 @@ public record GoreSkirt(GoreCount gores, Length spread) implements Step {
 
     /** The most that an edge leans at the waist, radians. */
     private static final double MOST_LEAN = 1;
-
-    /** The handle at the hip is longer, so that the hip curve eases out into the line below. */
-    private static final double EASED_OUT = 1.25;
 
     private static final double LEVEL = 1e-9;
 
@@ -134,7 +130,7 @@ public record GoreSkirt(GoreCount gores, Length spread) implements Step {
         double waist = skirt.waist() / gores.count() / 2;
         Point hip = Point.of(skirt.hip() / gores.count() / 2, skirt.hipDepth());
         double lean = RootFinder.solve(
-                        tried -> leanTo(hip, new LevelArc(Point.ORIGIN, waist, tried).end()) - tried,
+                        tried -> HipCurve.lean(new LevelArc(Point.ORIGIN, waist, tried).end(), hip) - tried,
                         -MOST_LEAN,
                         MOST_LEAN)
                 .orElseThrow(() -> PatternException.of(
@@ -145,9 +141,7 @@ public record GoreSkirt(GoreCount gores, Length spread) implements Step {
                         "take more gores"));
         LevelArc top = new LevelArc(Point.ORIGIN, waist, lean);
         Point corner = top.end();
-        double handle = corner.distanceTo(hip) * 2 / 3 / (1 + Math.cos(lean / 2));
-        Path over =
-                Path.of(Cubic.hermite(corner, DOWN.rotated(-lean).times(handle), hip, DOWN.times(handle * EASED_OUT)));
+        Path over = Path.of(HipCurve.between(corner, hip));
         Path straight = over.then(Path.polyline(hip, Point.of(hip.x(), skirt.length())));
         SideLine side = new SideLine(straight, over.length());
         Point hemCentre = Point.of(0, skirt.length());
@@ -170,11 +164,6 @@ public record GoreSkirt(GoreCount gores, Length spread) implements Step {
                 hem(spreadSide, hemCentre),
                 new Cut.OnFold(EdgeNames.CENTRE, gores.count()),
                 skirt.cloth());
-    }
-
-    /** The lean at the waist of a hip curve that is upright at the hip. */
-    private static double leanTo(Point hip, Point corner) {
-        return 2 * Math.atan((hip.x() - corner.x()) / (hip.y() - corner.y()));
     }
 
     private static Path hem(SideLine side, Point centre) {

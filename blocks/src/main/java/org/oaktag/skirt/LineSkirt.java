@@ -2,6 +2,7 @@ package org.oaktag.skirt;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
@@ -12,7 +13,6 @@ import org.oaktag.garment.Dart;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
-import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.End;
 import org.oaktag.garment.FoldedDart;
 import org.oaktag.garment.Garment;
@@ -139,7 +139,7 @@ public record LineSkirt(Length shorter, Length ease, boolean pleats, Cloth cloth
                 Seam.of(
                         SkirtFinishNames.LINING_SEAM,
                         sewnTo(garment),
-                        waist(frontLining).then(Shell.reversed(waist(backLining))),
+                        SkirtBody.waist(frontLining).then(Shell.reversed(SkirtBody.waist(backLining))),
                         ease.mm() > 0 ? SeamRule.eased(ease) : SeamRule.flat(),
                         REFIT));
         Path hem = shell.path(EdgeNames.HEM);
@@ -237,7 +237,7 @@ public record LineSkirt(Length shorter, Length ease, boolean pleats, Cloth cloth
         return PLEAT.with(dart.name().value());
     }
 
-    private static @org.jspecify.annotations.Nullable Dart dartOf(List<Dart> darts, Name edge, boolean legA) {
+    private static @Nullable Dart dartOf(List<Dart> darts, Name edge, boolean legA) {
         for (Dart dart : darts) {
             if (edge.equals(legA ? Dart.legA(dart.name()) : Dart.legB(dart.name()))) {
                 return dart;
@@ -264,16 +264,6 @@ public record LineSkirt(Length shorter, Length ease, boolean pleats, Cloth cloth
             opened = Shell.parted(opened, EdgeNames.CENTRE, List.of(EdgeNames.VENT, EdgeNames.CENTRE), List.of(open));
         }
         return opened;
-    }
-
-    private static SeamSide waist(Piece lining) {
-        List<SeamSide.Run> runs = new ArrayList<>();
-        for (Edge edge : lining.edges()) {
-            if (Dart.whole(edge.name()).equals(SkirtNames.WAIST)) {
-                runs.add(new SeamSide.Run(EdgeRef.of(lining.name(), edge.name()), false));
-            }
-        }
-        return new SeamSide(runs);
     }
 
     private static SeamSide sewnTo(Garment garment) {

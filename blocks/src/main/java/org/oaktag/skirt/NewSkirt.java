@@ -8,19 +8,14 @@ import org.oaktag.PatternException;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.EdgeNames;
-import org.oaktag.garment.EdgeRef;
-import org.oaktag.garment.End;
 import org.oaktag.garment.FinishedMeasure;
 import org.oaktag.garment.FinishedMeasure.Term;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
 import org.oaktag.garment.Quantity;
-import org.oaktag.garment.Quantity.Corner;
 import org.oaktag.garment.Seam;
-import org.oaktag.garment.SeamSide;
 import org.oaktag.garment.WalkedSeam;
-import org.oaktag.geometry.Point;
 import org.oaktag.measure.Length;
 
 /**
@@ -88,16 +83,6 @@ record NewSkirt(Garment garment, double waist, double hip, double hipDepth, doub
         return garment.with(pieces, seams, measures);
     }
 
-    /** Returns the side seam of a front and a back. */
-    static Seam sideSeam() {
-        return Seam.flat(
-                        SkirtNames.SIDE_SEAM,
-                        SeamSide.along(SkirtNames.FRONT, EdgeNames.SIDE),
-                        SeamSide.along(SkirtNames.BACK, EdgeNames.SIDE),
-                        "redraw both sides alike")
-                .smooth();
-    }
-
     /** Returns a sum over front and back, each counted so often. */
     static List<Term> both(double times, Name edge) {
         return SkirtBody.HALVES.stream()
@@ -116,12 +101,7 @@ record NewSkirt(Garment garment, double waist, double hip, double hipDepth, doub
 
     /** Returns how wide a piece is from its centre to its side, at the level of the hip. */
     Quantity acrossHip(Name half) {
-        return new Quantity.Across(
-                Corner.at(half, EdgeNames.CENTRE, End.START),
-                Corner.at(half, EdgeNames.CENTRE, End.END),
-                Point.of(0, hipDepth),
-                List.of(EdgeRef.of(half, EdgeNames.SIDE)),
-                List.of(half));
+        return SkirtMeasures.across(half, hipDepth);
     }
 
     /** Returns the hip across front and back. */
@@ -133,10 +113,7 @@ record NewSkirt(Garment garment, double waist, double hip, double hipDepth, doub
 
     /** Refuses a skirt that is gathered or pleated to its waist, or a sector of a circle. */
     void requireFitted() {
-        double drawn = 0;
-        for (Piece half : garment.pieces()) {
-            drawn += 2 * SkirtBody.sewnWaist(half);
-        }
+        double drawn = Shell.waistOfCloth(garment);
         boolean across = garment.measures().stream()
                 .filter(measure -> measure.name().equals(SkirtNames.HIP_GIRTH))
                 .flatMap(measure -> measure.terms().stream())

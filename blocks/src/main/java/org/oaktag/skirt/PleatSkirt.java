@@ -99,7 +99,7 @@ public record PleatSkirt(PleatKind kind, int number, Length depth) implements St
                 .toList();
         Garment made = skirt.made(
                 pieces,
-                List.of(NewSkirt.sideSeam()),
+                List.of(SkirtBody.sideSeam()),
                 NewSkirt.measures(skirt.waist() / (skirt.waist() + taken), skirt.acrossHip()));
         Note rule = Note.rule("cut = finished " + Length.mm(skirt.waist()).text() + " + 2 x depth " + depth.text()
                 + " x " + (kind.folds() == 1 ? "" : "2 folds x ") + number + " pleats = "

@@ -1,6 +1,7 @@
 package org.oaktag.skirt;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -9,7 +10,6 @@ import org.oaktag.garment.Cut;
 import org.oaktag.garment.Dart;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
-import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.End;
 import org.oaktag.garment.FoldedDart;
 import org.oaktag.garment.Garment;
@@ -80,9 +80,7 @@ final class Shell {
 
     /** Refuses a waist that is gathered or pleated: what is cut to its cloth would be longer than what is worn. */
     static void requireFlatWaist(Garment garment, String step) {
-        double cloth = 2
-                * (length(garment, waist(garment, SkirtNames.FRONT))
-                        + length(garment, waist(garment, SkirtNames.BACK)));
+        double cloth = waistOfCloth(garment);
         Optional<Length> worn = garment.findMeasure(SkirtNames.WAIST_GIRTH).flatMap(TakenMeasure::length);
         if (worn.isPresent() && cloth > DRAWN_IN * worn.get().mm()) {
             throw PatternException.of(
@@ -96,16 +94,15 @@ final class Shell {
 
     /** Returns the waist of a half from its centre to its side, its darts left out. */
     static SeamSide waist(Garment garment, Name half) {
-        List<SeamSide.Run> runs = new ArrayList<>();
-        for (Edge edge : of(garment, half).edges()) {
-            if (Dart.whole(edge.name()).equals(SkirtNames.WAIST)) {
-                runs.add(new SeamSide.Run(EdgeRef.of(half, edge.name()), false));
-            }
-        }
-        if (half.equals(SkirtNames.FRONT) && garment.hasPiece(SkirtFinishNames.SIDE_FRONT)) {
-            runs.add(new SeamSide.Run(EdgeRef.of(SkirtFinishNames.SIDE_FRONT, SkirtNames.WAIST), false));
-        }
-        return new SeamSide(runs);
+        SeamSide own = SkirtBody.waist(of(garment, half));
+        return half.equals(SkirtNames.FRONT) && garment.hasPiece(SkirtFinishNames.SIDE_FRONT)
+                ? own.then(SeamSide.along(SkirtFinishNames.SIDE_FRONT, SkirtNames.WAIST))
+                : own;
+    }
+
+    /** Returns how long the cloth of the waist is all round, its darts sewn, mm. */
+    static double waistOfCloth(Garment garment) {
+        return 2 * length(garment, halfRound(garment));
     }
 
     /** Returns a side of a seam followed from its other end. */
@@ -150,7 +147,7 @@ final class Shell {
             before = corner.path(EdgeNames.SIDE).length();
             side = joined(corner.path(EdgeNames.SIDE), side);
         }
-        Map<Name, Double> from = new java.util.HashMap<>();
+        Map<Name, Double> from = new HashMap<>();
         from.put(EdgeNames.SIDE, before);
         if (shell.hasEdge(SkirtFinishNames.POCKET_OPENING)) {
             from.put(SkirtFinishNames.POCKET_OPENING, side.length());

@@ -4,16 +4,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.oaktag.PatternException;
-import org.oaktag.garment.Cut;
 import org.oaktag.garment.Dart;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
+import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.InnerLine;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Notch;
 import org.oaktag.garment.Piece;
+import org.oaktag.garment.Seam;
+import org.oaktag.garment.SeamSide;
 import org.oaktag.geometry.Crossings;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
@@ -63,7 +65,7 @@ final class SkirtBody {
     /** Refuses a skirt whose front or back is not cut on the fold of its centre. */
     static void requireFolds(Garment garment) {
         for (Piece half : halves(garment)) {
-            if (!(half.cut() instanceof Cut.OnFold fold) || !fold.edge().equals(EdgeNames.CENTRE)) {
+            if (!half.isOnFold(EdgeNames.CENTRE)) {
                 throw PatternException.of(
                         half.name() + " of the skirt",
                         "must be cut on the fold of its centre",
@@ -159,16 +161,40 @@ final class SkirtBody {
                 EdgeNames.CENTRE, Path.polyline(end, centre.end()), EdgeNames.HEM, Path.polyline(hem.start(), end)));
     }
 
-    /** Returns the edges of a piece that make up its waist, its darts sewn. */
-    static List<Edge> waist(Piece piece) {
+    /** Returns the stretches of an edge of a piece, parted by darts. */
+    static List<Edge> stretches(Piece piece, Name edge) {
         return piece.edges().stream()
-                .filter(edge -> Dart.whole(edge.name()).equals(SkirtNames.WAIST))
+                .filter(each -> Dart.whole(each.name()).equals(edge))
                 .toList();
+    }
+
+    /** Returns how long an edge of a piece is, its darts sewn, mm. */
+    static double sewn(Piece piece, Name edge) {
+        return stretches(piece, edge).stream()
+                .mapToDouble(each -> each.path().length())
+                .sum();
     }
 
     /** Returns how long the waist of a piece is, its darts sewn, mm. */
     static double sewnWaist(Piece piece) {
-        return waist(piece).stream().mapToDouble(edge -> edge.path().length()).sum();
+        return sewn(piece, SkirtNames.WAIST);
+    }
+
+    /** Returns the waist of a piece as a side of a seam, its darts left out. */
+    static SeamSide waist(Piece piece) {
+        return new SeamSide(stretches(piece, SkirtNames.WAIST).stream()
+                .map(edge -> new SeamSide.Run(EdgeRef.of(piece.name(), edge.name()), false))
+                .toList());
+    }
+
+    /** Returns the side seam of a front and a back. */
+    static Seam sideSeam() {
+        return Seam.flat(
+                        SkirtNames.SIDE_SEAM,
+                        SeamSide.along(SkirtNames.FRONT, EdgeNames.SIDE),
+                        SeamSide.along(SkirtNames.BACK, EdgeNames.SIDE),
+                        "redraw both sides alike")
+                .smooth();
     }
 
     static Notch hipNotch(double fromWaist) {

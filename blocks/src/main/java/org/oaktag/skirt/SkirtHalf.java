@@ -5,17 +5,13 @@ import java.util.List;
 import org.oaktag.draft.DartedEdge;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;
-import org.oaktag.garment.Dart;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeFinish;
 import org.oaktag.garment.EdgeNames;
-import org.oaktag.garment.End;
-import org.oaktag.garment.FoldedDart;
 import org.oaktag.garment.Grainline;
-import org.oaktag.garment.InnerLine;
 import org.oaktag.garment.Name;
-import org.oaktag.garment.Notch;
 import org.oaktag.garment.Piece;
+import org.oaktag.geometry.Arcs;
 import org.oaktag.geometry.Cubic;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
@@ -39,14 +35,6 @@ record SkirtHalf(DartedEdge waist, Path side, double length, double hipDepth) {
 
     private static final double RAISED_FULLY_AT = 30;
 
-    /** The handle at the hip is longer, so that the hip curve eases out into the straight side. */
-    private static final double EASED_OUT = 1.25;
-
-    /** Nearer than this, mm, the waist ends at the side. */
-    private static final double NEAR = 1e-9;
-
-    private static final int MOST_STEPS = 60;
-
     /**
      * Draws a half.
      *
@@ -60,17 +48,16 @@ record SkirtHalf(DartedEdge waist, Path side, double length, double hipDepth) {
             Name half, DartPlan plan, double hip, double quarter, double in, double hipDepth, double length) {
         Point sideWaist = Point.of(hip - in, -raise(quarter, in, hipDepth));
         Path side = side(sideWaist, Point.of(hip, hipDepth), length);
-        Path sewn = sewn(half, plan, side, hipDepth);
-        DartedEdge waist = DartedEdge.open(SkirtNames.WAIST, sewn, plan.wedges(half, sewn.length(), hipDepth));
-        return new SkirtHalf(waist.endingAt(sideWaist), side, length, hipDepth);
+        DartedEdge waist = waist(half, plan, hipDepth).opened(SkirtNames.WAIST, sideWaist, square(side));
+        return new SkirtHalf(waist, side, length, hipDepth);
     }
 
     /** Returns how long the waist of a half is when its darts are sewn, mm, without drawing it. */
     static double sewnWaist(
             Name half, DartPlan plan, double hip, double quarter, double in, double hipDepth, double length) {
         Point sideWaist = Point.of(hip - in, -raise(quarter, in, hipDepth));
-        return sewn(half, plan, side(sideWaist, Point.of(hip, hipDepth), length), hipDepth)
-                .length();
+        Path side = side(sideWaist, Point.of(hip, hipDepth), length);
+        return waist(half, plan, hipDepth).sewn(sideWaist, square(side)).length();
     }
 
     /** A side that leans outwards is that of a cone upside down, whose upper edge lies lower at its sides. */
@@ -79,67 +66,22 @@ record SkirtHalf(DartedEdge waist, Path side, double length, double hipDepth) {
     }
 
     private static Path side(Point waist, Point hip, double length) {
-        double lean = 2 * Math.atan((hip.x() - waist.x()) / (hip.y() - waist.y()));
-        double handle = arcHandle(waist.distanceTo(hip), lean);
-        Cubic curve = Cubic.hermite(waist, DOWN.rotated(-lean).times(handle), hip, DOWN.times(handle * EASED_OUT));
-        return Path.of(curve).then(Path.polyline(hip, Point.of(hip.x(), length)));
+        return Path.of(HipCurve.between(waist, hip)).then(Path.polyline(hip, Point.of(hip.x(), length)));
     }
 
-    /**
-     * Draws the waist sewn, level at the centre and square to the side, so that opened at its darts it ends at the
-     * side. Opening turns its end and scarcely bends it, so a secant step on the plane of complex numbers, which turns
-     * too, comes near in a few trials.
-     */
-    private static Path sewn(Name half, DartPlan plan, Path side, double hipDepth) {
-        Point target = side.start();
-        double darts = plan.angle(half, hipDepth);
-        double arriving = side.startDirection().angleTo(DOWN) + darts;
-        Point end = target;
-        Path sewn = sewn(end, arriving);
-        if (darts == 0) {
-            return sewn;
-        }
-        Vector missed = missed(half, plan, sewn, target, hipDepth);
-        Vector step = missed.rotated(-darts);
-        for (int i = 0; i < MOST_STEPS && missed.length() > NEAR; i++) {
-            end = end.plus(step);
-            sewn = sewn(end, arriving);
-            Vector now = missed(half, plan, sewn, target, hipDepth);
-            Vector gained = missed.minus(now);
-            step = over(times(now, step), gained);
-            missed = now;
-        }
-        return sewn;
+    /** By how much the waist turns up to be square to the side, radians. */
+    private static double square(Path side) {
+        return side.startDirection().angleTo(DOWN);
     }
 
-    private static Vector missed(Name half, DartPlan plan, Path sewn, Point target, double hipDepth) {
-        return target.minus(DartedEdge.endOf(sewn, plan.wedges(half, sewn.length(), hipDepth)));
-    }
-
-    /** The product as of complex numbers. */
-    private static Vector times(Vector a, Vector b) {
-        return Vector.of(a.x() * b.x() - a.y() * b.y(), a.x() * b.y() + a.y() * b.x());
-    }
-
-    /** The quotient as of complex numbers. */
-    private static Vector over(Vector a, Vector b) {
-        return times(a, Vector.of(b.x(), -b.y())).times(1 / b.dot(b));
+    private static SewnEdge waist(Name half, DartPlan plan, double hipDepth) {
+        return new SewnEdge(SkirtHalf::sewn, length -> plan.wedges(half, length, hipDepth));
     }
 
     private static Path sewn(Point end, double arriving) {
-        double handle = arcHandle(Point.of(0, 0).distanceTo(end), arriving);
+        double handle = Arcs.handle(Point.ORIGIN.distanceTo(end), arriving);
         return Path.of(Cubic.hermite(
-                Point.of(0, 0),
-                RIGHT.times(handle),
-                end,
-                RIGHT.rotated(-arriving).times(handle)));
-    }
-
-    /**
-     * The handle of an arc over a chord that turns by an angle; two thirds of half the chord where it turns by none.
-     */
-    private static double arcHandle(double chord, double turn) {
-        return chord * 2 / 3 / (1 + Math.cos(turn / 2));
+                Point.ORIGIN, RIGHT.times(handle), end, RIGHT.rotated(-arriving).times(handle)));
     }
 
     /** Returns the piece, cut on the fold of its centre. */
@@ -155,17 +97,7 @@ record SkirtHalf(DartedEdge waist, Path side, double length, double hipDepth) {
                 Point.of(middle, hipDepth + 0.15 * (length - hipDepth)),
                 Point.of(middle, length - 0.15 * (length - hipDepth)));
         Piece bare = Piece.of(name, edges, grain, Cut.onFold(EdgeNames.CENTRE), cloth)
-                .withNotch(Notch.single(
-                        SkirtNames.HIP_NOTCH,
-                        EdgeNames.SIDE,
-                        End.START,
-                        side.curves().get(0).length()));
-        List<InnerLine> folds = new ArrayList<>();
-        for (Dart dart : Dart.all(bare)) {
-            FoldedDart folded = FoldedDart.of(bare, dart, End.START);
-            folds.add(new InnerLine(FoldedDart.foldLine(dart.name()), InnerLine.Use.FOLD, folded.fold()));
-            folds.add(new InnerLine(FoldedDart.peakLine(dart.name()), InnerLine.Use.PLACEMENT, folded.peak()));
-        }
-        return bare.withLines(folds);
+                .withNotch(SkirtBody.hipNotch(side.curves().get(0).length()));
+        return Shell.withFolds(bare);
     }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.oaktag.body.BodyMeasure;
-import org.oaktag.garment.Dart;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.EdgeRef;
@@ -33,10 +32,8 @@ final class SkirtMeasures {
         List<Term> hip = new ArrayList<>();
         List<Term> hem = new ArrayList<>();
         for (Piece half : halves) {
-            for (Edge edge : half.edges()) {
-                if (Dart.whole(edge.name()).equals(SkirtNames.WAIST)) {
-                    waist.add(FinishedMeasure.times(2, Quantity.lengthOf(half.name(), edge.name())));
-                }
+            for (Edge edge : SkirtBody.stretches(half, SkirtNames.WAIST)) {
+                waist.add(FinishedMeasure.times(2, Quantity.lengthOf(half.name(), edge.name())));
             }
             hip.add(FinishedMeasure.times(2, across(half.name(), hipDepth)));
             hem.add(FinishedMeasure.times(2, Quantity.lengthOf(half.name(), EdgeNames.HEM)));
@@ -51,7 +48,8 @@ final class SkirtMeasures {
                 FinishedMeasure.of(SkirtNames.SIDE_LENGTH, Quantity.lengthOf(SkirtNames.FRONT, EdgeNames.SIDE)));
     }
 
-    private static Quantity across(Name half, double level) {
+    /** Returns how wide a half is from its centre to its side, at a level on paper. */
+    static Quantity across(Name half, double level) {
         return new Quantity.Across(
                 Corner.at(half, EdgeNames.CENTRE, End.START),
                 Corner.at(half, EdgeNames.CENTRE, End.END),

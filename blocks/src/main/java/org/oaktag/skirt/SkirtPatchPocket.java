@@ -1,6 +1,5 @@
 package org.oaktag.skirt;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -8,22 +7,16 @@ import org.oaktag.PatternException;
 import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
+import org.oaktag.draft.Patch;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cloth;
-import org.oaktag.garment.Cut;
 import org.oaktag.garment.Dimension;
-import org.oaktag.garment.Edge;
-import org.oaktag.garment.EdgeFinish;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
-import org.oaktag.garment.Grainline;
-import org.oaktag.garment.InnerLine;
-import org.oaktag.garment.Mark;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Note;
 import org.oaktag.garment.Piece;
-import org.oaktag.geometry.Path;
+import org.oaktag.geometry.Crossings;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Vector;
 import org.oaktag.measure.Length;
@@ -97,15 +90,11 @@ public record SkirtPatchPocket(
     public Reshaped reshape(Garment garment) {
         Piece shell = Shell.of(garment, half);
         Point centre = shell.corner(SkirtNames.WAIST, End.START);
-        Point a = centre.plus(Vector.of(fromCentre.mm(), belowWaist.mm()));
-        Point b = a.plus(Vector.of(width.mm(), 0));
-        Point c = b.plus(Vector.of(0, height.mm()));
-        Point d = a.plus(Vector.of(0, height.mm()));
-        List<Point> corners = List.of(a, b, c, d);
-        Path line = Path.polyline(a, b, c, d, a);
+        Name own = half.with(SkirtFinishNames.POCKET.value());
+        Patch patch = new Patch(own, centre.plus(Vector.of(fromCentre.mm(), belowWaist.mm())), width, height);
+        List<Point> corners = patch.corners();
         boolean inside = corners.stream().allMatch(shell.outline()::contains)
-                && org.oaktag.geometry.Crossings.between(line, shell.outline().path())
-                        .isEmpty();
+                && Crossings.between(patch.line(), shell.outline().path()).isEmpty();
         if (!inside) {
             throw PatternException.of(
                     "pocket on the " + half,
@@ -113,45 +102,15 @@ public record SkirtPatchPocket(
                     fromCentre.text() + " from the centre and " + belowWaist.text() + " below the waist",
                     "make it smaller or move it");
         }
-        Name own = half.with(SkirtFinishNames.POCKET.value());
-        Piece pocket = Piece.of(
-                own,
-                List.of(
-                        Edge.straight(EdgeNames.OPENING, a, b).withFinish(EdgeFinish.TURNED_BACK_SQUARE),
-                        Edge.straight(EdgeNames.SIDE, b, c),
-                        Edge.straight(EdgeNames.BOTTOM, c, d),
-                        Edge.straight(EdgeNames.CENTRE, d, a)),
-                new Grainline(
-                        a.midpoint(b).plus(Vector.of(0, 0.2 * height.mm())),
-                        a.midpoint(b).plus(Vector.of(0, 0.8 * height.mm()))),
-                Cut.pair(),
-                cloth.orElse(shell.cloth()));
         return new Reshaped(
                 Finishing.of(garment)
-                        .put(marked(shell, own, line, corners))
-                        .put(pocket)
+                        .put(patch.laidOn().on(shell))
+                        .put(patch.piece(cloth.orElse(shell.cloth())))
                         .done(),
                 List.of(Note.rule("its place is marked on the " + half + ", " + fromCentre.text()
                         + " from the centre and " + belowWaist.text() + " below the waist")),
                 List.of(
-                        new Dimension(half, a, b, "width " + width.text()),
-                        new Dimension(half, a, d, "height " + height.text())));
-    }
-
-    private static Piece marked(Piece shell, Name own, Path line, List<Point> corners) {
-        List<InnerLine> lines = new ArrayList<>(shell.lines());
-        lines.removeIf(each -> each.name().equals(own));
-        lines.add(new InnerLine(own, InnerLine.Use.PLACEMENT, line));
-        List<Mark> marks = new ArrayList<>(shell.marks());
-        Point middle = corners.get(0).midpoint(corners.get(2));
-        for (int i = 0; i < corners.size(); i++) {
-            Name name = own.with("corner " + (i + 1));
-            marks.removeIf(each -> each.name().equals(name));
-            Point corner = corners.get(i);
-            Vector in = Vector.of(Math.signum(middle.x() - corner.x()), Math.signum(middle.y() - corner.y()))
-                    .unit();
-            marks.add(new Mark(name, Mark.Use.DRILL, corner.plus(in.times(Mark.INSIDE_CORNER.mm()))));
-        }
-        return shell.withLines(lines).withMarks(marks);
+                        new Dimension(half, corners.get(0), corners.get(1), "width " + width.text()),
+                        new Dimension(half, corners.get(0), corners.get(3), "height " + height.text())));
     }
 }

@@ -20,9 +20,6 @@ public final class SkirtShapeNames {
     /** The seam of the two quarters of a circle skirt at the centre front. */
     public static final Name CENTRE_FRONT_SEAM = Name.of("centre front seam");
 
-    /** The seam of its two quarters at the centre back. */
-    public static final Name CENTRE_BACK_SEAM = Name.of("centre back seam");
-
     /** The edge at which a yoke ends and the skirt below it begins, on both. */
     public static final Name YOKE_LINE = Name.of("yoke line");
 
@@ -37,9 +34,6 @@ public final class SkirtShapeNames {
 
     /** What of its hem does. */
     public static final Name HEM_LAP = Name.of("hem lap");
-
-    /** The line of the centre front in it. */
-    public static final Name CENTRE_FRONT = Name.of("centre front");
 
     private SkirtShapeNames() {}
 

@@ -18,7 +18,6 @@ import org.oaktag.garment.Allowances;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Dart;
-import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Note;
@@ -205,12 +204,7 @@ public record StraightSkirt(SkirtLength length) implements Block {
                         "open the dart anew"));
             }
         }
-        seams.add(Seam.flat(
-                        SkirtNames.SIDE_SEAM,
-                        SeamSide.along(SkirtNames.FRONT, EdgeNames.SIDE),
-                        SeamSide.along(SkirtNames.BACK, EdgeNames.SIDE),
-                        "redraw both sides alike")
-                .smooth());
+        seams.add(SkirtBody.sideSeam());
         return Garment.of("straight skirt", body.wearer(), pieces, seams, SkirtMeasures.all(pieces, hipDepth))
                 .withChecks(SkirtChecks.ofBlock())
                 .withFlat(new FlatSkirt());

@@ -16,14 +16,10 @@ import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.End;
-import org.oaktag.garment.FinishedMeasure;
-import org.oaktag.garment.FitCheck;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.InnerLine;
 import org.oaktag.garment.Note;
 import org.oaktag.garment.Piece;
-import org.oaktag.garment.Quantity;
-import org.oaktag.garment.Quantity.Corner;
 import org.oaktag.geometry.Crossings;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
@@ -105,13 +101,13 @@ public record WrapSkirt(Length overlap, Length facing) implements Step {
                 LEAST,
                 Length.mm(2 * (reach - SHORT_OF)));
         Piece wrapped = wrapped(front);
-        List<FinishedMeasure> measures =
-                garment.measures().stream().map(WrapSkirt::onLine).toList();
-        List<Piece> pieces = garment.pieces().stream()
-                .map(each -> each.name().equals(front.name()) ? wrapped : each)
-                .toList();
         Length open = garment.finished(SkirtNames.LENGTH);
-        Garment made = garment.with(pieces, garment.seams(), measures).withChecks(checks(garment, open));
+        Garment made = Finishing.of(garment)
+                .put(wrapped)
+                .centreBetweenEnds(SkirtNames.FRONT)
+                .check(new SkirtChecks.GettingIn(open))
+                .check(new SkirtChecks.Walking(open))
+                .done();
         List<Note> notes = new ArrayList<>();
         notes.add(Note.rule("each front reaches " + overlap.text() + " / 2 = "
                 + overlap.times(0.5).text() + " beyond the centre front"
@@ -154,18 +150,10 @@ public record WrapSkirt(Length overlap, Length facing) implements Step {
         edges.add(Edge.straight(SkirtShapeNames.WRAP, hemLap.end(), waistLap.start()));
         List<InnerLine> lines = new ArrayList<>(front.lines());
         lines.add(new InnerLine(
-                SkirtShapeNames.CENTRE_FRONT,
+                SkirtFinishNames.CENTRE_FRONT,
                 InnerLine.Use.PLACEMENT,
                 front.path(EdgeNames.CENTRE).reversed()));
-        Piece lapped = new Piece(
-                front.name(),
-                edges,
-                lines,
-                front.marks(),
-                front.notches(),
-                front.grainline(),
-                Cut.pair(),
-                front.cloth());
+        Piece lapped = front.withCut(Cut.pair()).withEdges(edges).withLines(lines);
         return facing.mm() > 0
                 ? new CutOnFacing(EdgeRef.of(front.name(), SkirtShapeNames.WRAP), facing).face(lapped)
                 : lapped;
@@ -173,37 +161,5 @@ public record WrapSkirt(Length overlap, Length facing) implements Step {
 
     private static double along(Path path, Point through) {
         return Crossings.ofLine(path, through, DOWN).get(0).first();
-    }
-
-    /** A measure at the centre of the front, which is no edge any more, is taken along its line. */
-    private static FinishedMeasure onLine(FinishedMeasure measure) {
-        return new FinishedMeasure(
-                measure.name(),
-                measure.terms().stream()
-                        .map(term -> FinishedMeasure.times(term.times(), onLine(term.quantity())))
-                        .toList(),
-                measure.body());
-    }
-
-    private static Quantity onLine(Quantity quantity) {
-        EdgeRef centre = EdgeRef.of(SkirtNames.FRONT, EdgeNames.CENTRE);
-        Corner atHem = Corner.at(SkirtNames.FRONT, EdgeNames.HEM, End.END);
-        Corner atWaist = Corner.at(SkirtNames.FRONT, SkirtNames.WAIST, End.START);
-        if (quantity instanceof Quantity.EdgeLength length && length.edge().equals(centre)) {
-            return new Quantity.Distance(atWaist, atHem);
-        }
-        if (quantity instanceof Quantity.Across across && across.from().edge().equals(centre)) {
-            return new Quantity.Across(atHem, atWaist, across.through(), across.edges(), across.pieces());
-        }
-        return quantity;
-    }
-
-    /** It opens all the way down. */
-    private static List<FitCheck> checks(Garment garment, Length open) {
-        return garment.checks().stream()
-                .map(check -> check.name().equals(SkirtChecks.GETTING_IN)
-                        ? new SkirtChecks.GettingIn(open)
-                        : check.name().equals(SkirtChecks.STRIDE) ? new SkirtChecks.Walking(open) : check)
-                .toList();
     }
 }

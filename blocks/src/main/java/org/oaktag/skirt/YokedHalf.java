@@ -11,15 +11,13 @@ import org.oaktag.garment.Dart;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
-import org.oaktag.garment.FoldedDart;
 import org.oaktag.garment.Grainline;
-import org.oaktag.garment.InnerLine;
-import org.oaktag.garment.Name;
 import org.oaktag.garment.Notch;
 import org.oaktag.garment.Note;
 import org.oaktag.garment.Piece;
 import org.oaktag.garment.Seam;
 import org.oaktag.garment.SeamSide;
+import org.oaktag.geometry.Arcs;
 import org.oaktag.geometry.Cubic;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
@@ -36,6 +34,7 @@ import org.oaktag.measure.Length;
  */
 record YokedHalf(Piece yoke, Piece lower, List<Note> notes) {
 
+    private static final Vector RIGHT = Vector.of(1, 0);
     private static final Vector DOWN = Vector.of(0, 1);
 
     /** What is left of a dart below the line is sewn if it is as wide and as deep as this, mm. */
@@ -79,13 +78,10 @@ record YokedHalf(Piece yoke, Piece lower, List<Note> notes) {
         Point top = half.corner(EdgeNames.CENTRE, End.END).plus(DOWN.times(depth));
         double out = side.start().x();
         double rise = side.startDirection().angleTo(DOWN);
-        DartedEdge line = SewnEdge.opened(
-                SkirtShapeNames.YOKE_LINE, top, side.start(), rise, length -> wedges(kept, length, out));
-        Piece lower = lower(half, depth, line, side, kept);
-        double sewn = lower.edges().stream()
-                .filter(edge -> Dart.whole(edge.name()).equals(SkirtShapeNames.YOKE_LINE))
-                .mapToDouble(edge -> edge.path().length())
-                .sum();
+        DartedEdge line = new SewnEdge((end, turn) -> sewn(top, end, turn), length -> wedges(kept, length, out))
+                .opened(SkirtShapeNames.YOKE_LINE, side.start(), rise);
+        Piece lower = lower(half, depth, line, side);
+        double sewn = SkirtBody.sewn(lower, SkirtShapeNames.YOKE_LINE);
         double waist = SkirtBody.sewnWaist(half);
         LevelArc upper = new LevelArc(half.corner(EdgeNames.CENTRE, End.END), waist, (sewn - waist) / depth);
         return new YokedHalf(yoke(half, upper, depth), lower, notes(half, rests, upper, depth, sewn));
@@ -139,7 +135,7 @@ record YokedHalf(Piece yoke, Piece lower, List<Note> notes) {
                 fromHip.startDirection().times(handle)));
     }
 
-    private static Piece lower(Piece half, double depth, DartedEdge line, Path side, List<Rest> kept) {
+    private static Piece lower(Piece half, double depth, DartedEdge line, Path side) {
         List<Edge> edges = new ArrayList<>(line.edges());
         Path hem = half.path(EdgeNames.HEM);
         edges.add(new Edge(EdgeNames.SIDE, side.withEnds(line.end(), hem.start())));
@@ -165,14 +161,18 @@ record YokedHalf(Piece yoke, Piece lower, List<Note> notes) {
                 half.grainline().bottom());
         Piece bare =
                 Piece.of(half.name(), edges, grain, half.cut(), half.cloth()).withNotches(notches);
-        List<InnerLine> folds = new ArrayList<>();
-        for (Rest rest : kept) {
-            Name dart = rest.dart().name();
-            FoldedDart folded = FoldedDart.of(bare, Dart.in(bare, dart), End.START);
-            folds.add(new InnerLine(FoldedDart.foldLine(dart), InnerLine.Use.FOLD, folded.fold()));
-            folds.add(new InnerLine(FoldedDart.peakLine(dart), InnerLine.Use.PLACEMENT, folded.peak()));
+        return Shell.withFolds(bare);
+    }
+
+    /** Level and then one arc, as a hem is; where none meets both ends, one curve. */
+    private static Path sewn(Point from, Point end, double rise) {
+        HalfHem arc = new HalfHem(end, DOWN.rotated(-rise), from, DOWN.negated());
+        if (arc.isFair()) {
+            return arc.drawn().reversed();
         }
-        return bare.withLines(folds);
+        double handle = Arcs.handle(from.distanceTo(end), rise);
+        return Path.of(Cubic.hermite(
+                from, RIGHT.times(handle), end, RIGHT.rotated(-rise).times(handle)));
     }
 
     private static Piece yoke(Piece half, LevelArc upper, double depth) {

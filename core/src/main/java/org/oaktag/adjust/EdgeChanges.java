@@ -236,14 +236,8 @@ final class EdgeChanges {
         if (quantity instanceof EdgeLength length) {
             return edgeLength(length.edge());
         }
-        if (quantity instanceof Distance distance) {
-            return List.of(new Distance(now(distance.from()), now(distance.to())));
-        }
-        if (quantity instanceof Drop drop) {
-            return List.of(new Drop(now(drop.from()), now(drop.to())));
-        }
-        if (quantity instanceof FromLine line) {
-            return List.of(new FromLine(now(line.corner()), now(line.from()), now(line.to())));
+        if (quantity instanceof Distance || quantity instanceof Drop || quantity instanceof FromLine) {
+            return List.of(quantity.withCorners(this::now));
         }
         if (quantity instanceof Fall fall) {
             return fall(fall);

@@ -1,7 +1,6 @@
 package org.oaktag.garment;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -26,8 +25,9 @@ import org.oaktag.measure.Length;
  * folded back, its turning.
  *
  * @param stretches in order, closed
+ * @param darts the darts that are folded, over whose peaks it runs
  */
-record CutBorder(List<Stretch> stretches) {
+record CutBorder(List<Stretch> stretches, List<FoldedDart> darts) {
 
     /** A tip further from its corner than three times the allowance is cut off. */
     private static final double LIMIT = 3;
@@ -71,9 +71,9 @@ record CutBorder(List<Stretch> stretches) {
     }
 
     static CutBorder of(Piece piece, Allowances allowances) {
+        List<FoldedDart> darts = FoldedDart.all(piece, allowances);
         Map<Name, FoldedDart> byLeg = new HashMap<>();
-        FoldedDart.all(piece, allowances)
-                .forEach(each -> byLeg.put(Dart.legA(each.dart().name()), each));
+        darts.forEach(each -> byLeg.put(Dart.legA(each.dart().name()), each));
         List<Stretch> stretches = new ArrayList<>();
         for (Edge edge : piece.edges()) {
             Allowance allowance = allowances.of(piece, edge.name());
@@ -90,7 +90,7 @@ record CutBorder(List<Stretch> stretches) {
                 if (!runsOn(piece, piece.before(edge.name()), edge, allowances)) {
                     stretches.addAll(turning(piece, run(piece, edge, allowances), allowances));
                 }
-            } else if (!isLegB(edge.name(), byLeg.values())) {
+            } else if (!isLegB(edge.name(), darts)) {
                 Name next = piece.after(edge.name()).name();
                 stretches.add(new Stretch(
                         edge.name(),
@@ -102,19 +102,26 @@ record CutBorder(List<Stretch> stretches) {
                                 : corner(allowance, allowances.of(piece, next))));
             }
         }
-        return new CutBorder(List.copyOf(stretches));
+        return new CutBorder(List.copyOf(stretches), darts);
     }
 
-    private static boolean isLegB(Name edge, Collection<FoldedDart> folded) {
+    private static boolean isLegB(Name edge, List<FoldedDart> folded) {
         return folded.stream().anyMatch(each -> Dart.legB(each.dart().name()).equals(edge));
     }
 
     /** Returns the border with all widths taken in the same share; turnings stay as deep as they are. */
     private CutBorder narrowed(double share) {
-        return new CutBorder(stretches.stream()
-                .map(each -> new Stretch(
-                        each.edge(), each.path(), each.width() * share, each.kind(), each.after(), each.limit()))
-                .toList());
+        return new CutBorder(
+                stretches.stream()
+                        .map(each -> new Stretch(
+                                each.edge(),
+                                each.path(),
+                                each.width() * share,
+                                each.kind(),
+                                each.after(),
+                                each.limit()))
+                        .toList(),
+                darts);
     }
 
     /** Returns the cut line. */

@@ -61,7 +61,7 @@ public record CutLine(Outline outline, List<Path> runs, List<Snip> snips, List<P
             throw refused(piece, border, uncut, allowances.on(piece, uncut.edge()));
         });
         CutLine bare = new CutLine(outline(parts), runs(border, parts), List.of(), List.of());
-        List<FoldedDart> darts = FoldedDart.all(piece, allowances);
+        List<FoldedDart> darts = border.darts();
         return new CutLine(
                 bare.outline,
                 bare.runs,

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 import org.oaktag.PatternException;
 import org.oaktag.measure.Length;
 
@@ -63,6 +64,17 @@ public record FinishedMeasure(Name name, List<Term> terms, Optional<Name> body) 
     /** Returns this measure, compared with that of the body. */
     public FinishedMeasure against(Name bodyMeasure) {
         return new FinishedMeasure(name, terms, Optional.of(bodyMeasure));
+    }
+
+    /** Returns this measure with each quantity taken in another way. */
+    public FinishedMeasure taking(UnaryOperator<Quantity> other) {
+        Objects.requireNonNull(other, "other");
+        return new FinishedMeasure(
+                name,
+                terms.stream()
+                        .map(term -> times(term.times(), other.apply(term.quantity())))
+                        .toList(),
+                body);
     }
 
     /**

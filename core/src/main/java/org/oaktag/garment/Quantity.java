@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 import org.oaktag.PatternException;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
@@ -43,6 +44,12 @@ public sealed interface Quantity {
 
     /** Returns the corners that it is measured from and to; none where edges alone tell. */
     List<Corner> corners();
+
+    /** Returns the quantity measured from and to other corners, each in the place of its own; itself where it has none. */
+    default Quantity withCorners(UnaryOperator<Corner> to) {
+        Objects.requireNonNull(to, "to");
+        return this;
+    }
 
     /** Returns the edges that it is measured along or to. */
     List<EdgeRef> edges();
@@ -116,6 +123,11 @@ public sealed interface Quantity {
         }
 
         @Override
+        public Distance withCorners(UnaryOperator<Corner> to) {
+            return new Distance(to.apply(from), to.apply(this.to));
+        }
+
+        @Override
         public List<Corner> corners() {
             return List.of(from, to);
         }
@@ -137,6 +149,11 @@ public sealed interface Quantity {
         public FromEdge {
             Objects.requireNonNull(corner, "corner");
             Objects.requireNonNull(edge, "edge");
+        }
+
+        @Override
+        public FromEdge withCorners(UnaryOperator<Corner> to) {
+            return new FromEdge(to.apply(corner), edge);
         }
 
         @Override
@@ -166,6 +183,11 @@ public sealed interface Quantity {
             Objects.requireNonNull(corner, "corner");
             Objects.requireNonNull(from, "from");
             Objects.requireNonNull(to, "to");
+        }
+
+        @Override
+        public FromLine withCorners(UnaryOperator<Corner> to) {
+            return new FromLine(to.apply(corner), to.apply(from), to.apply(this.to));
         }
 
         @Override
@@ -203,6 +225,11 @@ public sealed interface Quantity {
         }
 
         @Override
+        public Drop withCorners(UnaryOperator<Corner> to) {
+            return new Drop(to.apply(from), to.apply(this.to));
+        }
+
+        @Override
         public List<Corner> corners() {
             return List.of(from, to);
         }
@@ -230,6 +257,11 @@ public sealed interface Quantity {
         public Fall {
             Objects.requireNonNull(from, "from");
             to = List.copyOf(to);
+        }
+
+        @Override
+        public Fall withCorners(UnaryOperator<Corner> to) {
+            return new Fall(to.apply(from), this.to);
         }
 
         @Override
@@ -281,6 +313,11 @@ public sealed interface Quantity {
             List<EdgeRef> all = new ArrayList<>(edges);
             all.add(edge);
             return new Across(from, to, through, all, pieces);
+        }
+
+        @Override
+        public Across withCorners(UnaryOperator<Corner> to) {
+            return new Across(to.apply(from), to.apply(this.to), through, edges, pieces);
         }
 
         @Override

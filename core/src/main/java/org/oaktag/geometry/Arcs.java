@@ -68,6 +68,18 @@ public final class Arcs {
         return Path.of(of(Point.ORIGIN, from, to, angle, tolerance / greater)).transformed(image);
     }
 
+    /**
+     * Returns the handle of the cubic next to a circular arc, {@code 4/3 tan(turn/4) radius}; a third of the chord of a
+     * straight one.
+     *
+     * @param chord between its ends, mm
+     * @param turn by how much it turns, radians
+     */
+    public static double handle(double chord, double turn) {
+        double cos = Math.cos(turn / 4);
+        return chord / (3 * cos * cos);
+    }
+
     private static void checked(double angle, double radius, double tolerance) {
         Plane.positive("radius", radius);
         Plane.positive("tolerance", tolerance);

@@ -25,7 +25,7 @@ final class Blend {
         Vector t1 = after.startDirection();
         double k0 = before.curvatureAt(before.length());
         double k1 = after.curvatureAt(0);
-        double arc = arcHandle(chord, t0.angleTo(t1));
+        double arc = Arcs.handle(chord, t0.angleTo(t1));
         CurvedHandles curved = new CurvedHandles();
         boolean found = curved.find(k0, k1, t0.cross(gap), gap.cross(t1), t0.cross(t1), arc, arc, ROUNDING * chord);
         return found && isSound(curved.first(), arc) && isSound(curved.last(), arc)
@@ -36,14 +36,5 @@ final class Blend {
     /** Tells whether a cubic with such a handle neither loops nor bulges. */
     private static boolean isSound(double handle, double arc) {
         return handle > arc / 3 && handle < 3 * arc;
-    }
-
-    /**
-     * The handle of a circular arc with this chord and turn, {@code 4/3 tan(turn/4) radius}; of a straight one, a
-     * third.
-     */
-    private static double arcHandle(double chord, double turn) {
-        double cos = Math.cos(turn / 4);
-        return chord / (3 * cos * cos);
     }
 }

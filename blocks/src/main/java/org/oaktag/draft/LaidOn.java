@@ -1,7 +1,8 @@
-package org.oaktag.adjustments;
+package org.oaktag.draft;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import org.oaktag.PatternException;
 import org.oaktag.garment.InnerLine;
@@ -17,19 +18,35 @@ import org.oaktag.measure.Length;
 
 /**
  * Marks on a shell where something is laid on: a placement line, and a drill hole inside each of its corners, so that
- * the part covers it.
+ * the part covers it. Immutable.
+ *
+ * <pre>{@code
+ * Patch patch = new Patch(Name.of("pocket"), Point.of(60, 250), mm(130), mm(150));
+ * patch.laidOn().on(front).marks().size() >= 4;   // = true
+ * }</pre>
  *
  * @param part what is laid on
  * @param line where its edge comes to lie
  * @param corners the corners that are drilled, each between two curves of the line
  */
-record LaidOn(Name part, Path line, List<Point> corners) {
+public record LaidOn(Name part, Path line, List<Point> corners) {
 
     /** How far a corner may lie outside through rounding, where the part ends on an edge, in millimetres. */
     private static final double ROUNDING = 1e-6;
 
-    /** Returns the shell with the marks in the place of any that it has for this part. */
-    Piece on(Piece shell) {
+    /** Copies the list. */
+    public LaidOn {
+        Objects.requireNonNull(part, "part");
+        Objects.requireNonNull(line, "line");
+        corners = List.copyOf(corners);
+    }
+
+    /**
+     * Returns the shell with the marks in the place of any that it has for this part.
+     *
+     * @throws PatternException if a corner or the hole inside it lies beside the shell or in a dart of it
+     */
+    public Piece on(Piece shell) {
         for (Point corner : corners) {
             checkInside(shell, corner, "a corner ");
             checkInside(shell, hole(corner), "the hole at a corner ");
