@@ -112,7 +112,7 @@ public final class KnitTop {
                 Amount.of("at the upper arm", ease.upperArm()),
                 Amount.of("at the neckline", ease.neckline()));
         Reshaped made = new Reshaped(block, DraftNotes.of(body, ease, drafted), List.of());
-        return block.recording(Comparison.beginning("draft the knit top", amounts, made));
+        return block.recording(() -> Comparison.beginning("draft the knit top", amounts, made));
     }
 
     private static void checkRoom(BodyDraft draft, BodyMeasurements body) {

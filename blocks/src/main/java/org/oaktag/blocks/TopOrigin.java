@@ -13,10 +13,10 @@ import org.oaktag.garment.Name;
 /**
  * Finds in a garment's history the step that made a piece what it is, told as {@code "'unfold the front' (step 3)"}.
  */
-record TopOrigin(List<Change> history) {
+record TopOrigin(Garment garment) {
 
     static TopOrigin of(Garment garment) {
-        return new TopOrigin(garment.history());
+        return new TopOrigin(garment);
     }
 
     /** Returns the last step that took the piece away. */
@@ -63,6 +63,7 @@ record TopOrigin(List<Change> history) {
 
     /** Steps are counted from 1, after the draft of the block. */
     private Optional<String> last(Predicate<Change> wanted) {
+        List<Change> history = garment.history();
         for (int i = history.size() - 1; i > 0; i--) {
             if (wanted.test(history.get(i))) {
                 return Optional.of("'" + history.get(i).step() + "' (step " + i + ")");

@@ -127,7 +127,7 @@ public record StraightSkirt(SkirtLength length) implements Block {
                 Amount.of("at the hip", ease.at(BodyMeasure.HIP_GIRTH)),
                 Amount.of("length", Length.mm(hem)));
         Reshaped made = new Reshaped(block, notes(body, ease, plan, front, in, drawnIn ? waist : 0), List.of());
-        return block.recording(Comparison.beginning("draft the " + name(), amounts, made));
+        return block.recording(() -> Comparison.beginning("draft the " + name(), amounts, made));
     }
 
     @Override

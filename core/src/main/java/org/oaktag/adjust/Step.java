@@ -36,12 +36,17 @@ public interface Step extends Adjustment {
      * {@inheritDoc} A grainline that would run out of a piece drawn anew is moved inside it, in its direction, and a
      * mark that would lie beside the piece is left out; both are told.
      *
-     * @throws org.oaktag.PatternException if it cannot be done, or the outline of a piece that it has drawn anew
-     *     crosses itself
+     * <p>What the step did is told by comparing the garment before and after it, when that is first read.
+     *
+     * @throws org.oaktag.PatternException if it cannot be done, the outline of a piece that it has drawn anew crosses
+     *     itself, or it leaves a finished measure without the piece or the edge that it speaks of
      */
     @Override
     default Garment applyTo(Garment garment) {
-        Reshaped reshaped = SoundPieces.of(name(), garment, reshape(garment));
-        return reshaped.garment().recording(Comparison.change(name(), amounts(), garment, reshaped));
+        String name = name();
+        List<Amount> amounts = List.copyOf(amounts());
+        Reshaped reshaped = SoundPieces.of(name, garment, reshape(garment));
+        reshaped.garment().takeMeasuresSince(garment);
+        return reshaped.garment().recording(() -> Comparison.change(name, amounts, garment, reshaped));
     }
 }

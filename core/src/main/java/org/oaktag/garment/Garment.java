@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.oaktag.PatternException;
@@ -34,22 +35,9 @@ public final class Garment {
     private final List<FinishedMeasure> measures;
     private final List<FitCheck> checks;
     private final FlatLay flat;
-    private final List<Change> history;
+    private final List<Entry> history;
 
-    /**
-     * Walked on first use. Two threads may both walk; they come to the same result, and either may be kept: as all its
-     * fields are final, none sees half of it. Read once.
-     */
-    private @Nullable SeamWalk walk;
-
-    /** Taken on first use, as the walk is. */
-    private @Nullable List<TakenMeasure> taken;
-
-    /** Checked on first use, as the walk is. */
-    private @Nullable List<Fit> fit;
-
-    /** What is left of the garment from which this one was made; found on first use, as the walk is. */
-    private @Nullable Kept kept;
+    private final Findings found;
 
     /**
      * Copies the lists and checks that every seam joins edges that exist.
@@ -80,7 +68,8 @@ public final class Garment {
         this.measures = List.copyOf(measures);
         this.checks = List.copyOf(checks);
         this.flat = FlatLay.IN_A_ROW;
-        this.history = List.copyOf(history);
+        this.history = history.stream().map(Entry::of).toList();
+        this.found = new Findings();
         checkUnique("piece", this.pieces, Piece::name);
         checkUnique("seam", this.seams, Seam::name);
         checkUnique("finished measure", this.measures, FinishedMeasure::name);
@@ -103,6 +92,7 @@ public final class Garment {
         this.checks = List.copyOf(checks);
         this.flat = same.flat;
         this.history = same.history;
+        this.found = new Findings();
         if (this.names != same.names) {
             checkUnique("piece", this.pieces, same.pieces, Piece::name);
         }
@@ -117,7 +107,7 @@ public final class Garment {
     }
 
     /** The same pieces, seams, measures and checks, which need no second check, told of or laid flat in another way. */
-    private Garment(Garment same, String title, FlatLay flat, List<Change> history) {
+    private Garment(Garment same, String title, FlatLay flat, List<Entry> history) {
         this.title = title;
         this.flat = flat;
         this.wearer = same.wearer;
@@ -127,9 +117,7 @@ public final class Garment {
         this.measures = same.measures;
         this.checks = same.checks;
         this.history = List.copyOf(history);
-        this.walk = same.walk;
-        this.taken = same.taken;
-        this.fit = same.fit;
+        this.found = same.found;
     }
 
     /** Returns a garment without checks and history. */
@@ -168,9 +156,9 @@ public final class Garment {
         return checks;
     }
 
-    /** Returns what made it, oldest first. */
+    /** Returns what made it, oldest first. The account of a step is made when it is first asked for, and kept. */
     public List<Change> history() {
-        return history;
+        return history.stream().map(Entry::change).toList();
     }
 
     /**
@@ -275,10 +263,10 @@ public final class Garment {
 
     /** Walks every seam, in their order. */
     public SeamWalk walkSeams() {
-        SeamWalk walked = walk;
+        SeamWalk walked = found.walk;
         if (walked == null) {
             walked = SeamWalk.of(this);
-            walk = walked;
+            found.walk = walked;
         }
         return walked;
     }
@@ -290,10 +278,10 @@ public final class Garment {
      */
     public SeamWalk walkSeamsSince(Garment earlier) {
         Objects.requireNonNull(earlier, "earlier");
-        SeamWalk walked = walk;
+        SeamWalk walked = found.walk;
         if (walked == null) {
             walked = SeamWalk.since(earlier, this);
-            walk = walked;
+            found.walk = walked;
         }
         return walked;
     }
@@ -304,10 +292,10 @@ public final class Garment {
      * @throws PatternException if a measure speaks of a piece or an edge that the garment lacks
      */
     public List<TakenMeasure> takeMeasures() {
-        List<TakenMeasure> measured = taken;
+        List<TakenMeasure> measured = found.taken;
         if (measured == null) {
             measured = TakenMeasure.of(this);
-            taken = measured;
+            found.taken = measured;
         }
         return measured;
     }
@@ -336,10 +324,10 @@ public final class Garment {
      */
     public List<TakenMeasure> takeMeasuresSince(Garment earlier) {
         Objects.requireNonNull(earlier, "earlier");
-        List<TakenMeasure> measured = taken;
+        List<TakenMeasure> measured = found.taken;
         if (measured == null) {
             measured = TakenMeasure.since(earlier, this);
-            taken = measured;
+            found.taken = measured;
         }
         return measured;
     }
@@ -350,10 +338,10 @@ public final class Garment {
      * @throws PatternException as {@link #takeMeasures()}
      */
     public List<Fit> fit() {
-        List<Fit> checked = fit;
+        List<Fit> checked = found.fit;
         if (checked == null) {
             checked = Fit.of(this);
-            fit = checked;
+            found.fit = checked;
         }
         return checked;
     }
@@ -366,11 +354,11 @@ public final class Garment {
      */
     public List<Fit> fitSince(Garment earlier) {
         Objects.requireNonNull(earlier, "earlier");
-        List<Fit> checked = fit;
+        List<Fit> checked = found.fit;
         if (checked == null) {
             takeMeasuresSince(earlier);
             checked = Fit.since(earlier, this);
-            fit = checked;
+            found.fit = checked;
         }
         return checked;
     }
@@ -381,7 +369,7 @@ public final class Garment {
      */
     public List<String> cautions() {
         Stream<String> ofSteps = history.stream()
-                .flatMap(change -> change.notes().stream())
+                .flatMap(entry -> entry.change().notes().stream())
                 .filter(note -> note.kind() == Note.Kind.CAUTION)
                 .map(Note::text);
         Stream<String> ofFit = fit().stream().filter(Fit::isCaution).map(Fit::text);
@@ -392,10 +380,10 @@ public final class Garment {
      * Returns what is left of an earlier garment, which is asked of one after the other for measures, seams and fit.
      */
     Kept keptOf(Garment earlier) {
-        Kept left = kept;
+        Kept left = found.kept;
         if (left == null || !left.isOf(earlier)) {
             left = Kept.of(earlier, this);
-            kept = left;
+            found.kept = left;
         }
         return left;
     }
@@ -454,9 +442,23 @@ public final class Garment {
 
     /** Returns the garment with one more entry in its history. */
     public Garment recording(Change change) {
-        List<Change> all = new ArrayList<>(history.size() + 1);
+        return recording(Entry.of(change));
+    }
+
+    /**
+     * Returns the garment with one more entry in its history, whose account is made when it is first read: most
+     * garments on the way to another are never asked for theirs. Until then it keeps whatever the account is made from.
+     *
+     * @param account makes the account, the same whenever and on whatever thread it is asked, and never fails
+     */
+    public Garment recording(Supplier<Change> account) {
+        return recording(Entry.of(account));
+    }
+
+    private Garment recording(Entry entry) {
+        List<Entry> all = new ArrayList<>(history.size() + 1);
         all.addAll(history);
-        all.add(change);
+        all.add(entry);
         return new Garment(this, title, flat, all);
     }
 
