@@ -13,4 +13,9 @@ module org.oaktag.blocks {
     exports org.oaktag.draft;
     exports org.oaktag.sewing;
     exports org.oaktag.skirt;
+
+    opens org.oaktag.adjustments to
+            org.oaktag.core;
+    opens org.oaktag.skirt to
+            org.oaktag.core;
 }

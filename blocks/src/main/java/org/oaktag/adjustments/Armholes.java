@@ -17,27 +17,27 @@ public final class Armholes {
     private Armholes() {}
 
     /** Lowers the armholes of front and back; 6 to 15 mm for a looser layer (common practice). */
-    public static LowerArmhole lowerArmhole(Length by) {
+    public static BodyStep lowerArmhole(Length by) {
         return new LowerArmhole(by, false);
     }
 
     /** Raises the armholes of front and back. */
-    public static LowerArmhole raiseArmhole(Length by) {
+    public static BodyStep raiseArmhole(Length by) {
         return new LowerArmhole(by.negated(), false);
     }
 
     /** Scoops the front armhole out at its pitch point. */
-    public static ScoopArmhole scoopFrontArmhole(Length by) {
+    public static BodyStep scoopFrontArmhole(Length by) {
         return new ScoopArmhole(by, false);
     }
 
     /** Widens the armholes through the side; the chest girth grows four times as much. */
-    public static WidenArmhole widenArmhole(Length out) {
+    public static BodyStep widenArmhole(Length out) {
         return new WidenArmhole(out, false);
     }
 
     /** Narrows the armholes through the side; the chest girth shrinks four times as much. */
-    public static WidenArmhole narrowArmhole(Length in) {
+    public static BodyStep narrowArmhole(Length in) {
         return new WidenArmhole(in.negated(), false);
     }
 }

@@ -32,7 +32,7 @@ import org.oaktag.measure.Length;
  * @param shoulder how much of the shoulder seam is left
  * @param depth how deep the front lies below the new side neck point
  */
-public record BoatNeckline(Length shoulder, Length depth) implements Step {
+record BoatNeckline(Length shoulder, Length depth) implements Step {
 
     /** A boat neckline deeper than this share of its half-width is a round one. */
     private static final double MOST_DEPTH = 0.6;

@@ -21,7 +21,7 @@ public final class Bodies {
     private Bodies() {}
 
     /** Draws the side seams straight, the front copied to the back. */
-    public static StraightenSideSeams straightenSideSeams() {
+    public static BodyStep straightenSideSeams() {
         return new StraightenSideSeams(false);
     }
 
@@ -36,27 +36,27 @@ public final class Bodies {
     }
 
     /** Lengthens front and back at a line across them. */
-    public static LengthenAtLine lengthenBody(BodyLine line, Length by) {
+    public static BodyStep lengthenBody(BodyLine line, Length by) {
         return new LengthenAtLine(line, by, false);
     }
 
     /** Shortens front and back at a line across them. */
-    public static LengthenAtLine shortenBody(BodyLine line, Length by) {
+    public static BodyStep shortenBody(BodyLine line, Length by) {
         return new LengthenAtLine(line, by.negated(), false);
     }
 
     /** Draws the side seams straight to a hem that is narrower by this much on each of the four edges. */
-    public static FlareSides taperSideSeams(Length in) {
+    public static BodyStep taperSideSeams(Length in) {
         return new FlareSides(in.negated(), false);
     }
 
     /** Draws the side seams straight to a hem that is wider by this much on each of the four edges: an A-line. */
-    public static FlareSides flareSideSeams(Length out) {
+    public static BodyStep flareSideSeams(Length out) {
         return new FlareSides(out, false);
     }
 
     /** Draws the side seams upright from the underarm points: a box. */
-    public static BoxSides boxSideSeams() {
+    public static BodyStep boxSideSeams() {
         return new BoxSides(false);
     }
 

@@ -2,7 +2,6 @@ package org.oaktag.adjustments;
 
 import java.util.List;
 import org.oaktag.adjust.Reshaped;
-import org.oaktag.adjust.Step;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.EdgeNames;
@@ -18,10 +17,10 @@ import org.oaktag.garment.Garment;
  *
  * @param sleeveFollows whether the cap is fitted to the new armhole in the same step
  */
-public record BoxSides(boolean sleeveFollows) implements Step {
+record BoxSides(boolean sleeveFollows) implements BodyStep {
 
-    /** Returns the step with a cap that is fitted to the new armhole, with the ease that it has. */
-    public BoxSides withSleeve() {
+    @Override
+    public BodyStep withSleeve() {
         return new BoxSides(true);
     }
 

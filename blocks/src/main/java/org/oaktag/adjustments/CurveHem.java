@@ -31,7 +31,7 @@ import org.oaktag.measure.Length;
  *
  * @param rise how far up the side seam the hem rises; negative to let it down again
  */
-public record CurveHem(Length rise) implements Step {
+record CurveHem(Length rise) implements Step {
 
     /** How much of a side seam, in millimetres, must be left. */
     private static final double LEAST_SIDE = 50;

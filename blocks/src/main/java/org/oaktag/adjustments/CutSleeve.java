@@ -45,7 +45,7 @@ import org.oaktag.measure.Length;
  * @param share the share of the sleeve's length that is left, 0 to 1
  * @param further how much more is left
  */
-public record CutSleeve(double share, Length further) implements Step {
+record CutSleeve(double share, Length further) implements Step {
 
     private static final double LEAST_UNDERARM = 20;
     private static final Name CUT_OFF = Name.of("cut off");

@@ -31,7 +31,7 @@ import org.oaktag.measure.Length;
  * @param height how much of the side seam stays open, 20 mm or more
  * @param width how wide the extensions are, 10 to 80 mm
  */
-public record CutVent(Length height, Length width) implements Step {
+record CutVent(Length height, Length width) implements Step {
 
     private static final double LEAST_HEIGHT = 20;
     private static final double LEAST_WIDTH = 10;

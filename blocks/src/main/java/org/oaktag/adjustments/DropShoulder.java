@@ -7,7 +7,6 @@ import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
-import org.oaktag.adjust.Step;
 import org.oaktag.blocks.KeptNotches;
 import org.oaktag.blocks.ShoulderSeam;
 import org.oaktag.blocks.SleeveCap;
@@ -44,7 +43,7 @@ import org.oaktag.measure.Length;
  * @param bend by how much the new part turns down towards the arm
  * @param sleeveFollows whether the cap is fitted to the new armhole in the same step
  */
-public record DropShoulder(Length by, Angle bend, boolean sleeveFollows) implements Step {
+record DropShoulder(Length by, Angle bend, boolean sleeveFollows) implements BodyStep {
 
     private static final Angle MOST_BEND = Angle.degrees(45);
 
@@ -58,8 +57,8 @@ public record DropShoulder(Length by, Angle bend, boolean sleeveFollows) impleme
         Range.check("bend of a dropped shoulder", "must be", bend, Angle.degrees(0), MOST_BEND);
     }
 
-    /** Returns the step with a cap that is fitted to the new armhole, with the ease that it has. */
-    public DropShoulder withSleeve() {
+    @Override
+    public BodyStep withSleeve() {
         return new DropShoulder(by, bend, true);
     }
 

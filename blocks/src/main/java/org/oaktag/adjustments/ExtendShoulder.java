@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.oaktag.adjust.Reshaped;
-import org.oaktag.adjust.Step;
 import org.oaktag.blocks.KeptNotches;
 import org.oaktag.blocks.ShoulderSeam;
 import org.oaktag.blocks.TopArmhole;
@@ -36,14 +35,14 @@ import org.oaktag.measure.Length;
  * @param by by how much longer; negative to shorten
  * @param sleeveFollows whether the cap is fitted to the new armhole in the same step
  */
-public record ExtendShoulder(Length by, boolean sleeveFollows) implements Step {
+record ExtendShoulder(Length by, boolean sleeveFollows) implements BodyStep {
     /** Refuses null. */
     public ExtendShoulder {
         Objects.requireNonNull(by, "by");
     }
 
-    /** Returns the step with a cap that is fitted to the new armhole, with the ease that it has. */
-    public ExtendShoulder withSleeve() {
+    @Override
+    public BodyStep withSleeve() {
         return new ExtendShoulder(by, true);
     }
 

@@ -44,7 +44,7 @@ import org.oaktag.measure.Length;
  * @param width how wide the facing is, 25 to 120 mm
  * @param cloth what it is cut from
  */
-public record FaceNeckline(Length width, Cloth cloth) implements Step {
+record FaceNeckline(Length width, Cloth cloth) implements Step {
 
     static final Name INNER = TopEdges.NECKLINE.with("facing");
 

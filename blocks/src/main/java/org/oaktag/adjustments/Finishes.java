@@ -1,7 +1,8 @@
 package org.oaktag.adjustments;
 
 import java.util.Optional;
-import org.oaktag.adjust.NotchSeams;
+import org.oaktag.adjust.Step;
+import org.oaktag.draft.ClothStep;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Name;
 import org.oaktag.measure.Length;
@@ -27,7 +28,7 @@ public final class Finishes {
      * @param cloth what they are cut from
      * @throws org.oaktag.PatternException if the width is out of its range
      */
-    public static FaceNeckline faceNeckline(Length width, Cloth cloth) {
+    public static Step faceNeckline(Length width, Cloth cloth) {
         return new FaceNeckline(width, cloth);
     }
 
@@ -39,7 +40,7 @@ public final class Finishes {
      * @param cloth what it is cut from
      * @throws org.oaktag.PatternException if the pleat is out of its range
      */
-    public static LineBody lineBody(Length pleat, Cloth cloth) {
+    public static Step lineBody(Length pleat, Cloth cloth) {
         return new LineBody(pleat, cloth);
     }
 
@@ -50,12 +51,12 @@ public final class Finishes {
      * @param rib what it is cut from
      * @throws org.oaktag.PatternException if the depth is out of its range
      */
-    public static RibNeckband ribNeckband(Length depth, Cloth rib) {
+    public static Step ribNeckband(Length depth, Cloth rib) {
         return new RibNeckband(depth, rib);
     }
 
     /** Returns the step that cuts interfacing of the very shape of a piece. */
-    public static InterfacePiece interfacePiece(Name piece, Cloth cloth) {
+    public static Step interfacePiece(Name piece, Cloth cloth) {
         return new InterfacePiece(piece, cloth);
     }
 
@@ -80,12 +81,7 @@ public final class Finishes {
      * @param belowSideNeck how far its upper edge lies below the side neck point
      * @throws org.oaktag.PatternException if a width or height is out of its range
      */
-    public static PatchPocket patchPocket(Length width, Length height, Length fromCentre, Length belowSideNeck) {
+    public static ClothStep patchPocket(Length width, Length height, Length fromCentre, Length belowSideNeck) {
         return new PatchPocket(width, height, fromCentre, belowSideNeck, Optional.empty());
-    }
-
-    /** Returns the step that sets notches on every seam whose edges could be mistaken for those of another. */
-    public static NotchSeams notchSeams() {
-        return new NotchSeams();
     }
 }

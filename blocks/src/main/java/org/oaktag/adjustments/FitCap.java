@@ -6,7 +6,6 @@ import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
-import org.oaktag.adjust.Step;
 import org.oaktag.blocks.CapBand;
 import org.oaktag.blocks.CapFit;
 import org.oaktag.blocks.CapShare;
@@ -36,7 +35,7 @@ import org.oaktag.measure.Length;
  *     (common practice)
  * @param height the height that the cap shall have, or empty for the one that it has
  */
-public record FitCap(Length ease, Optional<Length> height) implements Step {
+record FitCap(Length ease, Optional<Length> height) implements CapStep {
 
     private static final double LEAST_EASE = -10;
     private static final double MOST_EASE = 60;
@@ -55,8 +54,8 @@ public record FitCap(Length ease, Optional<Length> height) implements Step {
         }
     }
 
-    /** Returns the step that draws a cap of this height, from its top straight down to the underarm points. */
-    public FitCap atHeight(Length wanted) {
+    @Override
+    public CapStep atHeight(Length wanted) {
         return new FitCap(ease, Optional.of(wanted));
     }
 

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Objects;
 import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
-import org.oaktag.adjust.Step;
 import org.oaktag.blocks.SideSeam;
 import org.oaktag.blocks.TopBody;
 import org.oaktag.blocks.TopNames;
@@ -26,14 +25,14 @@ import org.oaktag.measure.Length;
  * @param out how far out on each of the four edges; negative to taper
  * @param sleeveFollows whether the cap is fitted to the new armhole in the same step
  */
-public record FlareSides(Length out, boolean sleeveFollows) implements Step {
+record FlareSides(Length out, boolean sleeveFollows) implements BodyStep {
     /** Refuses null. */
     public FlareSides {
         Objects.requireNonNull(out, "out");
     }
 
-    /** Returns the step with a cap that is fitted to the new armhole, with the ease that it has. */
-    public FlareSides withSleeve() {
+    @Override
+    public BodyStep withSleeve() {
         return new FlareSides(out, true);
     }
 

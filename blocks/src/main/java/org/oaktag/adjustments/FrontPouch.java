@@ -6,10 +6,10 @@ import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
-import org.oaktag.adjust.Step;
 import org.oaktag.blocks.FinishNames;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopPieces;
+import org.oaktag.draft.ClothStep;
 import org.oaktag.draft.LaidOn;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cloth;
@@ -49,7 +49,7 @@ import org.oaktag.measure.Length;
  * @param cloth what it is cut from, or empty for the cloth of the front
  */
 public record FrontPouch(Length width, Length height, Length aboveHem, Optional<Length> offSides, Optional<Cloth> cloth)
-        implements Step {
+        implements ClothStep {
 
     private static final double UPPER = 0.62;
     private static final double SIDE = 0.45;
@@ -71,7 +71,7 @@ public record FrontPouch(Length width, Length height, Length aboveHem, Optional<
         offSides.ifPresent(least -> Range.check("pouch off the sides", "must be", least, Length.mm(5), Length.mm(150)));
     }
 
-    /** Returns the step with a pouch cut from another cloth. */
+    @Override
     public FrontPouch cutFrom(Cloth other) {
         return new FrontPouch(width, height, aboveHem, offSides, Optional.of(other));
     }

@@ -33,7 +33,7 @@ import org.oaktag.measure.Length;
  *
  * @param height how high the stand is above the side neck point, 20 to 200 mm
  */
-public record GrowStand(Length height) implements Step {
+record GrowStand(Length height) implements Step {
 
     private static final double LEAST = 20;
     private static final double MOST = 200;

@@ -7,10 +7,10 @@ import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
-import org.oaktag.adjust.Step;
 import org.oaktag.blocks.BandNames;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopPieces;
+import org.oaktag.draft.ClothStep;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;
@@ -45,7 +45,7 @@ import org.oaktag.measure.Length;
  * @param lap by how much front and back band lap over each other at each side seam, 0 to 150 mm
  * @param cloth what the bands are cut from, or empty for the cloth of the front
  */
-public record HemBand(Length depth, Length lap, Optional<Cloth> cloth) implements Step {
+public record HemBand(Length depth, Length lap, Optional<Cloth> cloth) implements ClothStep {
 
     private static final String REFIT = "fit the hem band again";
     private static final Length MOST_LAP = Length.mm(150);
@@ -61,7 +61,7 @@ public record HemBand(Length depth, Length lap, Optional<Cloth> cloth) implement
         Range.check("lap of the hem band", "must be", lap, Length.ZERO, MOST_LAP);
     }
 
-    /** Returns the step with bands cut from another cloth. */
+    @Override
     public HemBand cutFrom(Cloth other) {
         return new HemBand(depth, lap, Optional.of(other));
     }

@@ -33,7 +33,7 @@ import org.oaktag.measure.Length;
  * @param frontUp how far centre front moves up; negative to move it down
  * @param backDown how far centre back moves down; negative to move it up
  */
-public record HighLowHem(Length frontUp, Length backDown) implements Step {
+record HighLowHem(Length frontUp, Length backDown) implements Step {
 
     private static final double LEAST_BELOW_UNDERARM = 40;
     private static final double MOST = 600;

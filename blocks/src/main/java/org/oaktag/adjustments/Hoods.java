@@ -1,5 +1,6 @@
 package org.oaktag.adjustments;
 
+import org.oaktag.adjust.Step;
 import org.oaktag.blocks.HoodShape;
 import org.oaktag.garment.Cloth;
 import org.oaktag.measure.Length;
@@ -31,7 +32,7 @@ public final class Hoods {
      * @param cloth what the lining is cut from
      * @throws org.oaktag.PatternException if the facing is narrower than 15 mm
      */
-    public static LineHood lineHood(Length facing, Cloth cloth) {
+    public static Step lineHood(Length facing, Cloth cloth) {
         return new LineHood(facing, cloth);
     }
 }

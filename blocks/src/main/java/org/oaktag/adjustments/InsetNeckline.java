@@ -29,7 +29,7 @@ import org.oaktag.measure.Length;
  *
  * @param width the finished width of the band, more than 0 and at most 120 mm
  */
-public record InsetNeckline(Length width) implements Step {
+record InsetNeckline(Length width) implements Step {
 
     private static final double LEAST = 1;
     private static final double MOST = 120;

@@ -28,7 +28,7 @@ import org.oaktag.measure.Length;
  * @param piece the piece that is interfaced
  * @param cloth what the interfacing is
  */
-public record InterfacePiece(Name piece, Cloth cloth) implements Step {
+record InterfacePiece(Name piece, Cloth cloth) implements Step {
 
     /** Takes the cloth as interfacing. */
     public InterfacePiece {

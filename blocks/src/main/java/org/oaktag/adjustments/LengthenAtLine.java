@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.oaktag.adjust.Reshaped;
-import org.oaktag.adjust.Step;
 import org.oaktag.blocks.BodyLine;
 import org.oaktag.blocks.TopBody;
 import org.oaktag.blocks.TopNames;
@@ -32,15 +31,15 @@ import org.oaktag.measure.Length;
  * @param by how far; negative to shorten
  * @param sleeveFollows whether the cap is fitted to the new armhole in the same step
  */
-public record LengthenAtLine(BodyLine line, Length by, boolean sleeveFollows) implements Step {
+record LengthenAtLine(BodyLine line, Length by, boolean sleeveFollows) implements BodyStep {
     /** Refuses null. */
     public LengthenAtLine {
         Objects.requireNonNull(line, "line");
         Objects.requireNonNull(by, "by");
     }
 
-    /** Returns the step with a cap that is fitted to the new armhole, with the ease that it has. */
-    public LengthenAtLine withSleeve() {
+    @Override
+    public BodyStep withSleeve() {
         return new LengthenAtLine(line, by, true);
     }
 

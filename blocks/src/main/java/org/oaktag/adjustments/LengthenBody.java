@@ -37,7 +37,7 @@ import org.oaktag.measure.Length;
  *
  * @param by how far down, along the centre; negative to shorten
  */
-public record LengthenBody(Length by) implements Step {
+record LengthenBody(Length by) implements Step {
 
     /** How much of the last run of a side seam, in millimetres, must be left. */
     private static final double LEAST_SIDE = 30;

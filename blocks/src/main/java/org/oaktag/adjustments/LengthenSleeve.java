@@ -31,7 +31,7 @@ import org.oaktag.measure.Length;
  *
  * @param by how much longer the sleeve becomes; negative for shorter
  */
-public record LengthenSleeve(Length by) implements Step {
+record LengthenSleeve(Length by) implements Step {
 
     private static final double MOST = 1000;
 

@@ -40,7 +40,7 @@ import org.oaktag.measure.Length;
  * @param pleat by how much each half of the back is wider than the shell, 0 to 40 mm
  * @param cloth what it is cut from
  */
-public record LineBody(Length pleat, Cloth cloth) implements Step {
+record LineBody(Length pleat, Cloth cloth) implements Step {
 
     private static final double MOST = 40;
 

@@ -35,7 +35,7 @@ import org.oaktag.measure.Length;
  * @param facing how wide the facing is, from 15 mm to half the depth of the hood at its neck edge
  * @param cloth what the lining is cut from
  */
-public record LineHood(Length facing, Cloth cloth) implements Step {
+record LineHood(Length facing, Cloth cloth) implements Step {
 
     private static final Length LEAST_FACING = Length.mm(15);
     private static final String REFIT = "line the hood again";

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Objects;
 import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
-import org.oaktag.adjust.Step;
 import org.oaktag.blocks.ArmholeShape;
 import org.oaktag.blocks.Redraw;
 import org.oaktag.blocks.TopBody;
@@ -37,7 +36,7 @@ import org.oaktag.measure.Length;
  * @param by how far down; negative to raise the armhole
  * @param sleeveFollows whether the cap is fitted to the new armhole in the same step
  */
-public record LowerArmhole(Length by, boolean sleeveFollows) implements Step {
+record LowerArmhole(Length by, boolean sleeveFollows) implements BodyStep {
 
     /** How far below the pitch point, in millimetres, an underarm point must lie for a cap to be copied from it. */
     private static final double LEAST_BELOW_PITCH = 30;
@@ -50,8 +49,8 @@ public record LowerArmhole(Length by, boolean sleeveFollows) implements Step {
         Objects.requireNonNull(by, "by");
     }
 
-    /** Returns the step with a cap that is fitted to the new armhole, with the ease that it has. */
-    public LowerArmhole withSleeve() {
+    @Override
+    public BodyStep withSleeve() {
         return new LowerArmhole(by, true);
     }
 

@@ -32,7 +32,7 @@ import org.oaktag.measure.Length;
  * @param piece the front or the back
  * @param by how far down; negative to raise it
  */
-public record LowerNeckline(Name piece, Length by) implements Step {
+record LowerNeckline(Name piece, Length by) implements Step {
 
     /** How deep below the side neck point a front neckline must stay, as a share of its half-width. */
     private static final double LEAST_FRONT = 0.35;

@@ -32,7 +32,7 @@ import org.oaktag.measure.Length;
  *
  * @param forward how far, square to the seam; negative to move it back
  */
-public record MoveShoulderSeam(Length forward) implements Step {
+record MoveShoulderSeam(Length forward) implements Step {
     /** Refuses null. */
     public MoveShoulderSeam {
         Objects.requireNonNull(forward, "forward");

@@ -6,11 +6,11 @@ import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
-import org.oaktag.adjust.Step;
 import org.oaktag.blocks.FinishNames;
 import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopPieces;
+import org.oaktag.draft.ClothStep;
 import org.oaktag.draft.Patch;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cloth;
@@ -36,8 +36,8 @@ import org.oaktag.measure.Length;
  * @param belowSideNeck how far its upper edge lies below the side neck point, 80 to 900 mm
  * @param cloth what it is cut from, or empty for the cloth of the front
  */
-public record PatchPocket(Length width, Length height, Length fromCentre, Length belowSideNeck, Optional<Cloth> cloth)
-        implements Step {
+record PatchPocket(Length width, Length height, Length fromCentre, Length belowSideNeck, Optional<Cloth> cloth)
+        implements ClothStep {
 
     /**
      * Checks the amounts.
@@ -56,8 +56,8 @@ public record PatchPocket(Length width, Length height, Length fromCentre, Length
         Range.check("pocket below the side neck point", "must be", belowSideNeck, Length.mm(80), Length.mm(900));
     }
 
-    /** Returns the step with a pocket cut from another cloth. */
-    public PatchPocket cutFrom(Cloth other) {
+    @Override
+    public ClothStep cutFrom(Cloth other) {
         return new PatchPocket(width, height, fromCentre, belowSideNeck, Optional.of(other));
     }
 

@@ -7,7 +7,6 @@ import java.util.Objects;
 import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
-import org.oaktag.adjust.Step;
 import org.oaktag.blocks.CapFit;
 import org.oaktag.blocks.SleeveCap;
 import org.oaktag.blocks.TopEdges;
@@ -34,7 +33,7 @@ import org.oaktag.measure.Length;
  * @param height the height that the cap shall have, or empty for the one that it has: a higher cap stands up in a
  *     rounder puff, a wider sleeve falls in folds
  */
-public record PuffCap(double ratio, Optional<Length> height) implements Step {
+record PuffCap(double ratio, Optional<Length> height) implements CapStep {
 
     private static final double LEAST = 1.05;
     private static final double MOST = 3;
@@ -51,8 +50,8 @@ public record PuffCap(double ratio, Optional<Length> height) implements Step {
         }
     }
 
-    /** Returns the step that draws a cap of this height, from its top straight down to the underarm points. */
-    public PuffCap atHeight(Length wanted) {
+    @Override
+    public CapStep atHeight(Length wanted) {
         return new PuffCap(ratio, Optional.of(wanted));
     }
 

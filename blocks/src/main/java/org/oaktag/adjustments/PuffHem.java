@@ -23,7 +23,7 @@ import org.oaktag.measure.Length;
  * @param ratio how many times as long as the cuff the hem is, 1 to 5
  * @param cuff the cuff
  */
-public record PuffHem(double ratio, RibCuff cuff) implements Step {
+record PuffHem(double ratio, RibCuff cuff) implements Step {
 
     /**
      * Checks the ratio.

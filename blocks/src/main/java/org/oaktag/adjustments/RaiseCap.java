@@ -28,7 +28,7 @@ import org.oaktag.measure.Length;
  *
  * @param by how much higher the cap becomes; negative to lower it
  */
-public record RaiseCap(Length by) implements Step {
+record RaiseCap(Length by) implements Step {
     /** Refuses null. */
     public RaiseCap {
         Objects.requireNonNull(by, "by");

@@ -31,7 +31,7 @@ import org.oaktag.measure.Length;
  * @param piece the front or the back
  * @param style the style
  */
-public record ReshapeNeckline(Name piece, NeckStyle style) implements Step {
+record ReshapeNeckline(Name piece, NeckStyle style) implements Step {
 
     /**
      * Checks the piece.

@@ -44,7 +44,7 @@ import org.oaktag.measure.Length;
  * @param depth how deep the finished band is, 10 to 250 mm
  * @param rib what it is cut from
  */
-public record RibNeckband(Length depth, Cloth rib) implements Step {
+record RibNeckband(Length depth, Cloth rib) implements Step {
 
     private static final String REFIT = "fit the neckband again";
     private static final double LONGEST = 0.9;

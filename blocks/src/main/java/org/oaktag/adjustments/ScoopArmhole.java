@@ -5,7 +5,6 @@ import java.util.Map;
 import java.util.Objects;
 import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
-import org.oaktag.adjust.Step;
 import org.oaktag.blocks.ArmholeShape;
 import org.oaktag.blocks.TopArmhole;
 import org.oaktag.blocks.TopEdges;
@@ -30,15 +29,15 @@ import org.oaktag.measure.Length;
  * @param by how far in, level; negative to fill it
  * @param sleeveFollows whether the cap is fitted to the new armhole in the same step
  */
-public record ScoopArmhole(Length by, boolean sleeveFollows) implements Step {
+record ScoopArmhole(Length by, boolean sleeveFollows) implements BodyStep {
 
     /** Refuses null. */
     public ScoopArmhole {
         Objects.requireNonNull(by, "by");
     }
 
-    /** Returns the step with a cap that is fitted to the new armhole, with the ease that it has. */
-    public ScoopArmhole withSleeve() {
+    @Override
+    public BodyStep withSleeve() {
         return new ScoopArmhole(by, true);
     }
 

@@ -32,7 +32,7 @@ import org.oaktag.measure.Length;
  *
  * @param in how far in on each of the four edges, level; negative to let them out
  */
-public record ShapeWaist(Length in) implements Step {
+record ShapeWaist(Length in) implements Step {
 
     private static final double LEAST_HALF_WAIST = 80;
     private static final double MOST_OUT = 200;

@@ -20,47 +20,47 @@ public final class Shoulders {
     private Shoulders() {}
 
     /** Drops the shoulder along its own line; the cap loses what the shoulder gains. */
-    public static DropShoulder dropShoulder(Length by) {
+    public static BodyStep dropShoulder(Length by) {
         return new DropShoulder(by, STRAIGHT, false);
     }
 
     /** Drops the shoulder, the new part bent down to the arm by an angle of 0 to 45 degrees. */
-    public static DropShoulder dropShoulder(Length by, Angle bend) {
+    public static BodyStep dropShoulder(Length by, Angle bend) {
         return new DropShoulder(by, bend, false);
     }
 
     /** Takes the shoulder back along its own line; the cap gains what the shoulder loses. */
-    public static DropShoulder takeShoulderBack(Length by) {
+    public static BodyStep takeShoulderBack(Length by) {
         return new DropShoulder(by.negated(), STRAIGHT, false);
     }
 
     /** Lengthens the shoulder seam along its own line; the sleeve stays as it is. */
-    public static ExtendShoulder extendShoulder(Length by) {
+    public static BodyStep extendShoulder(Length by) {
         return new ExtendShoulder(by, false);
     }
 
     /** Shortens the shoulder seam along its own line; the sleeve stays as it is. */
-    public static ExtendShoulder shortenShoulder(Length by) {
+    public static BodyStep shortenShoulder(Length by) {
         return new ExtendShoulder(by.negated(), false);
     }
 
     /** Slopes the shoulders of front and back more, by an angle. */
-    public static TurnShoulder slopeShoulder(Angle by) {
+    public static BodyStep slopeShoulder(Angle by) {
         return new TurnShoulder(by, false);
     }
 
     /** Squares the shoulders of front and back by an angle. */
-    public static TurnShoulder squareShoulder(Angle by) {
+    public static BodyStep squareShoulder(Angle by) {
         return new TurnShoulder(Angle.degrees(-by.degrees()), false);
     }
 
     /** Slopes the shoulders of front and back more, by so much at the shoulder point. */
-    public static SlopeShoulder slopeShoulder(Length by) {
+    public static BodyStep slopeShoulder(Length by) {
         return new SlopeShoulder(by, false);
     }
 
     /** Squares the shoulders of front and back by so much at the shoulder point. */
-    public static SlopeShoulder squareShoulder(Length by) {
+    public static BodyStep squareShoulder(Length by) {
         return new SlopeShoulder(by.negated(), false);
     }
 

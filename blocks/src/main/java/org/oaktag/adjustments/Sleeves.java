@@ -25,7 +25,7 @@ public final class Sleeves {
      *
      * @param ease by how much the cap is longer than the armhole; 0 to 20 mm for knits (common practice)
      */
-    public static FitCap fitCapToArmhole(Length ease) {
+    public static CapStep fitCapToArmhole(Length ease) {
         return new FitCap(ease, Optional.empty());
     }
 
@@ -101,7 +101,7 @@ public final class Sleeves {
      *
      * @param ratio how many times as long as the armhole the cap is; 1.3 to 2 (common practice)
      */
-    public static PuffCap puffCap(double ratio) {
+    public static CapStep puffCap(double ratio) {
         return new PuffCap(ratio, Optional.empty());
     }
 

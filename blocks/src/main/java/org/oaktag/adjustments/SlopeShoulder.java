@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Objects;
 import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
-import org.oaktag.adjust.Step;
 import org.oaktag.blocks.TopEdges;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Garment;
@@ -25,14 +24,14 @@ import org.oaktag.measure.Length;
  * @param down how far down, straight; negative to square them
  * @param sleeveFollows whether the cap is fitted to the new armhole in the same step
  */
-public record SlopeShoulder(Length down, boolean sleeveFollows) implements Step {
+record SlopeShoulder(Length down, boolean sleeveFollows) implements BodyStep {
     /** Refuses null. */
     public SlopeShoulder {
         Objects.requireNonNull(down, "down");
     }
 
-    /** Returns the step with a cap that is fitted to the new armhole, with the ease that it has. */
-    public SlopeShoulder withSleeve() {
+    @Override
+    public BodyStep withSleeve() {
         return new SlopeShoulder(down, true);
     }
 

@@ -37,7 +37,7 @@ import org.oaktag.measure.Length;
  * @param aboveHem how far above the hem the line lies, measured along centre and side seam
  * @param below the cloth of the lower parts
  */
-public record SplitBody(Length aboveHem, Cloth below) implements Step {
+record SplitBody(Length aboveHem, Cloth below) implements Step {
 
     private static final double LEAST_PART = 20;
 

@@ -44,7 +44,7 @@ import org.oaktag.measure.Length;
  * @param aboveHem how far above the hem the line lies
  * @param below the cloth of the lower part
  */
-public record SplitSleeve(Length aboveHem, Cloth below) implements Step {
+record SplitSleeve(Length aboveHem, Cloth below) implements Step {
 
     private static final double LEAST_PART = 20;
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.oaktag.adjust.Reshaped;
-import org.oaktag.adjust.Step;
 import org.oaktag.blocks.SideSeam;
 import org.oaktag.blocks.TopArmhole;
 import org.oaktag.blocks.TopEdges;
@@ -33,10 +32,10 @@ import org.oaktag.measure.Length;
  *
  * @param sleeveFollows whether the cap is fitted to the new armhole in the same step
  */
-public record StraightenSideSeams(boolean sleeveFollows) implements Step {
+record StraightenSideSeams(boolean sleeveFollows) implements BodyStep {
 
-    /** Returns the step with a cap that is fitted to the new armhole, with the ease that it has. */
-    public StraightenSideSeams withSleeve() {
+    @Override
+    public BodyStep withSleeve() {
         return new StraightenSideSeams(true);
     }
 

@@ -33,7 +33,7 @@ import org.oaktag.measure.Length;
  *
  * @param hem how long the hem shall be, or empty for as long as the sleeve is wide
  */
-public record StraightenSleeve(Optional<Length> hem) implements Step {
+record StraightenSleeve(Optional<Length> hem) implements Step {
 
     /** Refuses null. */
     public StraightenSleeve {

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Objects;
 import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
-import org.oaktag.adjust.Step;
 import org.oaktag.blocks.ArmholeShape;
 import org.oaktag.blocks.Redraw;
 import org.oaktag.blocks.TopBody;
@@ -35,7 +34,7 @@ import org.oaktag.measure.Length;
  * @param out how far out, level; negative to narrow them
  * @param sleeveFollows whether the cap is fitted to the new armhole in the same step
  */
-public record WidenArmhole(Length out, boolean sleeveFollows) implements Step {
+record WidenArmhole(Length out, boolean sleeveFollows) implements BodyStep {
 
     /** How far outside the pitch point, in millimetres, an underarm point must lie for a cap to be copied from it. */
     private static final double LEAST_RUN = 25;
@@ -47,8 +46,8 @@ public record WidenArmhole(Length out, boolean sleeveFollows) implements Step {
         Objects.requireNonNull(out, "out");
     }
 
-    /** Returns the step with a cap that is fitted to the new armhole, with the ease that it has. */
-    public WidenArmhole withSleeve() {
+    @Override
+    public BodyStep withSleeve() {
         return new WidenArmhole(out, true);
     }
 

@@ -34,7 +34,7 @@ import org.oaktag.measure.Length;
  *
  * @param along how far along the shoulder; negative to narrow the neckline
  */
-public record WidenNeckline(Length along) implements Step {
+record WidenNeckline(Length along) implements Step {
 
     /** A neckline narrower than this from the centre, in millimetres, holds no neck. */
     private static final double LEAST_HALF_WIDTH = 30;

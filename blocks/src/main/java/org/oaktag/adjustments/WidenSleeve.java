@@ -28,7 +28,7 @@ import org.oaktag.measure.Length;
  *
  * @param by how much wider the sleeve becomes at its underarm points; negative for narrower
  */
-public record WidenSleeve(Length by) implements Step {
+record WidenSleeve(Length by) implements Step {
     /** Refuses null. */
     public WidenSleeve {
         Objects.requireNonNull(by, "by");

@@ -3,7 +3,7 @@ package org.oaktag.blocks;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
-import org.oaktag.adjust.MirrorPiece;
+import org.oaktag.adjust.Pieces;
 import org.oaktag.garment.Change;
 import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.Garment;
@@ -53,7 +53,7 @@ record TopOrigin(Garment garment) {
 
     /** Returns the last step that turned the piece over. */
     Optional<String> mirrored(Name piece) {
-        String phrase = new MirrorPiece(piece).name();
+        String phrase = Pieces.mirrorPiece(piece).name();
         return last(change -> change.step().equals(phrase));
     }
 

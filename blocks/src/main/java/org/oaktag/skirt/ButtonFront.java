@@ -41,7 +41,7 @@ import org.oaktag.measure.Length;
  * @param stand how far each front reaches beyond its centre, 12 to 40 mm
  * @param count how many buttons the front has, so that they are 40 to 130 mm apart
  */
-public record ButtonFront(Length stand, int count) implements Step {
+record ButtonFront(Length stand, int count) implements Step {
 
     /** How far above the hem the lowest button lies, mm. */
     private static final double ABOVE_HEM = 100;

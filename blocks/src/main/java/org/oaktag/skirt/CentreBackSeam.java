@@ -21,7 +21,7 @@ import org.oaktag.garment.SeamSide;
  * seamed.piece(SkirtNames.BACK).cut().instruction();   // = cut 1 pair (mirrored)
  * }</pre>
  */
-public record CentreBackSeam() implements Step {
+record CentreBackSeam() implements Step {
 
     @Override
     public String name() {

@@ -42,7 +42,7 @@ import org.oaktag.measure.Length;
  *
  * @param width how wide the band is, 25 to 80 mm
  */
-public record ContouredWaistband(Length width) implements Step {
+record ContouredWaistband(Length width) implements Step {
 
     private static final String REFIT = "cut the band off the top again";
 

@@ -33,7 +33,7 @@ import org.oaktag.measure.Length;
  * @param width how wide the facing is, 20 to 100 mm
  * @param cloth what it is cut from
  */
-public record FaceHem(Length width, Cloth cloth) implements Step {
+record FaceHem(Length width, Cloth cloth) implements Step {
 
     static final Name UPPER = CutOnFacing.facing(EdgeNames.HEM);
     private static final String REFIT = "face the hem again";

@@ -33,7 +33,7 @@ import org.oaktag.measure.Length;
  * @param width how wide the facing is, 30 to 90 mm
  * @param cloth what it is cut from
  */
-public record FaceWaist(Length width, Cloth cloth) implements Step {
+record FaceWaist(Length width, Cloth cloth) implements Step {
 
     /** The lower edge of a facing. */
     static final Name LOWER = CutOnFacing.facing(SkirtNames.WAIST);

@@ -31,7 +31,7 @@ import org.oaktag.measure.Angle;
  *
  * @param share how much of each dart is closed, above 0 and up to 1
  */
-public record FlareFromDarts(double share) implements Step {
+record FlareFromDarts(double share) implements Step {
 
     /** Sides whose leans differ by less, radians, are alike. */
     private static final double ALIKE = 1e-7;

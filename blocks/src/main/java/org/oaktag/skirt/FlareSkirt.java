@@ -32,7 +32,7 @@ import org.oaktag.measure.Length;
  *     peg
  * @param curved whether the side bends down to the hem
  */
-public record FlareSkirt(Length out, boolean curved) implements Step {
+record FlareSkirt(Length out, boolean curved) implements Step {
 
     /** The furthest that a side goes out, as a share of its length below the hip. */
     private static final double MOST = 0.6;

@@ -36,7 +36,7 @@ import org.oaktag.measure.Length;
  *
  * @param ratio how many times the waist the cloth is wide, 1.1 to 4
  */
-public record GatherSkirt(double ratio) implements Step {
+record GatherSkirt(double ratio) implements Step {
 
     private static final double LEAST = 1.1;
     private static final double MOST = 4;

@@ -43,7 +43,7 @@ import org.oaktag.measure.Length;
  * @param gores how many
  * @param spread how much wider the hem is on each side of a gore than the hip
  */
-public record GoreSkirt(GoreCount gores, Length spread) implements Step {
+record GoreSkirt(GoreCount gores, Length spread) implements Step {
 
     private static final Vector DOWN = Vector.of(0, 1);
 

@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
-import org.oaktag.adjust.Step;
+import org.oaktag.draft.ClothStep;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;
@@ -42,7 +42,7 @@ import org.oaktag.measure.Length;
  * @param opening how long it is, 130 to 220 mm
  * @param cloth what the bag of the front is cut from, or empty for the cloth of the skirt, of which that of the back is
  */
-public record InSeamPocket(Length belowWaist, Length opening, Optional<Cloth> cloth) implements Step {
+record InSeamPocket(Length belowWaist, Length opening, Optional<Cloth> cloth) implements ClothStep {
 
     /** How deep the bag reaches from the side seam, mm, and how far it hangs below its opening. */
     private static final double DEEP = 150;
@@ -65,8 +65,8 @@ public record InSeamPocket(Length belowWaist, Length opening, Optional<Cloth> cl
         Range.check("opening of the pocket", "must be as long as", opening, Length.mm(130), Length.mm(220));
     }
 
-    /** Returns the step with the bag of the front cut from another cloth. */
-    public InSeamPocket cutFrom(Cloth other) {
+    @Override
+    public ClothStep cutFrom(Cloth other) {
         return new InSeamPocket(belowWaist, opening, Optional.of(other));
     }
 

@@ -38,7 +38,7 @@ import org.oaktag.measure.Length;
  * @param number how many there are round the waist, a multiple of 4, up to 80
  * @param depth how deep each fold is, at least 8 mm
  */
-public record PleatSkirt(PleatKind kind, int number, Length depth) implements Step {
+record PleatSkirt(PleatKind kind, int number, Length depth) implements Step {
 
     private static final int QUARTERS = 4;
     private static final int MOST = 80;

@@ -27,7 +27,7 @@ import org.oaktag.measure.Length;
  *
  * @param length from the waist to the hem at the centre front
  */
-public record SetSkirtLength(Length length) implements Step {
+record SetSkirtLength(Length length) implements Step {
 
     /** What must be left of the side below the hip, mm. */
     private static final double LEAST_BELOW_HIP = 100;

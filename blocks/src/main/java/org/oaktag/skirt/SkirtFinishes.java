@@ -1,6 +1,8 @@
 package org.oaktag.skirt;
 
 import java.util.Optional;
+import org.oaktag.adjust.Step;
+import org.oaktag.draft.ClothStep;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Name;
 import org.oaktag.measure.Length;
@@ -23,7 +25,7 @@ public final class SkirtFinishes {
     private SkirtFinishes() {}
 
     /** Returns the step that cuts the back as a mirrored pair with a seam at its centre. */
-    public static CentreBackSeam centreBackSeam() {
+    public static Step centreBackSeam() {
         return new CentreBackSeam();
     }
 
@@ -33,7 +35,7 @@ public final class SkirtFinishes {
      * @param length from the waist to where the seam begins
      * @param at where it opens; the centre back needs a seam first
      */
-    public static Zip zip(Length length, SkirtOpening at) {
+    public static Step zip(Length length, SkirtOpening at) {
         return new Zip(length, at);
     }
 
@@ -44,7 +46,7 @@ public final class SkirtFinishes {
      * @param count how many buttons it has, that of a waistband left out
      * @throws org.oaktag.PatternException if the stand is out of its range
      */
-    public static ButtonFront buttons(Length stand, int count) {
+    public static Step buttons(Length stand, int count) {
         return new ButtonFront(stand, count);
     }
 
@@ -84,7 +86,7 @@ public final class SkirtFinishes {
      * @param width how wide the band is
      * @throws org.oaktag.PatternException if the width is out of its range
      */
-    public static ContouredWaistband contouredWaistband(Length width) {
+    public static Step contouredWaistband(Length width) {
         return new ContouredWaistband(width);
     }
 
@@ -95,7 +97,7 @@ public final class SkirtFinishes {
      * @param cloth what it is cut from
      * @throws org.oaktag.PatternException if the width is out of its range
      */
-    public static FaceWaist faceWaist(Length width, Cloth cloth) {
+    public static Step faceWaist(Length width, Cloth cloth) {
         return new FaceWaist(width, cloth);
     }
 
@@ -116,7 +118,7 @@ public final class SkirtFinishes {
      * @param opening how long the opening is
      * @throws org.oaktag.PatternException if one is out of its range
      */
-    public static InSeamPocket inSeamPocket(Length belowWaist, Length opening) {
+    public static ClothStep inSeamPocket(Length belowWaist, Length opening) {
         return new InSeamPocket(belowWaist, opening, Optional.empty());
     }
 
@@ -127,7 +129,7 @@ public final class SkirtFinishes {
      * @param down how far down the side seam they end
      * @throws org.oaktag.PatternException if one is out of its range
      */
-    public static SlantPocket slantPocket(Length fromSide, Length down) {
+    public static ClothStep slantPocket(Length fromSide, Length down) {
         return new SlantPocket(fromSide, down, Optional.empty());
     }
 
@@ -160,7 +162,7 @@ public final class SkirtFinishes {
      * @param cloth what it is cut from
      * @throws org.oaktag.PatternException if the width is out of its range
      */
-    public static FaceHem faceHem(Length width, Cloth cloth) {
+    public static Step faceHem(Length width, Cloth cloth) {
         return new FaceHem(width, cloth);
     }
 }

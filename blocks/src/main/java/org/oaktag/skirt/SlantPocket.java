@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
-import org.oaktag.adjust.Step;
+import org.oaktag.draft.ClothStep;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;
@@ -43,7 +43,7 @@ import org.oaktag.measure.Length;
  * @param down how far down the side seam it ends, 110 to 220 mm
  * @param cloth what the facing is cut from, or empty for the cloth of the skirt, of which the side front is
  */
-public record SlantPocket(Length fromSide, Length down, Optional<Cloth> cloth) implements Step {
+record SlantPocket(Length fromSide, Length down, Optional<Cloth> cloth) implements ClothStep {
 
     private static final double HANGS = 110;
 
@@ -66,8 +66,8 @@ public record SlantPocket(Length fromSide, Length down, Optional<Cloth> cloth) i
         Range.check("slanted pocket", "must end down the side seam by", down, Length.mm(110), Length.mm(220));
     }
 
-    /** Returns the step with the facing cut from another cloth. */
-    public SlantPocket cutFrom(Cloth other) {
+    @Override
+    public ClothStep cutFrom(Cloth other) {
         return new SlantPocket(fromSide, down, Optional.of(other));
     }
 

@@ -39,7 +39,7 @@ import org.oaktag.measure.Length;
  * @param overlap by how much they lap over each other, 40 mm at least
  * @param facing how wide the facing cut on to the edge is, 0 for none, up to 120 mm
  */
-public record WrapSkirt(Length overlap, Length facing) implements Step {
+record WrapSkirt(Length overlap, Length facing) implements Step {
 
     private static final Length LEAST = Length.mm(40);
     private static final Length WIDEST_FACING = Length.mm(120);

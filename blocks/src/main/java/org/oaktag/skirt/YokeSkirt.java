@@ -40,7 +40,7 @@ import org.oaktag.measure.Length;
  *
  * @param depth how deep, from 40 mm to 40 mm above the hip
  */
-public record YokeSkirt(Length depth) implements Step {
+record YokeSkirt(Length depth) implements Step {
 
     private static final Length LEAST = Length.mm(40);
 

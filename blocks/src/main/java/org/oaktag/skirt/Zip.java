@@ -33,7 +33,7 @@ import org.oaktag.measure.Length;
  * @param length from the seam line of the waist to where the seam begins, 100 mm or more
  * @param at where the skirt opens
  */
-public record Zip(Length length, SkirtOpening at) implements Step {
+record Zip(Length length, SkirtOpening at) implements Step {
 
     private static final double LEAST = 100;
 

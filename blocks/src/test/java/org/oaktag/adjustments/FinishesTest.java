@@ -3,12 +3,12 @@ package org.oaktag.adjustments;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.oaktag.adjust.Pieces.notchSeams;
 import static org.oaktag.adjustments.Bodies.straightenSideSeams;
 import static org.oaktag.adjustments.Finishes.faceNeckline;
 import static org.oaktag.adjustments.Finishes.frontPouch;
 import static org.oaktag.adjustments.Finishes.interfacePiece;
 import static org.oaktag.adjustments.Finishes.lineBody;
-import static org.oaktag.adjustments.Finishes.notchSeams;
 import static org.oaktag.adjustments.Finishes.patchPocket;
 import static org.oaktag.adjustments.Finishes.ribNeckband;
 import static org.oaktag.adjustments.Necklines.growStand;
@@ -24,6 +24,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.oaktag.PatternException;
+import org.oaktag.adjust.Step;
 import org.oaktag.blocks.FinishNames;
 import org.oaktag.blocks.KnitTop;
 import org.oaktag.blocks.TopEdges;
@@ -179,7 +180,7 @@ class FinishesTest {
     @Test
     void a_pocket_lies_below_the_side_neck_point_also_where_a_stand_is_grown_on_and_not_where_a_raglan_took_it() {
         Garment funnel = observersTop().adjust(widenNeckline(mm(15))).adjust(growStand(mm(60)));
-        PatchPocket pocket = patchPocket(mm(110), mm(130), mm(50), mm(200));
+        Step pocket = patchPocket(mm(110), mm(130), mm(50), mm(200));
         Piece front = funnel.adjust(pocket).piece(TopNames.FRONT);
         double sideNeck = funnel.piece(TopNames.FRONT)
                 .corner(TopEdges.SHOULDER, End.START)

@@ -20,7 +20,7 @@ import org.oaktag.garment.Piece;
  * @param piece the piece
  * @param cloth what it is cut from
  */
-public record CutFrom(Name piece, Cloth cloth) implements Step {
+record CutFrom(Name piece, Cloth cloth) implements Step {
     /** Refuses null. */
     public CutFrom {
         Objects.requireNonNull(piece, "piece");

@@ -17,7 +17,7 @@ public final class Darts {
     private Darts() {}
 
     /** Opens a dart at an edge, so wide and so deep. */
-    public static OpenDart openDart(Name piece, Name dart, Place place, Length width, Length depth) {
+    public static PieceStep openDart(Name piece, Name dart, Place place, Length width, Length depth) {
         return new OpenDart(piece, place, width, depth, dart);
     }
 
@@ -36,12 +36,17 @@ public final class Darts {
     }
 
     /** Closes a dart into ease along its edge, with a smooth line across its mouth. */
-    public static EaseDart easeDart(Name piece, Name dart) {
-        return new EaseDart(piece, dart, Closing.smooth());
+    public static PieceStep easeDart(Name piece, Name dart) {
+        return easeDart(piece, dart, Closing.smooth());
+    }
+
+    /** Closes a dart into ease along its edge, with the line across its mouth that is asked for. */
+    public static PieceStep easeDart(Name piece, Name dart, Closing closing) {
+        return new EaseDart(piece, dart, closing);
     }
 
     /** Draws the fold of a dart and the peak that meets the edge when the cloth is folded and laid towards a leg. */
-    public static TrueDartFold trueDartFold(Name piece, Name dart, End towards) {
+    public static PieceStep trueDartFold(Name piece, Name dart, End towards) {
         return new TrueDartFold(piece, dart, towards);
     }
 }

@@ -30,7 +30,7 @@ import org.oaktag.measure.Length;
  * @param dart the dart
  * @param closing how the mouth is closed
  */
-public record EaseDart(Name piece, Name dart, Closing closing) implements Step {
+record EaseDart(Name piece, Name dart, Closing closing) implements PieceStep {
     /** Refuses null. */
     public EaseDart {
         Objects.requireNonNull(piece, "piece");
@@ -53,7 +53,8 @@ public record EaseDart(Name piece, Name dart, Closing closing) implements Step {
      *
      * @throws PatternException if the piece has no such dart, or the dart lies at a corner
      */
-    public Piece ease(Piece before) {
+    @Override
+    public Piece on(Piece before) {
         Dart.in(before, dart);
         Edge host = before.before(Dart.legA(dart));
         Edge past = before.after(Dart.legB(dart));
@@ -88,7 +89,7 @@ public record EaseDart(Name piece, Name dart, Closing closing) implements Step {
     @Override
     public Reshaped reshape(Garment garment) {
         Piece before = garment.piece(piece);
-        Piece after = ease(before);
+        Piece after = on(before);
         Name host = before.before(Dart.legA(dart)).name();
         EdgeRef hostRef = EdgeRef.of(piece, host);
         EdgeRef pastRef = EdgeRef.of(piece, Dart.past(host, dart));

@@ -26,7 +26,7 @@ import org.oaktag.measure.Length;
  * @param edge the edge
  * @param by the width, square to the edge
  */
-public record ExtendEdge(EdgeRef edge, Length by) implements Step {
+record ExtendEdge(EdgeRef edge, Length by) implements PieceStep {
     /** Refuses null. */
     public ExtendEdge {
         Objects.requireNonNull(edge, "edge");
@@ -48,7 +48,8 @@ public record ExtendEdge(EdgeRef edge, Length by) implements Step {
      *
      * @throws PatternException if the edge lies on the fold, or its parallel does not meet the edges beside it
      */
-    public Piece extend(Piece before) {
+    @Override
+    public Piece on(Piece before) {
         if (before.isOnFold(edge.edge())) {
             throw PatternException.of(
                     name(),
@@ -76,7 +77,7 @@ public record ExtendEdge(EdgeRef edge, Length by) implements Step {
     @Override
     public Reshaped reshape(Garment garment) {
         Piece before = garment.piece(edge.piece());
-        Piece after = extend(before);
+        Piece after = on(before);
         Path path = before.path(edge.edge());
         Point from = path.pointAt(path.length() / 2);
         Point to = after.path(edge.edge()).nearest(from).point();

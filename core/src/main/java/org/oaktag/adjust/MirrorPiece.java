@@ -19,7 +19,7 @@ import org.oaktag.measure.Length;
  *
  * @param piece the piece
  */
-public record MirrorPiece(Name piece) implements Step {
+record MirrorPiece(Name piece) implements Step {
     /** Refuses null. */
     public MirrorPiece {
         Objects.requireNonNull(piece, "piece");

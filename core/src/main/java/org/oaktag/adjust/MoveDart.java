@@ -34,7 +34,7 @@ import org.oaktag.garment.Seam;
  * @param share how much of its angle is moved, above 0 and up to 1
  * @param opened the name of the dart that opens; where the whole dart is moved, its own or another
  */
-public record MoveDart(Name piece, Name dart, Place to, double share, Name opened) implements Step {
+public record MoveDart(Name piece, Name dart, Place to, double share, Name opened) implements PieceStep {
 
     /**
      * Checks the share.
@@ -75,7 +75,8 @@ public record MoveDart(Name piece, Name dart, Place to, double share, Name opene
      * @throws PatternException if the piece has no such dart, or the straight line from the place to the apex does not
      *     run inside the piece
      */
-    public Piece move(Piece before) {
+    @Override
+    public Piece on(Piece before) {
         return rotation(before).piece();
     }
 

@@ -31,7 +31,7 @@ import org.oaktag.measure.Length;
  * @param down how far it moves down on paper, negative for up
  * @param reach how far along the edge, on either side, the outline follows
  */
-public record MovePoint(Name piece, Place place, Length right, Length down, Length reach) implements Step {
+record MovePoint(Name piece, Place place, Length right, Length down, Length reach) implements PieceStep {
 
     private static final double AT_CORNER = 1e-6;
 
@@ -64,7 +64,8 @@ public record MovePoint(Name piece, Place place, Length right, Length down, Leng
      * @throws PatternException if the reach is not above zero and inside the edges on either side, an edge on the fold
      *     would be bent, or the outline would cross itself
      */
-    public Piece move(Piece before) {
+    @Override
+    public Piece on(Piece before) {
         Vector by = Vector.of(right.mm(), down.mm());
         Path path = before.path(place.edge());
         double at = place.distanceOn(before);
@@ -120,7 +121,7 @@ public record MovePoint(Name piece, Place place, Length right, Length down, Leng
         Piece before = garment.piece(piece);
         Point from = place.on(before);
         Point to = from.plus(Vector.of(right.mm(), down.mm()));
-        Piece after = move(before);
+        Piece after = on(before);
         Length by = Length.mm(from.distanceTo(to));
         return new Reshaped(
                 garment.withPiece(after),

@@ -31,7 +31,7 @@ import org.oaktag.measure.Length;
  *
  * <p>Immutable.
  */
-public record NotchSeams() implements Step {
+record NotchSeams() implements Step {
 
     @Override
     public String name() {

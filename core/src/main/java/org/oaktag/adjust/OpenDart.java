@@ -34,7 +34,7 @@ import org.oaktag.measure.Length;
  * @param depth how far the apex lies from the mouth, straight in
  * @param dart the dart's name
  */
-public record OpenDart(Name piece, Place place, Length width, Length depth, Name dart) implements Step {
+record OpenDart(Name piece, Place place, Length width, Length depth, Name dart) implements PieceStep {
 
     private static final double ROUNDING = 1e-6;
 
@@ -63,7 +63,8 @@ public record OpenDart(Name piece, Place place, Length width, Length depth, Name
      * @throws PatternException if the mouth does not lie on the edge, the edge lies on the fold, the dart has the name
      *     of another, it swallows a notch or its apex does not lie inside the piece
      */
-    public Piece open(Piece before) {
+    @Override
+    public Piece on(Piece before) {
         Path path = before.path(place.edge());
         double at = place.distanceOn(before);
         double half = width.mm() / 2;
@@ -147,7 +148,7 @@ public record OpenDart(Name piece, Place place, Length width, Length depth, Name
     @Override
     public Reshaped reshape(Garment garment) {
         Piece before = garment.piece(piece);
-        Piece after = open(before);
+        Piece after = on(before);
         EdgeChanges changes = new EdgeChanges();
         EdgeRef host = EdgeRef.of(piece, place.edge());
         Name past = Dart.past(place.edge(), dart);

@@ -35,27 +35,27 @@ public final class Pieces {
     }
 
     /** Cuts a piece from another cloth. */
-    public static CutFrom cutFrom(Name piece, Cloth cloth) {
+    public static Step cutFrom(Name piece, Cloth cloth) {
         return new CutFrom(piece, cloth);
     }
 
     /** Turns a piece over, left to right. */
-    public static MirrorPiece mirrorPiece(Name piece) {
+    public static Step mirrorPiece(Name piece) {
         return new MirrorPiece(piece);
     }
 
     /** Draws a piece that is cut on the fold whole. */
-    public static UnfoldPiece unfoldPiece(Name piece) {
+    public static PieceStep unfoldPiece(Name piece) {
         return new UnfoldPiece(piece);
     }
 
     /** Moves a corner or a place on an edge, and with it what lies within reach, less and less. */
-    public static MovePoint movePoint(Name piece, Place place, Length right, Length down, Length reach) {
+    public static PieceStep movePoint(Name piece, Place place, Length right, Length down, Length reach) {
         return new MovePoint(piece, place, right, down, reach);
     }
 
     /** Extends a piece at an edge by an even width. */
-    public static ExtendEdge extendEdge(EdgeRef edge, Length by) {
+    public static PieceStep extendEdge(EdgeRef edge, Length by) {
         return new ExtendEdge(edge, by);
     }
 
@@ -69,8 +69,13 @@ public final class Pieces {
         return new SeparateFacing(edge, width, facing, cloth);
     }
 
+    /** Sets notches on every seam whose edges could be mistaken for those of another. */
+    public static Step notchSeams() {
+        return new NotchSeams();
+    }
+
     /** Trues the corners at one end of a seam, so that the edges run on smoothly across it when it is closed. */
-    public static TrueCorner trueCorner(Name seam, End end, Length reach) {
+    public static Step trueCorner(Name seam, End end, Length reach) {
         return new TrueCorner(seam, end, reach);
     }
 }

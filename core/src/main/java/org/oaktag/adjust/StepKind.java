@@ -14,7 +14,8 @@ import org.oaktag.garment.Spelling;
 /**
  * A kind of step: what it is called, what amounts it takes, and how a step of it is written down and made again.
  *
- * <p>A step is a public record. Its kind is called by the words of the record's name, and its amounts by those of its
+ * <p>A step is a record, public in an exported package or in a package that its module opens to {@code org.oaktag.core}:
+ * its users then know it by what makes it, and by no type of its own. Its kind is called by the words of the record's name, and its amounts by those of its
  * components: {@code record WidenNeckline(Length along)} is the kind {@code "widen neckline"} with the amount
  * {@code "along"} in millimetres. So one line makes a kind, of the maker's own steps as well:
  *
@@ -39,8 +40,8 @@ public final class StepKind {
     /**
      * Returns the kind of these steps.
      *
-     * @throws IllegalArgumentException if the class is no public record in a package that is exported, or a component
-     *     is of a type that cannot be written as data
+     * @throws IllegalArgumentException if the class is no record, or none that can be seen from here, or a component is of a
+     *     type that cannot be written as data
      */
     public static StepKind of(Class<? extends Step> type) {
         if (!type.isRecord()) {

@@ -33,7 +33,7 @@ import org.oaktag.measure.Length;
  * @param end the end of the seam
  * @param reach how much of the edge beside the seam is redrawn on either side
  */
-public record TrueCorner(Name seam, End end, Length reach) implements Step {
+record TrueCorner(Name seam, End end, Length reach) implements Step {
 
     private static final double SMOOTH = 1e-12;
     private static final double MOST = Math.toRadians(60);

@@ -29,7 +29,7 @@ import org.oaktag.measure.Length;
  * @param dart the dart
  * @param towards the leg towards which the cloth is laid: leg a at the start, leg b at the end
  */
-public record TrueDartFold(Name piece, Name dart, End towards) implements Step {
+record TrueDartFold(Name piece, Name dart, End towards) implements PieceStep {
     /** Refuses null. */
     public TrueDartFold {
         Objects.requireNonNull(piece, "piece");
@@ -53,7 +53,8 @@ public record TrueDartFold(Name piece, Name dart, End towards) implements Step {
      *
      * @throws PatternException if the piece has no such dart, or no peak can meet the edge beside that leg
      */
-    public Piece trued(Piece before) {
+    @Override
+    public Piece on(Piece before) {
         FoldedDart folded = FoldedDart.of(before, Dart.in(before, dart), towards);
         List<InnerLine> lines = new ArrayList<>(linesWithout(before, dart));
         lines.add(new InnerLine(FoldedDart.foldLine(dart), InnerLine.Use.FOLD, folded.fold()));
@@ -71,7 +72,7 @@ public record TrueDartFold(Name piece, Name dart, End towards) implements Step {
 
     @Override
     public Reshaped reshape(Garment garment) {
-        Piece after = trued(garment.piece(piece));
+        Piece after = on(garment.piece(piece));
         Dart found = Dart.in(after, dart);
         InnerLine fold = after.lines().stream()
                 .filter(line -> line.name().equals(FoldedDart.foldLine(dart)))

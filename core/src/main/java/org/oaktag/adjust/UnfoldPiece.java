@@ -32,7 +32,7 @@ import org.oaktag.geometry.Transform;
  *
  * @param piece the piece
  */
-public record UnfoldPiece(Name piece) implements Step {
+record UnfoldPiece(Name piece) implements PieceStep {
 
     private static final double ON_FOLD = 1e-6;
 
@@ -61,7 +61,8 @@ public record UnfoldPiece(Name piece) implements Step {
      *
      * @throws PatternException if the piece is not cut on a straight fold
      */
-    public Piece unfold(Piece half) {
+    @Override
+    public Piece on(Piece half) {
         Cut.OnFold fold = fold(half);
         StraightFold.require(half, fold.edge(), "as it lies on the fold of the cloth");
         Path line = half.path(fold.edge());
@@ -143,7 +144,7 @@ public record UnfoldPiece(Name piece) implements Step {
     @Override
     public Reshaped reshape(Garment garment) {
         Piece half = garment.piece(piece);
-        Piece whole = unfold(half);
+        Piece whole = on(half);
         Name fold = fold(half).edge();
         EdgeRef gone = EdgeRef.of(piece, fold);
         NotSewn.require(garment, gone, "an edge on the fold");

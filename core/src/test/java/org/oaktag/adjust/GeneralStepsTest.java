@@ -154,7 +154,7 @@ class GeneralStepsTest {
                                 SQUARE.path(UPPER).sub(120, 200)))
                 .hasMessageContaining("it can be 0.0 mm to 79.0 mm");
         assertThatThrownBy(() -> Darts.openDart(NAME, DART, Place.along(UPPER, End.START, mm(10)), mm(30), mm(50))
-                        .open(SQUARE))
+                        .on(SQUARE))
                 .hasMessageContaining("up to 20.0 mm wide there; got 30.0 mm");
     }
 
@@ -177,7 +177,7 @@ class GeneralStepsTest {
     @Test
     void a_dart_parts_its_edge_in_two_and_lies_between_them() {
         Piece darted = Darts.openDart(NAME, DART, Place.share(UPPER, 0.5), mm(40), mm(80))
-                .open(SQUARE);
+                .on(SQUARE);
         assertThat(darted.edges().stream().map(Edge::name))
                 .containsExactly(UPPER, Dart.legA(DART), Dart.legB(DART), Dart.past(UPPER, DART), RIGHT, LOWER, LEFT);
         Dart dart = Dart.in(darted, DART);
@@ -189,8 +189,8 @@ class GeneralStepsTest {
     @Test
     void a_dart_in_a_straight_edge_has_a_peak_that_stands_out_by_what_its_fold_is_longer() {
         Piece darted = Darts.openDart(NAME, DART, Place.share(UPPER, 0.5), mm(40), mm(80))
-                .open(SQUARE);
-        Piece trued = Darts.trueDartFold(NAME, DART, End.START).trued(darted);
+                .on(SQUARE);
+        Piece trued = Darts.trueDartFold(NAME, DART, End.START).on(darted);
         Point tip = trued.lines().get(0).path().end();
         // Turned over along the leg, the edge leaves the mouth at twice the leg's slant: a triangle of half mouth 20
         // mm.
@@ -202,7 +202,7 @@ class GeneralStepsTest {
     @Test
     void an_ordinary_dart_takes_an_ordinary_allowance_folded_and_not_slit() {
         Piece darted = Darts.openDart(NAME, DART, Place.share(UPPER, 0.5), mm(20), mm(110))
-                .open(SQUARE);
+                .on(SQUARE);
         Allowances ten = Allowances.of("home", mm(10));
         assertThat(CutLine.of(darted, ten).outline().contains(Point.of(100, -9.9)))
                 .isTrue();
@@ -215,9 +215,9 @@ class GeneralStepsTest {
     void the_cloth_of_a_dart_is_laid_down_or_towards_the_fold() {
         Piece onFold = SquareOfCloth.cut(Cut.onFold(RIGHT));
         Piece upright = Darts.openDart(NAME, DART, Place.share(UPPER, 0.5), mm(20), mm(110))
-                .open(onFold);
+                .on(onFold);
         Piece level = Darts.openDart(NAME, DART, Place.share(LEFT, 0.5), mm(20), mm(110))
-                .open(onFold);
+                .on(onFold);
         // Clockwise along the upper edge leg b is nearer to the right, and up the left edge leg a is the lower one.
         assertThat(FoldedDart.in(upright, DART).towards()).isEqualTo(End.END);
         assertThat(FoldedDart.in(level, DART).towards()).isEqualTo(End.START);
@@ -231,7 +231,7 @@ class GeneralStepsTest {
 
     @Test
     void a_square_is_unfolded_to_a_rectangle() {
-        Piece whole = Pieces.unfoldPiece(NAME).unfold(SquareOfCloth.cut(Cut.onFold(LEFT)));
+        Piece whole = Pieces.unfoldPiece(NAME).on(SquareOfCloth.cut(Cut.onFold(LEFT)));
         assertThat(whole.outline().signedArea()).isEqualTo(80000);
         assertThat(whole.edges().stream().map(edge -> edge.name().value()))
                 .containsExactly("upper", "right", "lower", "lower mirrored", "right mirrored", "upper mirrored");
@@ -239,7 +239,7 @@ class GeneralStepsTest {
 
     @Test
     void an_extended_square_grows_on_three_sides() {
-        Piece longer = Pieces.extendEdge(EdgeRef.of(NAME, LOWER), mm(25)).extend(SQUARE);
+        Piece longer = Pieces.extendEdge(EdgeRef.of(NAME, LOWER), mm(25)).on(SQUARE);
         assertThat(longer.path(RIGHT).length()).isCloseTo(225, within(1e-6));
         assertThat(longer.path(LEFT).length()).isCloseTo(225, within(1e-6));
         assertThat(longer.outline().signedArea()).isCloseTo(45000, within(1e-3));

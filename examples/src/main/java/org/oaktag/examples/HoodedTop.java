@@ -1,12 +1,12 @@
 package org.oaktag.examples;
 
+import static org.oaktag.adjust.Pieces.notchSeams;
 import static org.oaktag.adjustments.Armholes.lowerArmhole;
 import static org.oaktag.adjustments.Bands.hemBand;
 import static org.oaktag.adjustments.Bands.ribCuff;
 import static org.oaktag.adjustments.Bodies.lengthenBody;
 import static org.oaktag.adjustments.Bodies.straightenSideSeams;
 import static org.oaktag.adjustments.Finishes.frontPouch;
-import static org.oaktag.adjustments.Finishes.notchSeams;
 import static org.oaktag.adjustments.Hoods.hood;
 import static org.oaktag.adjustments.Hoods.lineHood;
 import static org.oaktag.adjustments.Necklines.lowerFrontNeckline;

@@ -1,8 +1,8 @@
 package org.oaktag.adjust.data;
 
+import java.lang.reflect.AccessibleObject;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
-import java.lang.reflect.Modifier;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -56,25 +56,33 @@ public final class RecordForm implements Form {
     /**
      * Returns the form of a record.
      *
-     * @throws IllegalArgumentException if the record is not public, or a component cannot be written as data
+     * @throws IllegalArgumentException if the record is neither public in an exported package nor in a package that is
+     *     open to this module, or a component cannot be written as data
      */
     public static RecordForm of(Class<? extends Record> type) {
-        if (!Modifier.isPublic(type.getModifiers())) {
-            throw new IllegalArgumentException("record " + type.getName() + " must be public to be written as data");
-        }
         List<Component> components = new ArrayList<>();
         for (RecordComponent component : type.getRecordComponents()) {
             Form form = Form.of(component.getGenericType());
             String words = Form.words(component.getName());
+            open(component.getAccessor(), type);
             components.add(new Component(words, words.replace(' ', '_') + form.suffix(), component, form));
         }
         try {
             Class<?>[] types = Arrays.stream(type.getRecordComponents())
                     .map(RecordComponent::getType)
                     .toArray(Class<?>[]::new);
-            return new RecordForm(type.getConstructor(types), components);
+            Constructor<? extends Record> constructor = type.getDeclaredConstructor(types);
+            open(constructor, type);
+            return new RecordForm(constructor, components);
         } catch (NoSuchMethodException e) {
-            throw new IllegalArgumentException("record " + type.getName() + " must have a public constructor", e);
+            throw new IllegalStateException("record " + type.getName() + " has no constructor of its components", e);
+        }
+    }
+
+    private static void open(AccessibleObject member, Class<? extends Record> type) {
+        if (!member.trySetAccessible()) {
+            throw new IllegalArgumentException("record " + type.getName() + " must be public in an exported package, or"
+                    + " its package open to org.oaktag.core, to be written as data");
         }
     }
 

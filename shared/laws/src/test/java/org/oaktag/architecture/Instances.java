@@ -21,7 +21,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.oaktag.adjust.data.RecordForm;
 import org.oaktag.adjustments.Finishes;
-import org.oaktag.adjustments.LowerArmhole;
+import org.oaktag.adjustments.HemBand;
 import org.oaktag.adjustments.Sleeves;
 import org.oaktag.blocks.CapFit;
 import org.oaktag.blocks.CapHalf;
@@ -47,7 +47,7 @@ final class Instances {
             CapFit.of(ARMHOLE, ARMHOLE, mm(6)),
             CapHalf.ontoFront(ARMHOLE),
             RaglanHalf.front(Samples.TOP.piece(TopNames.FRONT), Samples.TOP.piece(TopNames.SLEEVE), mm(40)),
-            RecordForm.of(LowerArmhole.class),
+            RecordForm.of(HemBand.class),
             Tiling.on(Paper.A4),
             Finishes.frontPouch(mm(320), mm(190)).raisedBy(mm(20)),
             Finishes.patchPocket(mm(110), mm(130), mm(50), mm(200)),

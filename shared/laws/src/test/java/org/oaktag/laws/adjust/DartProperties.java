@@ -44,7 +44,7 @@ class DartProperties {
             @ForAll @DoubleRange(min = 0.15, max = 0.85) double to) {
         Piece before = darted(plain, width, depth);
         Piece after =
-                Darts.moveDart(before.name(), DART, Place.share(THREE, to)).move(before);
+                Darts.moveDart(before.name(), DART, Place.share(THREE, to)).on(before);
         assertThat(Dart.in(after, DART).angle().degrees())
                 .isCloseTo(Dart.in(before, DART).angle().degrees(), within(1e-9));
         assertThat(after.outline().signedArea()).isCloseTo(before.outline().signedArea(), within(1e-4));
@@ -66,12 +66,12 @@ class DartProperties {
             @ForAll @DoubleRange(min = 0.15, max = 0.85) double to) {
         Piece before = darted(plain, width, depth);
         Piece there =
-                Darts.moveDart(before.name(), DART, Place.share(THREE, to)).move(before);
+                Darts.moveDart(before.name(), DART, Place.share(THREE, to)).on(before);
         Piece back = Darts.moveDart(
                         before.name(),
                         DART,
                         Place.along(ONE, End.START, mm(before.path(ONE).length())))
-                .move(there);
+                .on(there);
         assertThat(back.edges().stream().map(Edge::name).toList())
                 .isEqualTo(before.edges().stream().map(Edge::name).toList());
         for (Edge edge : before.edges()) {
@@ -89,7 +89,7 @@ class DartProperties {
         Piece before = darted(plain, width, 60);
         Name stretch = past ? Dart.past(ONE, DART) : ONE;
         Piece after =
-                Darts.moveDart(before.name(), DART, Place.share(stretch, 0.5)).move(before);
+                Darts.moveDart(before.name(), DART, Place.share(stretch, 0.5)).on(before);
         assertThat(sewn(after, ONE)).isCloseTo(sewn(before, ONE), within(LENGTH));
         double shareBefore = (past ? 1.5 : 0.5) * before.path(stretch).length();
         double first = past ? before.path(ONE).length() + before.path(stretch).length() / 2 : shareBefore;
@@ -105,13 +105,13 @@ class DartProperties {
         Piece before = darted(plain, width, 90);
         double whole = Dart.in(before, DART).angle().degrees();
         Piece split = Darts.splitDart(before.name(), DART, Place.share(THREE, 0.5), share, SECOND)
-                .move(before);
+                .on(before);
         assertThat(Dart.in(split, SECOND).angle().degrees()).isCloseTo(share * whole, within(1e-9));
         assertThat(Dart.in(split, DART).angle().degrees()).isCloseTo((1 - share) * whole, within(1e-9));
         for (Name edge : plain.edges().stream().map(Edge::name).toList()) {
             assertThat(sewn(split, edge)).isCloseTo(sewn(before, edge), within(LENGTH));
         }
-        Piece rest = Darts.moveDart(before.name(), DART, Place.share(TWO, 0.5)).move(split);
+        Piece rest = Darts.moveDart(before.name(), DART, Place.share(TWO, 0.5)).on(split);
         assertThat(Dart.all(rest).stream()
                         .mapToDouble(dart -> dart.angle().degrees())
                         .sum())
@@ -122,7 +122,7 @@ class DartProperties {
     void a_dart_that_is_eased_in_gives_back_what_its_mouth_took(
             @ForAll Piece plain, @ForAll @DoubleRange(min = 15, max = 50) double width) {
         Piece before = darted(plain, width, 90);
-        Piece eased = Darts.easeDart(before.name(), DART).ease(before);
+        Piece eased = Darts.easeDart(before.name(), DART).on(before);
         double ease = eased.path(ONE).length() - sewn(before, ONE);
         assertThat(ease)
                 .isGreaterThanOrEqualTo(Dart.in(before, DART).width().mm() - LENGTH)
@@ -139,7 +139,7 @@ class DartProperties {
             @ForAll @DoubleRange(min = 70, max = 130) double depth,
             @ForAll End towards) {
         Piece before = darted(plain, width, depth);
-        Piece trued = Darts.trueDartFold(before.name(), DART, towards).trued(before);
+        Piece trued = Darts.trueDartFold(before.name(), DART, towards).on(before);
         Dart dart = Dart.in(trued, DART);
         Path peak = line(trued, "dart peak");
         Path fold = line(trued, "dart fold");
@@ -165,14 +165,14 @@ class DartProperties {
         Piece before = darted(crossed.piece(), 20, 90);
         for (Name leg : new Name[] {Dart.legA(DART), Dart.legB(DART)}) {
             assertThatThrownBy(() -> Darts.moveDart(before.name(), DART, Place.share(leg, 0.5))
-                            .move(before))
+                            .on(before))
                     .hasMessageContaining("must lie on an edge that is no leg of a dart");
         }
     }
 
     private static Piece darted(Piece plain, double width, double depth) {
         return Darts.openDart(plain.name(), DART, Place.share(ONE, 0.5), mm(width), mm(depth))
-                .open(plain);
+                .on(plain);
     }
 
     private static double sewn(Piece piece, Name edge) {

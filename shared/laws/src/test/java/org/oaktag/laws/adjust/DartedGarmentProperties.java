@@ -11,7 +11,6 @@ import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 import org.oaktag.adjust.Closing;
 import org.oaktag.adjust.Darts;
-import org.oaktag.adjust.EaseDart;
 import org.oaktag.adjust.Place;
 import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
@@ -66,7 +65,7 @@ class DartedGarmentProperties {
             @ForAll Garment block, @ForAll @DoubleRange(min = 15, max = 35) double width) {
         Garment before =
                 opened(block, width).adjust(Darts.moveDart(TopNames.FRONT, BUST, Place.share(TopEdges.SHOULDER, 0.5)));
-        Garment eased = before.adjust(new EaseDart(TopNames.FRONT, BUST, Closing.straight()));
+        Garment eased = before.adjust(Darts.easeDart(TopNames.FRONT, BUST, Closing.straight()));
         WalkedSeam shoulder = eased.walkSeams().seam(TopNames.SHOULDER_SEAM);
         assertThat(shoulder.isTrueInLength()).isTrue();
         assertThat(shoulder.seam().rule()).isInstanceOf(SeamRule.Eased.class);

@@ -53,7 +53,7 @@ class EdgeProperties {
             @ForAll @DoubleRange(min = -15, max = 15) double down,
             @ForAll @DoubleRange(min = 40, max = 90) double reach) {
         Piece moved = Pieces.movePoint(piece.name(), Place.corner(ONE, End.END), mm(right), mm(down), mm(reach))
-                .move(piece);
+                .on(piece);
         Point corner = piece.corner(ONE, End.END);
         assertThat(moved.corner(ONE, End.END).distanceTo(corner.plus(Vector.of(right, down))))
                 .isLessThan(1e-9);
@@ -82,7 +82,7 @@ class EdgeProperties {
             @ForAll @DoubleRange(min = -12, max = 12) double right,
             @ForAll @DoubleRange(min = -12, max = 12) double down) {
         Piece moved = Pieces.movePoint(piece.name(), Place.share(ONE, share), mm(right), mm(down), mm(60))
-                .move(piece);
+                .on(piece);
         Point to = Place.share(ONE, share).on(piece).plus(Vector.of(right, down));
         assertThat(moved.path(ONE).nearest(to).distance()).isLessThan(1e-6);
         hasNoCornerInside(moved.path(ONE));
@@ -99,7 +99,7 @@ class EdgeProperties {
         Assume.that(piece.cornerAngle(ONE, End.START).degrees() < 150
                 && piece.cornerAngle(ONE, End.END).degrees() < 150);
         EdgeRef edge = EdgeRef.of(piece.name(), ONE);
-        Piece extended = Pieces.extendEdge(edge, mm(by)).extend(piece);
+        Piece extended = Pieces.extendEdge(edge, mm(by)).on(piece);
         Path old = piece.path(ONE);
         Path now = extended.path(ONE);
         assertThat(extended.outline().signedArea())
@@ -107,7 +107,7 @@ class EdgeProperties {
         distancesAre(by, now, old, 0);
         // At an obtuse corner the parallel of a curved edge is cut short, and comes back straight there.
         int ends = old.curves().get(0) instanceof Line ? 0 : 5;
-        distancesAre(0, Pieces.extendEdge(edge, mm(-by)).extend(extended).path(ONE), old, ends);
+        distancesAre(0, Pieces.extendEdge(edge, mm(-by)).on(extended).path(ONE), old, ends);
     }
 
     /**
@@ -217,12 +217,12 @@ class EdgeProperties {
         double length = Math.min(piece.path(ONE).length(), piece.path(TWO).length());
         assertThatThrownBy(
                         () -> Pieces.movePoint(piece.name(), Place.corner(ONE, End.END), mm(5), mm(5), mm(length + 1))
-                                .move(piece))
+                                .on(piece))
                 .hasMessageContaining("at most " + mm(length).roundedDown().text());
         assertThatThrownBy(() -> Place.along(ONE, End.START, mm(1e4)).on(piece))
                 .hasMessageContaining(
                         "0 to " + piece.edge(ONE).length().roundedDown().text());
-        assertThatThrownBy(() -> Pieces.unfoldPiece(piece.name()).unfold(piece))
+        assertThatThrownBy(() -> Pieces.unfoldPiece(piece.name()).on(piece))
                 .hasMessageContaining("must be cut on the fold");
     }
 

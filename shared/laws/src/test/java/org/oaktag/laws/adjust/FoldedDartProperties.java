@@ -42,8 +42,8 @@ class FoldedDartProperties {
             @ForAll @DoubleRange(min = 3, max = 15) double allowance,
             @ForAll End towards) {
         Piece darted = Darts.openDart(plain.name(), DART, Place.share(ONE, 0.5), mm(width), mm(depth))
-                .open(plain);
-        Piece trued = Darts.trueDartFold(plain.name(), DART, towards).trued(darted);
+                .on(plain);
+        Piece trued = Darts.trueDartFold(plain.name(), DART, towards).on(darted);
         FoldedDart folded = FoldedDart.in(trued, DART);
         Path drawn = trued.lines().get(trued.lines().size() - 1).path();
         assertThat(folded.peak().nearest(drawn.pointAt(drawn.length() / 4)).distance())
@@ -80,7 +80,7 @@ class FoldedDartProperties {
     @Property(tries = 100)
     void slit_it_is_cut_along_its_legs_and_encloses_less(@ForAll Piece plain) {
         Piece darted = Darts.openDart(plain.name(), DART, Place.share(ONE, 0.5), mm(50), mm(90))
-                .open(plain);
+                .on(plain);
         Allowances narrow = Allowances.of("narrow", mm(3));
         CutLine folded = CutLine.of(darted, narrow);
         CutLine slit = CutLine.of(darted, narrow.darts(DartCut.SLIT));

@@ -12,7 +12,6 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 import org.oaktag.PatternException;
-import org.oaktag.adjust.JoinPieces;
 import org.oaktag.adjust.LineAcross;
 import org.oaktag.adjust.Part;
 import org.oaktag.adjust.PieceSplit;
@@ -20,7 +19,6 @@ import org.oaktag.adjust.Pieces;
 import org.oaktag.adjust.Place;
 import org.oaktag.adjust.SplitPiece;
 import org.oaktag.adjust.Step;
-import org.oaktag.adjust.UnfoldPiece;
 import org.oaktag.adjustments.Armholes;
 import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
@@ -149,13 +147,13 @@ class JoinProperties {
         StepLaws laws = new StepLaws();
         Name lies = frontLiesStill ? TopNames.FRONT : TopNames.BACK;
         Name moves = frontLiesStill ? TopNames.BACK : TopNames.FRONT;
-        JoinPieces join = new JoinPieces(
+        Step join = Pieces.joinPieces(
                 EdgeRef.of(lies, TopEdges.SHOULDER), EdgeRef.of(moves, TopEdges.SHOULDER), Name.of("body"));
         assertThatThrownBy(() -> block.adjust(join))
                 .isInstanceOf(PatternException.class)
                 .hasMessageContaining("unfold the piece");
         Garment joined = laws.assertKept(
-                block.adjust(new UnfoldPiece(TopNames.FRONT)).adjust(new UnfoldPiece(TopNames.BACK)), join);
+                block.adjust(Pieces.unfoldPiece(TopNames.FRONT)).adjust(Pieces.unfoldPiece(TopNames.BACK)), join);
         assertThat(joined.walkSeams().untrue()).isEmpty();
         for (FinishedMeasure measure : block.measures()) {
             assertThat(joined.finished(measure.name()).mm())
@@ -179,7 +177,7 @@ class JoinProperties {
                 Name.of("yoke line")));
         EdgeRef first = EdgeRef.of(yokeLiesStill ? yoke : TopNames.FRONT, line);
         EdgeRef second = EdgeRef.of(yokeLiesStill ? TopNames.FRONT : yoke, line);
-        Garment again = parted.adjust(new JoinPieces(first, second, TopNames.FRONT));
+        Garment again = parted.adjust(Pieces.joinPieces(first, second, TopNames.FRONT));
         assertThat(again.piece(TopNames.FRONT).path(TopEdges.ARMHOLE).curves())
                 .hasSameSizeAs(
                         block.piece(TopNames.FRONT).path(TopEdges.ARMHOLE).curves());

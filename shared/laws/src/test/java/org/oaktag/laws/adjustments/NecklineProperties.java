@@ -26,7 +26,7 @@ import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Step;
-import org.oaktag.adjustments.WidenNeckline;
+import org.oaktag.adjustments.Necklines;
 import org.oaktag.blocks.HoodNames;
 import org.oaktag.blocks.HoodShape;
 import org.oaktag.blocks.NeckStyle;
@@ -115,7 +115,7 @@ class NecklineProperties {
                 insetNecklineForBand(mm(inset)),
                 lowerFrontNeckline(mm(down)),
                 slopeShoulder(mm(slope)),
-                new WidenNeckline(mm(along)),
+                Necklines.widenNeckline(mm(along)),
                 lowerBackNeckline(mm(down / 2)));
         Garment garment = block;
         for (Step step : steps) {

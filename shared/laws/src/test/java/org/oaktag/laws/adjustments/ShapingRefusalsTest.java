@@ -12,11 +12,13 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Step;
+import org.oaktag.adjust.StepKind;
+import org.oaktag.adjust.data.Datum;
 import org.oaktag.adjustments.Armholes;
 import org.oaktag.adjustments.Bodies;
-import org.oaktag.adjustments.LowerNeckline;
 import org.oaktag.adjustments.Necklines;
 import org.oaktag.adjustments.Shoulders;
+import org.oaktag.adjustments.TopSteps;
 import org.oaktag.blocks.BodyLine;
 import org.oaktag.blocks.KnitTop;
 import org.oaktag.blocks.TopEase;
@@ -24,7 +26,6 @@ import org.oaktag.body.BodyMeasure;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Figure;
 import org.oaktag.garment.Garment;
-import org.oaktag.garment.Name;
 import org.oaktag.measure.Angle;
 
 /** A step that cannot be done names the thing, the value and what would work, and leaves the garment alone. */
@@ -87,7 +88,9 @@ class ShapingRefusalsTest {
         assertThatThrownBy(() -> Bodies.cutSideVent(mm(100), mm(5)))
                 .isInstanceOf(PatternException.class)
                 .hasMessageContaining("10.0 mm to 80.0 mm");
-        assertThatThrownBy(() -> new LowerNeckline(Name.of("sleeve"), mm(5)))
+        StepKind lower = TopSteps.catalogue().kind("lower neckline");
+        Datum.Fields written = lower.write(Necklines.lowerFrontNeckline(mm(5)));
+        assertThatThrownBy(() -> lower.read("step", written.with("piece", new Datum.Text("sleeve"))))
                 .isInstanceOf(PatternException.class)
                 .hasMessageContaining("front or the back");
     }

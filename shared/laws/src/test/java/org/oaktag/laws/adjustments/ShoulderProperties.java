@@ -17,7 +17,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
-import org.oaktag.adjustments.WidenNeckline;
+import org.oaktag.adjustments.Necklines;
 import org.oaktag.blocks.TopBody;
 import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
@@ -63,9 +63,9 @@ class ShoulderProperties {
             @ForAll @DoubleRange(min = -3, max = 3) double forward,
             @ForAll @DoubleRange(min = -10, max = 20) double along) {
         Garment moved = block.adjust(moveShoulderForward(mm(forward)));
-        Garment redrawn = moved.adjust(new WidenNeckline(mm(along)));
+        Garment redrawn = moved.adjust(Necklines.widenNeckline(mm(along)));
         Sound.assertSound(redrawn);
-        Garment plain = block.adjust(new WidenNeckline(mm(along)));
+        Garment plain = block.adjust(Necklines.widenNeckline(mm(along)));
         double girth = plain.finished(TopNames.NECKLINE_GIRTH).mm();
         assertThat(redrawn.finished(TopNames.NECKLINE_GIRTH).mm()).isCloseTo(girth, within(1 + 2 * Math.abs(forward)));
     }

@@ -21,11 +21,10 @@ import net.jqwik.api.domains.DomainContext;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Darts;
 import org.oaktag.adjust.LineAcross;
-import org.oaktag.adjust.MirrorPiece;
 import org.oaktag.adjust.Part;
+import org.oaktag.adjust.Pieces;
 import org.oaktag.adjust.Place;
 import org.oaktag.adjust.SplitPiece;
-import org.oaktag.adjust.UnfoldPiece;
 import org.oaktag.blocks.BodyLine;
 import org.oaktag.blocks.TopBody;
 import org.oaktag.blocks.TopEdges;
@@ -104,9 +103,9 @@ class WaistGirthProperties {
         Garment across = laws.assertKept(
                 block, splitBody(mm(aboveHem), block.piece(TopNames.FRONT).cloth()));
         assertThat(waist(across)).isCloseTo(waist, within(ROUNDING));
-        assertThat(waist(laws.assertKept(block, new UnfoldPiece(TopNames.FRONT))))
+        assertThat(waist(laws.assertKept(block, Pieces.unfoldPiece(TopNames.FRONT))))
                 .isCloseTo(waist, within(ROUNDING));
-        assertThat(waist(laws.assertKept(block, new MirrorPiece(TopNames.BACK))))
+        assertThat(waist(laws.assertKept(block, Pieces.mirrorPiece(TopNames.BACK))))
                 .isCloseTo(waist, within(ROUNDING));
         SplitPiece panels = new SplitPiece(
                 TopNames.FRONT,

@@ -11,8 +11,8 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.oaktag.adjust.Pieces;
 import org.oaktag.adjust.Step;
-import org.oaktag.adjustments.Finishes;
 import org.oaktag.block.Style;
 import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
@@ -80,7 +80,7 @@ class StyleLinesTest {
     @ParameterizedTest
     @MethodSource("styles")
     void a_style_carries_the_same_notches_on_every_body(Style style) {
-        Step notching = Finishes.notchSeams();
+        Step notching = Pieces.notchSeams();
         Map<Set<String>, String> sets = new LinkedHashMap<>();
         for (int i = 0; i < ADULTS.size(); i += 5) {
             BodyMeasurements body = ADULTS.get(i);

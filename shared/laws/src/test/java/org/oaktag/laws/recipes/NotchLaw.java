@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.oaktag.adjust.NotchSeams;
+import org.oaktag.adjust.Pieces;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.End;
@@ -59,13 +59,13 @@ final class NotchLaw {
      * @throws org.oaktag.PatternException if a seam that needs a notch has sides of unlike lengths
      */
     static int check(Garment before) {
-        Garment after = before.adjust(new NotchSeams());
+        Garment after = before.adjust(Pieces.notchSeams());
         NotchLaw law = new NotchLaw(before, after);
         law.checkPairs();
         law.checkPlaces();
         law.checkCounts();
         if (law.named.isEmpty()) {
-            assertThat(notches(after.adjust(new NotchSeams()))).isEqualTo(notches(after));
+            assertThat(notches(after.adjust(Pieces.notchSeams()))).isEqualTo(notches(after));
         }
         for (WalkedSeam walked : before.walkSeams().seams()) {
             if (walked.isTrue()) {

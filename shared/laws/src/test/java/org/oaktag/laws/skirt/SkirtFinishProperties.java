@@ -32,7 +32,7 @@ import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 import net.jqwik.api.statistics.Statistics;
 import org.oaktag.PatternException;
-import org.oaktag.adjust.NotchSeams;
+import org.oaktag.adjust.Pieces;
 import org.oaktag.adjust.Step;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.garment.Allowances;
@@ -177,7 +177,7 @@ class SkirtFinishProperties {
         assertThat(CutList.of(skirt).items()).hasSameSizeAs(skirt.pieces());
         assertThat(AssemblyOrder.of(skirt).operations())
                 .hasSizeGreaterThanOrEqualTo(skirt.seams().size());
-        assertThat(untrue(skirt.adjust(new NotchSeams()))).isEmpty();
+        assertThat(untrue(skirt.adjust(Pieces.notchSeams()))).isEmpty();
     }
 
     private static List<String> untrue(Garment garment) {
