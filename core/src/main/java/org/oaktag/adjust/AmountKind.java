@@ -9,7 +9,7 @@ import org.oaktag.adjust.data.AmountField.Sort;
  * An amount that a kind of step takes. Immutable.
  *
  * <pre>{@code
- * AmountKind along = StepKind.of(WidenNeckline.class).amount("along");
+ * AmountKind along = KnownSteps.catalogue().kind("widen neckline").amount("along");
  * along.unit();    // = mm
  * along.field();   // = along_mm
  * }</pre>

@@ -10,7 +10,7 @@ import org.oaktag.garment.Note;
  * What a step made, and what it has to say of it. Immutable.
  *
  * <pre>{@code
- * Step blunt = new CutFrom(SLEEVE, contrast);
+ * Step blunt = Pieces.cutFrom(SLEEVE, contrast);
  * Reshaped made = blunt.reshape(block);
  * made.garment().piece(SLEEVE).cloth().equals(contrast);   // = true
  * made.notes();                                            // what it has to say of it

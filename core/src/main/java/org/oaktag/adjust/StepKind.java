@@ -20,7 +20,7 @@ import org.oaktag.garment.Spelling;
  * {@code "along"} in millimetres. So one line makes a kind, of the maker's own steps as well:
  *
  * <pre>{@code
- * StepKind kind = StepKind.of(WidenNeckline.class).usually("along", -10, 30);
+ * StepKind kind = StepKind.of(HemBand.class).usually("depth", 30, 90);
  * }</pre>
  *
  * <p>Immutable.
@@ -106,7 +106,7 @@ public final class StepKind {
 
     /** Writes a step of this kind as data. */
     public Datum.Fields write(Step step) {
-        return form.write(type.cast(step));
+        return form.write(step);
     }
 
     /**

@@ -8,8 +8,8 @@ import java.util.Objects;
  * A single value within the fields of a record.
  *
  * <pre>{@code
- * AmountField by = RecordForm.of(LowerArmhole.class).amountFields().get(0);
- * by.field();   // = by_mm
+ * AmountField by = RecordForm.of(HemBand.class).amountFields().get(0);
+ * by.field();   // = depth_mm
  * by.unit();    // = mm
  * }</pre>
  *

@@ -10,7 +10,7 @@ import java.util.Objects;
  * A value as data. A closed family of immutable values.
  *
  * <pre>{@code
- * Datum.Fields written = StepKind.of(LowerArmhole.class).write(lowerArmhole(mm(12)));
+ * Datum.Fields written = KnownSteps.catalogue().kind("lower armhole").write(lowerArmhole(mm(12)));
  * written.values().get("by_mm");   // a Numeral of 12
  * }</pre>
  */

@@ -19,9 +19,9 @@ import org.oaktag.garment.Spelling;
  * {@code above_hem_mm}. It is read through the record's own constructor, which checks it. Immutable.
  *
  * <pre>{@code
- * RecordForm form = RecordForm.of(LowerArmhole.class);
- * Datum.Fields written = form.write(lowerArmhole(mm(12)));
- * form.read("step 3", written).equals(lowerArmhole(mm(12)));   // = true
+ * RecordForm form = RecordForm.of(HemBand.class);
+ * Datum.Fields written = form.write(hemBand(mm(50), mm(0)));
+ * form.read("step 3", written).equals(hemBand(mm(50), mm(0)));   // = true
  * }</pre>
  */
 public final class RecordForm implements Form {

@@ -75,7 +75,7 @@ public final class Schema {
 
     /** Returns the description of fields with another description of one that is among them. */
     public static Datum.Fields told(Datum.Fields object, String field, Datum.Fields value) {
-        part((Datum.Fields) part(object, PROPERTIES), field);
+        part((Datum.Fields) part(object, PROPERTIES), Objects.requireNonNull(field, "field"));
         return optionally(object, field, value);
     }
 

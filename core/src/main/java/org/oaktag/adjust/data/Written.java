@@ -10,7 +10,7 @@ import java.util.Objects;
  * Data as a maker reads it, amount by amount: {@code "above hem"} is {@code "140 mm"}.
  *
  * <pre>{@code
- * Datum.Fields step = StepKind.of(LowerArmhole.class).write(lowerArmhole(mm(12)));
+ * Datum.Fields step = KnownSteps.catalogue().kind("lower armhole").write(lowerArmhole(mm(12)));
  * Written.amounts(step).get("by");   // = 12 mm
  * Written.words("above_hem_mm");     // = above hem
  * }</pre>

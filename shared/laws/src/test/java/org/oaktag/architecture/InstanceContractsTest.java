@@ -3,13 +3,14 @@ package org.oaktag.architecture;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.oaktag.measure.Length.mm;
 
-import java.lang.reflect.Constructor;
-import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Executable;
+import java.lang.reflect.Method;
+import java.lang.reflect.Modifier;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Step;
@@ -35,8 +36,10 @@ class InstanceContractsTest {
 
     @Test
     void an_instance_of_nearly_every_public_type_can_be_had() {
-        long had = TYPES.stream().filter(type -> INSTANCES.of(type).isPresent()).count();
-        assertThat(had).isGreaterThan(TYPES.size() * 8 / 10);
+        List<Class<?>> types =
+                TYPES.stream().filter(InstanceContractsTest::hasInstances).toList();
+        long had = types.stream().filter(type -> INSTANCES.of(type).isPresent()).count();
+        assertThat(had).isGreaterThan(types.size() * 9 / 10);
         assertThat(INSTANCES.calls(TYPES)).hasSizeGreaterThan(300);
     }
 
@@ -81,22 +84,19 @@ class InstanceContractsTest {
     void steps_of_amounts_that_make_no_sense_are_refused_in_words_of_the_trade() {
         List<String> wrong = new ArrayList<>();
         int asked = 0;
-        for (Class<?> type : TYPES) {
-            if (!Step.class.isAssignableFrom(type) || !type.isRecord()) {
+        for (Executable maker : ContractsTest.makers()) {
+            if (!Step.class.isAssignableFrom(made(maker))) {
                 continue;
             }
-            for (Constructor<?> constructor : type.getConstructors()) {
-                for (Object[] arguments :
-                        INSTANCES.arguments(constructor).stream().toList()) {
-                    for (int i = 0; i < arguments.length; i++) {
-                        for (Object odd : odd(constructor.getParameterTypes()[i])) {
-                            Object[] other = arguments.clone();
-                            other[i] = odd;
-                            asked++;
-                            Throwable thrown = played(constructor, other);
-                            if (thrown != null && !(thrown instanceof PatternException)) {
-                                wrong.add(constructor + " answers " + odd + " for parameter " + i + " with " + thrown);
-                            }
+            for (Object[] arguments : INSTANCES.arguments(maker).stream().toList()) {
+                for (int i = 0; i < arguments.length; i++) {
+                    for (Object odd : odd(maker.getParameterTypes()[i])) {
+                        Object[] other = arguments.clone();
+                        other[i] = odd;
+                        asked++;
+                        Object outcome = played(new Call(maker, null, other));
+                        if (outcome instanceof Throwable && !(outcome instanceof PatternException)) {
+                            wrong.add(maker + " answers " + odd + " for parameter " + i + " with " + outcome);
                         }
                     }
                 }
@@ -106,16 +106,27 @@ class InstanceContractsTest {
         assertThat(asked).as("odd steps played").isGreaterThan(150);
     }
 
-    private static @Nullable Throwable played(Constructor<?> constructor, Object[] arguments) {
+    /** Whether the type is more than a holder of static methods and constants. */
+    private static boolean hasInstances(Class<?> type) {
+        return type.getConstructors().length > 0
+                || Stream.of(type.getDeclaredMethods())
+                        .anyMatch(method -> Modifier.isPublic(method.getModifiers())
+                                && !Modifier.isStatic(method.getModifiers()));
+    }
+
+    private static Class<?> made(Executable maker) {
+        return maker instanceof Method method ? method.getReturnType() : maker.getDeclaringClass();
+    }
+
+    private static Object played(Call making) {
+        Object outcome = making.outcome();
+        if (!(outcome instanceof Call.Returned returned) || !(returned.value() instanceof Step step)) {
+            return outcome;
+        }
         try {
-            ((Step) constructor.newInstance(arguments)).applyTo(Samples.TOP);
-            return null;
-        } catch (InvocationTargetException e) {
-            return e.getCause();
+            return step.applyTo(Samples.TOP);
         } catch (RuntimeException e) {
             return e;
-        } catch (ReflectiveOperationException e) {
-            throw new LinkageError(constructor + " cannot be called", e);
         }
     }
 
