@@ -110,8 +110,8 @@ class InstanceContractsTest {
     private static boolean hasInstances(Class<?> type) {
         return type.getConstructors().length > 0
                 || Stream.of(type.getDeclaredMethods())
-                        .anyMatch(method -> Modifier.isPublic(method.getModifiers())
-                                && !Modifier.isStatic(method.getModifiers()));
+                        .anyMatch(method ->
+                                Modifier.isPublic(method.getModifiers()) && !Modifier.isStatic(method.getModifiers()));
     }
 
     private static Class<?> made(Executable maker) {
