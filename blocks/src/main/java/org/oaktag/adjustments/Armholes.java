@@ -1,5 +1,7 @@
 package org.oaktag.adjustments;
 
+import org.oaktag.adjust.StepCatalogue;
+import org.oaktag.adjust.StepKind;
 import org.oaktag.measure.Length;
 
 /**
@@ -14,7 +16,17 @@ import org.oaktag.measure.Length;
  */
 public final class Armholes {
 
+    private static final StepCatalogue STEPS = StepCatalogue.of(
+            StepKind.of(LowerArmhole.class).usually("by", -10, 40),
+            StepKind.of(ScoopArmhole.class).usually("by", -5, 12),
+            StepKind.of(WidenArmhole.class).usually("out", -10, 30));
+
     private Armholes() {}
+
+    /** Returns the kinds of these steps, with what is usual for their amounts (common practice of the trade). */
+    public static StepCatalogue steps() {
+        return STEPS;
+    }
 
     /** Lowers the armholes of front and back; 6 to 15 mm for a looser layer (common practice). */
     public static BodyStep lowerArmhole(Length by) {

@@ -1,6 +1,8 @@
 package org.oaktag.adjustments;
 
 import java.util.Optional;
+import org.oaktag.adjust.StepCatalogue;
+import org.oaktag.adjust.StepKind;
 import org.oaktag.garment.Cloth;
 import org.oaktag.measure.Length;
 
@@ -14,7 +16,22 @@ import org.oaktag.measure.Length;
  */
 public final class Bands {
 
+    private static final StepCatalogue STEPS = StepCatalogue.of(
+            StepKind.of(HemBand.class)
+                    .usually("depth", 30, 90)
+                    .usually("lap", 0, 50)
+                    .usually("cloth stretch", 15, 80),
+            StepKind.of(RibCuff.class)
+                    .usually("depth", 40, 110)
+                    .usually("rib stretch", 40, 120)
+                    .usually("girth", 180, 240));
+
     private Bands() {}
+
+    /** Returns the kinds of these steps, with what is usual for their amounts (common practice of the trade). */
+    public static StepCatalogue steps() {
+        return STEPS;
+    }
 
     /**
      * Returns the step that bands the hem of front and back, in the cloth of the front.

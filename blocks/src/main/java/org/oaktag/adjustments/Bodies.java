@@ -1,6 +1,8 @@
 package org.oaktag.adjustments;
 
 import org.oaktag.adjust.Step;
+import org.oaktag.adjust.StepCatalogue;
+import org.oaktag.adjust.StepKind;
 import org.oaktag.blocks.BodyLine;
 import org.oaktag.garment.Cloth;
 import org.oaktag.measure.Length;
@@ -18,7 +20,24 @@ import org.oaktag.measure.Length;
  */
 public final class Bodies {
 
+    private static final StepCatalogue STEPS = StepCatalogue.of(
+            StepKind.of(StraightenSideSeams.class),
+            StepKind.of(BoxSides.class),
+            StepKind.of(FlareSides.class).usually("out", -40, 80),
+            StepKind.of(ShapeWaist.class).usually("in", -30, 40),
+            StepKind.of(LengthenBody.class).usually("by", -60, 250),
+            StepKind.of(LengthenAtLine.class).usually("by", -20, 60),
+            StepKind.of(HighLowHem.class).usually("front up", 0, 60).usually("back down", 0, 80),
+            StepKind.of(SplitBody.class).usually("above hem", 150, 300).usually("below stretch", 15, 80),
+            StepKind.of(CurveHem.class).usually("rise", 10, 80),
+            StepKind.of(CutVent.class).usually("height", 60, 180).usually("width", 20, 40));
+
     private Bodies() {}
+
+    /** Returns the kinds of these steps, with what is usual for their amounts (common practice of the trade). */
+    public static StepCatalogue steps() {
+        return STEPS;
+    }
 
     /** Draws the side seams straight, the front copied to the back. */
     public static BodyStep straightenSideSeams() {

@@ -2,6 +2,9 @@ package org.oaktag.adjustments;
 
 import java.util.Optional;
 import org.oaktag.adjust.Step;
+import org.oaktag.adjust.StepCatalogue;
+import org.oaktag.adjust.StepKind;
+import org.oaktag.blocks.TopNames;
 import org.oaktag.draft.ClothStep;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Name;
@@ -19,7 +22,32 @@ import org.oaktag.measure.Length;
  */
 public final class Finishes {
 
+    private static final StepCatalogue STEPS = StepCatalogue.of(
+            StepKind.of(FaceNeckline.class).usually("width", 40, 80).usually("cloth stretch", 15, 80),
+            StepKind.of(LineBody.class).usually("pleat", 0, 25).usually("cloth stretch", 15, 80),
+            StepKind.of(RibNeckband.class).usually("depth", 12, 40).usually("rib stretch", 40, 120),
+            StepKind.of(InterfacePiece.class)
+                    .among("piece", TopNames.FRONT, TopNames.BACK)
+                    .usually("cloth stretch", 0, 30),
+            StepKind.of(FrontPouch.class)
+                    .usually("width", 280, 380)
+                    .usually("height", 170, 230)
+                    .usually("above hem", 0, 40)
+                    .usually("off sides", 20, 60)
+                    .usually("cloth stretch", 15, 80),
+            StepKind.of(PatchPocket.class)
+                    .usually("width", 90, 150)
+                    .usually("height", 100, 180)
+                    .usually("from centre", 20, 80)
+                    .usually("below side neck", 180, 320)
+                    .usually("cloth stretch", 15, 80));
+
     private Finishes() {}
+
+    /** Returns the kinds of these steps, with what is usual for their amounts (common practice of the trade). */
+    public static StepCatalogue steps() {
+        return STEPS;
+    }
 
     /**
      * Returns the step that draws facings for the neckline of front and back.

@@ -1,6 +1,8 @@
 package org.oaktag.adjustments;
 
 import org.oaktag.adjust.Step;
+import org.oaktag.adjust.StepCatalogue;
+import org.oaktag.adjust.StepKind;
 import org.oaktag.blocks.HoodShape;
 import org.oaktag.garment.Cloth;
 import org.oaktag.measure.Length;
@@ -16,7 +18,21 @@ import org.oaktag.measure.Length;
  */
 public final class Hoods {
 
+    private static final StepCatalogue STEPS = StepCatalogue.of(
+            StepKind.of(FitHood.class)
+                    .usually("shape strip width", 60, 130)
+                    .usually("shape height", 300, 420)
+                    .usually("shape depth", 200, 280)
+                    .usually("shape rise", 20, 50)
+                    .usually("lap", 0, 80),
+            StepKind.of(LineHood.class).usually("facing", 25, 60).usually("cloth stretch", 15, 80));
+
     private Hoods() {}
+
+    /** Returns the kinds of these steps, with what is usual for their amounts (common practice of the trade). */
+    public static StepCatalogue steps() {
+        return STEPS;
+    }
 
     /**
      * Returns the step that fits a hood of this shape to the neckline, edge to edge at centre front, without a cord.

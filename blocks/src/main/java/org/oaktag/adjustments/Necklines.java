@@ -1,6 +1,8 @@
 package org.oaktag.adjustments;
 
 import org.oaktag.adjust.Step;
+import org.oaktag.adjust.StepCatalogue;
+import org.oaktag.adjust.StepKind;
 import org.oaktag.blocks.NeckStyle;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.measure.Length;
@@ -16,7 +18,22 @@ import org.oaktag.measure.Length;
  */
 public final class Necklines {
 
+    private static final StepCatalogue STEPS = StepCatalogue.of(
+            StepKind.of(WidenNeckline.class).usually("along", -10, 40),
+            StepKind.of(LowerNeckline.class)
+                    .among("piece", TopNames.FRONT, TopNames.BACK)
+                    .usually("by", -10, 60),
+            StepKind.of(ReshapeNeckline.class).among("piece", TopNames.FRONT, TopNames.BACK),
+            StepKind.of(BoatNeckline.class).usually("shoulder", 30, 80).usually("depth", 30, 60),
+            StepKind.of(GrowStand.class).usually("height", 30, 90),
+            StepKind.of(InsetNeckline.class).usually("width", 10, 40));
+
     private Necklines() {}
+
+    /** Returns the kinds of these steps, with what is usual for their amounts (common practice of the trade). */
+    public static StepCatalogue steps() {
+        return STEPS;
+    }
 
     /**
      * Widens the neckline of front and back along the shoulder.

@@ -1,6 +1,8 @@
 package org.oaktag.adjustments;
 
 import org.oaktag.adjust.Step;
+import org.oaktag.adjust.StepCatalogue;
+import org.oaktag.adjust.StepKind;
 import org.oaktag.measure.Angle;
 import org.oaktag.measure.Length;
 
@@ -17,7 +19,19 @@ public final class Shoulders {
 
     private static final Angle STRAIGHT = Angle.degrees(0);
 
+    private static final StepCatalogue STEPS = StepCatalogue.of(
+            StepKind.of(DropShoulder.class).usually("by", -15, 40).usually("bend", 0, 30),
+            StepKind.of(ExtendShoulder.class).usually("by", -15, 30),
+            StepKind.of(SlopeShoulder.class).usually("down", -10, 15),
+            StepKind.of(TurnShoulder.class).usually("down", -5, 5),
+            StepKind.of(MoveShoulderSeam.class).usually("forward", -15, 25));
+
     private Shoulders() {}
+
+    /** Returns the kinds of these steps, with what is usual for their amounts (common practice of the trade). */
+    public static StepCatalogue steps() {
+        return STEPS;
+    }
 
     /** Drops the shoulder along its own line; the cap loses what the shoulder gains. */
     public static BodyStep dropShoulder(Length by) {

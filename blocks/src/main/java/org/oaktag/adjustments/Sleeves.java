@@ -2,7 +2,11 @@ package org.oaktag.adjustments;
 
 import java.util.Optional;
 import org.oaktag.adjust.Step;
+import org.oaktag.adjust.StepCatalogue;
+import org.oaktag.adjust.StepKind;
+import org.oaktag.blocks.TopEdges;
 import org.oaktag.garment.Cloth;
+import org.oaktag.garment.EdgeNames;
 import org.oaktag.measure.Angle;
 import org.oaktag.measure.Length;
 
@@ -18,7 +22,44 @@ import org.oaktag.measure.Length;
  */
 public final class Sleeves {
 
+    private static final StepCatalogue STEPS = StepCatalogue.of(
+            StepKind.of(FitCap.class).usually("ease", 0, 20).usually("height", 80, 180),
+            StepKind.of(RaiseCap.class).usually("by", -30, 20),
+            StepKind.of(PuffCap.class).usually("ratio", 1.1, 1.8).usually("height", 10, 40),
+            StepKind.of(WidenSleeve.class).usually("by", -20, 60),
+            StepKind.of(SlashSleeve.class)
+                    .usually("by", 10, 80)
+                    .among("on cap edge", TopEdges.CAP_FRONT, TopEdges.CAP_BACK)
+                    .usually("on cap share", 0, 0.6)
+                    .usually("on cap further", 0, 20)
+                    .among("on hem edge", EdgeNames.HEM)
+                    .usually("on hem share", 0.25, 0.75)
+                    .usually("on hem further", 0, 10),
+            StepKind.of(StraightenSleeve.class).usually("hem", 220, 340),
+            StepKind.of(ShapeSleeveHem.class).usually("hem", 200, 420).usually("flare from", 100, 400),
+            StepKind.of(PuffHem.class)
+                    .usually("ratio", 1.2, 2)
+                    .usually("cuff depth", 40, 110)
+                    .usually("cuff rib stretch", 40, 120)
+                    .usually("cuff girth", 180, 240),
+            StepKind.of(LengthenSleeve.class).usually("by", -80, 60),
+            StepKind.of(GrowSleeve.class)
+                    .usually("below", 10, 80)
+                    .usually("bend", 15, 40)
+                    .usually("gusset", 60, 140),
+            StepKind.of(Raglan.class)
+                    .usually("on front", 20, 60)
+                    .usually("on back", 15, 45)
+                    .usually("gusset", 60, 140),
+            StepKind.of(CutSleeve.class).usually("share", 0.2, 0.8).usually("further", -20, 20),
+            StepKind.of(SplitSleeve.class).usually("above hem", 120, 180).usually("below stretch", 15, 80));
+
     private Sleeves() {}
+
+    /** Returns the kinds of these steps, with what is usual for their amounts (common practice of the trade). */
+    public static StepCatalogue steps() {
+        return STEPS;
+    }
 
     /**
      * Fits the cap to the armhole at the height that it has; {@link FitCap#atHeight} asks for another.

@@ -47,9 +47,6 @@ record BodyDraft(
         double frontNeckDepth) {
 
     private static final double SLOPE = Math.toRadians(20);
-    private static final double RISE_IN_HALF_WIDTH = 1.0 / 3;
-    private static final double LEAST_RISE = 18;
-    private static final double MOST_RISE = 25;
 
     private static final double BACK_SHARE = 0.28;
     private static final double FRONT_SHARE = 0.24;
@@ -77,7 +74,11 @@ record BodyDraft(
     static BodyDraft of(BodyMeasurements body, TopAmounts ease, double depth) {
         Length neck = body.measure(BodyMeasure.NECK_BASE_GIRTH);
         double neckline = neck.mm() + ease.neckline().mm();
-        return of(body, ease, depth, frontNeckDepth(sideNeck(neck), Vector.polar(1, SLOPE), backRise(neck), neckline));
+        return of(
+                body,
+                ease,
+                depth,
+                frontNeckDepth(NeckShape.sideNeck(neck), Vector.polar(1, SLOPE), NeckShape.backRise(neck), neckline));
     }
 
     /** Computes the points of the same body and ease with the underarm point at another depth; the neckline stays. */
@@ -86,8 +87,8 @@ record BodyDraft(
     }
 
     private static BodyDraft of(BodyMeasurements body, TopAmounts ease, double depth, double frontNeckDepth) {
-        Point sideNeck = sideNeck(body.measure(BodyMeasure.NECK_BASE_GIRTH));
-        double rise = backRise(body.measure(BodyMeasure.NECK_BASE_GIRTH));
+        Point sideNeck = NeckShape.sideNeck(body.measure(BodyMeasure.NECK_BASE_GIRTH));
+        double rise = NeckShape.backRise(body.measure(BodyMeasure.NECK_BASE_GIRTH));
         Vector along = Vector.polar(1, SLOPE);
         double chest = (mm(body, BodyMeasure.BUST_GIRTH) + ease.bust().mm()) / 4;
         double waist = (mm(body, BodyMeasure.WAIST_GIRTH) + ease.waist().mm()) / 4;
@@ -122,17 +123,6 @@ record BodyDraft(
                 pitch - inFront,
                 halfBack - pitch,
                 frontNeckDepth);
-    }
-
-    /** Returns where the side neck point of a body with this neck base girth lies on paper. */
-    static Point sideNeck(Length neckBaseGirth) {
-        return Point.of(neckBaseGirth.mm() / 5 - 2, 0);
-    }
-
-    /** Returns how far the nape lies above the side neck point on a body with this neck base girth, in millimetres. */
-    static double backRise(Length neckBaseGirth) {
-        double third = RISE_IN_HALF_WIDTH * sideNeck(neckBaseGirth).x();
-        return Math.min(Math.max(third, LEAST_RISE), MOST_RISE);
     }
 
     /** How long a shoulder may be for its end to lie outside the pitch points so that the armhole is one hollow. */

@@ -52,7 +52,7 @@ public enum BodyLine {
     WAIST("waist line") {
         @Override
         public double level(Garment garment, Piece piece) {
-            return BodyDraft.backRise(garment.wearer().measure(BodyMeasure.NECK_BASE_GIRTH.asName()))
+            return NeckShape.backRise(garment.wearer().measure(BodyMeasure.NECK_BASE_GIRTH.asName()))
                     + garment.wearer()
                             .measure(BodyMeasure.BACK_WAIST_LENGTH.asName())
                             .mm();

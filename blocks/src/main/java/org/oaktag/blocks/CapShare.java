@@ -79,7 +79,7 @@ public record CapShare(Length height, Length depth, CapBand band) {
         if (neck.isEmpty() || shoulder.isEmpty()) {
             return 0;
         }
-        Point sideNeck = BodyDraft.sideNeck(neck.get());
+        Point sideNeck = NeckShape.sideNeck(neck.get());
         Point end = garment.piece(TopNames.FRONT).path(TopEdges.SHOULDER).end();
         return sideNeck.distanceTo(end) - shoulder.get().mm();
     }

@@ -9,6 +9,7 @@ import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Transform;
 import org.oaktag.geometry.Vector;
+import org.oaktag.measure.Length;
 
 /**
  * The neckline of a half front or half back: from the centre, which it leaves square, to the side neck point, where it
@@ -26,7 +27,22 @@ final class NeckShape {
 
     private static final double FLAT_LEVEL = 0.7;
 
+    private static final double RISE_IN_HALF_WIDTH = 1.0 / 3;
+    private static final double LEAST_RISE = 18;
+    private static final double MOST_RISE = 25;
+
     private NeckShape() {}
+
+    /** Returns where the side neck point of a body with this neck base girth lies on paper. */
+    static Point sideNeck(Length neckBaseGirth) {
+        return Point.of(neckBaseGirth.mm() / 5 - 2, 0);
+    }
+
+    /** Returns how far the nape lies above the side neck point on a body with this neck base girth, in millimetres. */
+    static double backRise(Length neckBaseGirth) {
+        double third = RISE_IN_HALF_WIDTH * sideNeck(neckBaseGirth).x();
+        return Math.min(Math.max(third, LEAST_RISE), MOST_RISE);
+    }
 
     static Path front(Point centre, Point sideNeck, Vector alongShoulder) {
         return round(centre, sideNeck, alongShoulder.leftNormal());

@@ -1,6 +1,5 @@
 package org.oaktag.catalogue;
 
-import java.util.stream.Stream;
 import org.oaktag.adjust.StepCatalogue;
 import org.oaktag.adjustments.TopSteps;
 import org.oaktag.skirt.SkirtSteps;
@@ -15,14 +14,11 @@ import org.oaktag.skirt.SkirtSteps;
  */
 public final class KnownSteps {
 
-    private static final StepCatalogue CATALOGUE =
-            new StepCatalogue(Stream.of(TopSteps.catalogue(), SkirtSteps.catalogue())
-                    .flatMap(family -> family.kinds().stream())
-                    .toList());
+    private static final StepCatalogue CATALOGUE = TopSteps.catalogue().with(SkirtSteps.catalogue());
 
     private KnownSteps() {}
 
-    /** Returns the catalogue of these kinds; add kinds of your own with {@link StepCatalogue#with}. */
+    /** Returns the catalogue of these kinds; add kinds of your own with {@link StepCatalogue#with(org.oaktag.adjust.StepKind)}. */
     public static StepCatalogue catalogue() {
         return CATALOGUE;
     }

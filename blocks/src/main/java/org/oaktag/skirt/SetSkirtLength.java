@@ -65,7 +65,7 @@ record SetSkirtLength(Length length) implements Step {
                 .min()
                 .orElseThrow();
         Length height = garment.wearer().measures().get(BodyMeasure.HEIGHT.asName());
-        Length most = height == null ? MOST : height.times(SkirtLength.WAIST_SHARE);
+        Length most = height == null ? MOST : height.times(Stride.WAIST_SHARE);
         Range.check(
                 "length of the skirt",
                 "from its waist to between the hip and the floor it must be",

@@ -161,7 +161,7 @@ public final class SkirtChecks {
             if (hip.isEmpty() || hem.isEmpty() || length.isEmpty() || toHip == null) {
                 return Optional.empty();
             }
-            Length waistLevel = stride.height().times(SkirtLength.WAIST_SHARE);
+            Length waistLevel = stride.height().times(Stride.WAIST_SHARE);
             return Optional.of(
                     new Hanging(stride, hip.get(), waistLevel.minus(toHip), hem.get(), waistLevel.minus(length.get())));
         }

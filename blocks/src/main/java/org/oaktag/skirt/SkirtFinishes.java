@@ -2,6 +2,8 @@ package org.oaktag.skirt;
 
 import java.util.Optional;
 import org.oaktag.adjust.Step;
+import org.oaktag.adjust.StepCatalogue;
+import org.oaktag.adjust.StepKind;
 import org.oaktag.draft.ClothStep;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Name;
@@ -22,7 +24,46 @@ import org.oaktag.measure.Length;
  */
 public final class SkirtFinishes {
 
+    private static final StepCatalogue STEPS = StepCatalogue.of(
+            StepKind.of(CentreBackSeam.class),
+            StepKind.of(Zip.class).usually("length", 150, 230),
+            StepKind.of(ButtonFront.class).usually("stand", 15, 30).usually("count", 4, 9),
+            StepKind.of(CentreBackVent.class).usually("width", 40, 50).usually("height", 150, 250),
+            StepKind.of(StraightWaistband.class)
+                    .usually("width", 25, 50)
+                    .usually("ease", 0, 16)
+                    .usually("underlap", 25, 40)
+                    .usually("overlap", 0, 20),
+            StepKind.of(ContouredWaistband.class).usually("width", 30, 60),
+            StepKind.of(FaceWaist.class).usually("width", 40, 70).usually("cloth stretch", 0, 40),
+            StepKind.of(ElasticWaistband.class).usually("width", 20, 50).usually("shorter", 10, 60),
+            StepKind.of(InSeamPocket.class)
+                    .usually("below waist", 30, 90)
+                    .usually("opening", 140, 180)
+                    .usually("cloth stretch", 0, 40),
+            StepKind.of(SlantPocket.class)
+                    .usually("from side", 25, 60)
+                    .usually("down", 120, 180)
+                    .usually("cloth stretch", 0, 40),
+            StepKind.of(SkirtPatchPocket.class)
+                    .among("half", SkirtNames.FRONT, SkirtNames.BACK)
+                    .usually("width", 100, 160)
+                    .usually("height", 110, 180)
+                    .usually("from centre", 40, 100)
+                    .usually("below waist", 120, 260)
+                    .usually("cloth stretch", 0, 40),
+            StepKind.of(LineSkirt.class)
+                    .usually("shorter", 20, 30)
+                    .usually("ease", 0, 15)
+                    .usually("cloth stretch", 0, 40),
+            StepKind.of(FaceHem.class).usually("width", 40, 70).usually("cloth stretch", 0, 40));
+
     private SkirtFinishes() {}
+
+    /** Returns the kinds of these steps, with what is usual for their amounts (common practice of the trade). */
+    public static StepCatalogue steps() {
+        return STEPS;
+    }
 
     /** Returns the step that cuts the back as a mirrored pair with a seam at its centre. */
     public static Step centreBackSeam() {

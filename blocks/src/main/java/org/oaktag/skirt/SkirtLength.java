@@ -24,9 +24,6 @@ public enum SkirtLength {
     /** To the ankle bone. */
     MAXI("to the ankle bone", 0.594);
 
-    /** How high the natural waist lies, as a share of the height. */
-    static final double WAIST_SHARE = 0.649;
-
     private final String text;
     private final double shareOfHeight;
 

@@ -2,6 +2,8 @@ package org.oaktag.skirt;
 
 import java.util.List;
 import org.oaktag.adjust.Step;
+import org.oaktag.adjust.StepCatalogue;
+import org.oaktag.adjust.StepKind;
 import org.oaktag.garment.Note;
 import org.oaktag.measure.Length;
 
@@ -15,7 +17,23 @@ import org.oaktag.measure.Length;
  */
 public final class SkirtShapes {
 
+    private static final StepCatalogue STEPS = StepCatalogue.of(
+            StepKind.of(SetSkirtLength.class).usually("length", 450, 900),
+            StepKind.of(FlareFromDarts.class).usually("share", 0.3, 1),
+            StepKind.of(FlareSkirt.class).usually("out", -25, 80),
+            StepKind.of(GoreSkirt.class).usually("spread", 0, 120),
+            StepKind.of(YokeSkirt.class).usually("depth", 60, 150),
+            StepKind.of(CircleSkirt.class).usually("share", 0.25, 1),
+            StepKind.of(GatherSkirt.class).usually("ratio", 1.5, 3),
+            StepKind.of(PleatSkirt.class).usually("number", 12, 40).usually("depth", 15, 40),
+            StepKind.of(WrapSkirt.class).usually("overlap", 100, 300).usually("facing", 0, 60));
+
     private SkirtShapes() {}
+
+    /** Returns the kinds of these steps, with what is usual for their amounts (common practice of the trade). */
+    public static StepCatalogue steps() {
+        return STEPS;
+    }
 
     /** Makes the skirt so long at the centre front. */
     public static Step skirtLength(Length length) {

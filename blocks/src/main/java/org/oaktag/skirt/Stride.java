@@ -26,6 +26,9 @@ import org.oaktag.measure.Length;
  */
 public record Stride(Length height, Length hip) {
 
+    /** How high the natural waist lies, as a share of the height. */
+    static final double WAIST_SHARE = 0.649;
+
     private static final double STEP = 0.41;
     private static final double HIP_JOINT = 0.515;
 

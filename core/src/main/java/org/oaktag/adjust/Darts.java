@@ -14,7 +14,18 @@ import org.oaktag.measure.Length;
  */
 public final class Darts {
 
+    private static final StepCatalogue STEPS = StepCatalogue.of(
+            StepKind.of(OpenDart.class).usually("width", 10, 40).usually("depth", 60, 140),
+            StepKind.of(MoveDart.class).usually("share", 0, 1),
+            StepKind.of(EaseDart.class),
+            StepKind.of(TrueDartFold.class));
+
     private Darts() {}
+
+    /** Returns the kinds of these steps, with what is usual for their amounts (common practice of the trade). */
+    public static StepCatalogue steps() {
+        return STEPS;
+    }
 
     /** Opens a dart at an edge, so wide and so deep. */
     public static PieceStep openDart(Name piece, Name dart, Place place, Length width, Length depth) {

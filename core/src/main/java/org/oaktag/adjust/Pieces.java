@@ -17,7 +17,29 @@ import org.oaktag.measure.Length;
  */
 public final class Pieces {
 
+    private static final StepCatalogue STEPS = StepCatalogue.of(
+            StepKind.of(SlashAndSpread.class),
+            StepKind.of(SplitPiece.class),
+            StepKind.of(JoinPieces.class),
+            StepKind.of(CutFrom.class).usually("cloth stretch", 0, 80),
+            StepKind.of(MirrorPiece.class),
+            StepKind.of(UnfoldPiece.class),
+            StepKind.of(MovePoint.class)
+                    .usually("right", -10, 10)
+                    .usually("down", -10, 10)
+                    .usually("reach", 30, 120),
+            StepKind.of(ExtendEdge.class).usually("by", 5, 50),
+            StepKind.of(NotchSeams.class),
+            StepKind.of(CutOnFacing.class).usually("width", 20, 60),
+            StepKind.of(SeparateFacing.class).usually("width", 25, 70).usually("cloth stretch", 0, 80),
+            StepKind.of(TrueCorner.class).usually("reach", 20, 60));
+
     private Pieces() {}
+
+    /** Returns the kinds of these steps, with what is usual for their amounts (common practice of the trade). */
+    public static StepCatalogue steps() {
+        return STEPS;
+    }
 
     /** Slashes a piece and spreads it; the gaps are closed by smooth curves. */
     public static SlashAndSpread slashAndSpread(Name piece, Slash... slashes) {

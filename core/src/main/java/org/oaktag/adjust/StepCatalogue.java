@@ -68,6 +68,17 @@ public record StepCatalogue(List<StepKind> kinds) {
     }
 
     /**
+     * Returns the catalogue with those of another.
+     *
+     * @throws PatternException if a name is in both
+     */
+    public StepCatalogue with(StepCatalogue more) {
+        List<StepKind> all = new ArrayList<>(kinds);
+        all.addAll(more.kinds);
+        return new StepCatalogue(all);
+    }
+
+    /**
      * Returns the kind of that name.
      *
      * @throws PatternException if there is none; the message names the nearest and lists all

@@ -41,6 +41,17 @@ public final class Distances {
             Objects.requireNonNull(secondPoint, "secondPoint");
         }
 
+        /** Returns a place of one path and the place nearest to it of another. */
+        static Apart between(Path.Location at, Point point, Path other) {
+            NearestCurve there = NearestCurve.of(other, point);
+            return new Apart(
+                    there.place().distance(),
+                    at,
+                    point,
+                    there.location(),
+                    there.place().point());
+        }
+
         /** Returns the same distance, of the second path from the first. */
         public Apart swapped() {
             Path.Location here = second;

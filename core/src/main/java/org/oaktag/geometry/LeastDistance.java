@@ -52,13 +52,13 @@ final class LeastDistance {
     /** Goes from a place on the first path to the nearest on the second and back, as long as that is nearer. */
     private Distances.Apart from(Path.Location start) {
         Point point = first.curves().get(start.curve()).pointAt(start.t());
-        Distances.Apart apart = NearestCurve.apart(start, point, second);
+        Distances.Apart apart = Distances.Apart.between(start, point, second);
         while (true) {
             NearestCurve back = NearestCurve.of(first, apart.secondPoint());
             if (!(back.place().distance() < apart.distance() - 0.1 * tolerance)) {
                 return apart;
             }
-            apart = NearestCurve.apart(back.location(), back.place().point(), second);
+            apart = Distances.Apart.between(back.location(), back.place().point(), second);
         }
     }
 }

@@ -33,12 +33,6 @@ final class NearestCurve {
         return search;
     }
 
-    /** Returns a place of one path and the place nearest to it of another. */
-    static Distances.Apart apart(Path.Location at, Point point, Path other) {
-        NearestCurve there = of(other, point);
-        return new Distances.Apart(there.best.distance(), at, point, there.location(), there.best.point());
-    }
-
     int index() {
         return index;
     }

@@ -80,6 +80,6 @@ final class StrayDistance {
     }
 
     private Distances.Apart stray(Path.Location at, Point point) {
-        return NearestCurve.apart(at, point, second);
+        return Distances.Apart.between(at, point, second);
     }
 }
