@@ -25,7 +25,8 @@ class ALineTop {
                 .adjust(flareSideSeams(cm(6)))
                 .adjust(fitCapToArmhole(mm(5)))
                 .adjust(bellSleeve(cm(50)))
-                .adjust(patchPocket(cm(14), cm(16), cm(7), cm(48)));
+                .adjust(patchPocket(cm(14), cm(16), cm(7), cm(48)))
+                .adjust(faceNeckline(cm(5), ponte));
 
         Path folder = Files.createDirectories(Path.of("a-line-top"));
         SvgSheet.pattern(top, KnitTop.allowances(top)).writeTo(folder.resolve("pattern.svg"));

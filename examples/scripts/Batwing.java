@@ -1,3 +1,4 @@
+import static org.oaktag.adjust.Pieces.*;
 import static org.oaktag.adjustments.Bodies.*;
 import static org.oaktag.adjustments.Necklines.*;
 import static org.oaktag.adjustments.Sleeves.*;
@@ -23,7 +24,9 @@ class Batwing {
                 .adjust(widenNeckline(cm(2.5)))
                 .adjust(lowerFrontNeckline(cm(3)))
                 .adjust(lengthenBody(cm(8)))
-                .adjust(batwingSleeve(cm(20)));
+                .adjust(batwingSleeve(cm(20)))
+                .adjust(turnBack(
+                        EdgeRef.of(TopNames.FRONT, TopEdges.NECKLINE), EdgeRef.of(TopNames.BACK, TopEdges.NECKLINE)));
 
         Path folder = Files.createDirectories(Path.of("batwing"));
         SvgSheet.pattern(batwing, KnitTop.allowances(batwing)).writeTo(folder.resolve("pattern.svg"));

@@ -1,3 +1,4 @@
+import static org.oaktag.adjust.Pieces.*;
 import static org.oaktag.adjustments.Bands.*;
 import static org.oaktag.adjustments.Bodies.*;
 import static org.oaktag.adjustments.Necklines.*;
@@ -25,6 +26,8 @@ class FunnelNeck {
                 .adjust(widenNeckline(cm(6)))
                 .adjust(lowerFrontNeckline(cm(2)))
                 .adjust(growStand(cm(8)))
+                .adjust(turnBack(
+                        EdgeRef.of(TopNames.FRONT, TopEdges.NECKLINE), EdgeRef.of(TopNames.BACK, TopEdges.NECKLINE)))
                 .adjust(ribCuff(cm(7), rib));
 
         Path folder = Files.createDirectories(Path.of("funnel-neck"));

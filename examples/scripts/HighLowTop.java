@@ -1,4 +1,5 @@
 import static org.oaktag.adjustments.Bodies.*;
+import static org.oaktag.adjustments.Finishes.*;
 import static org.oaktag.adjustments.Necklines.*;
 import static org.oaktag.adjustments.Sleeves.*;
 import static org.oaktag.measure.Length.*;
@@ -19,13 +20,12 @@ class HighLowTop {
                 .bustGirth(cm(94)).hipGirth(cm(101.5)).height(cm(165)).build();
         var style = new Style(KnitTop.BLOCK, TopEase.standard(), Cloth.knit("slub jersey", percent(30)),
                 Recipe.of("High-low top",
-                        widenNeckline(cm(3)),
-                        lowerFrontNeckline(cm(3)),
+                        widenNeckline(cm(3)), lowerFrontNeckline(cm(3)),
                         straightenSideSeams(),
                         fitCapToArmhole(mm(5)),
-                        lengthenBody(cm(6)),
-                        highLowHem(cm(4), cm(7)),
-                        shortSleeve()));
+                        lengthenBody(cm(6)), highLowHem(cm(4), cm(7)),
+                        shortSleeve(),
+                        ribNeckband(mm(18), Cloth.rib("1 x 1 rib", percent(80)))));
 
         var steps = style.play(juno);
         Garment top = steps.get(steps.size() - 1).after();

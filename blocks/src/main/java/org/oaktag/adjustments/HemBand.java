@@ -15,6 +15,7 @@ import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.Dimension;
+import org.oaktag.garment.EdgeFinish;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
@@ -37,8 +38,8 @@ import org.oaktag.measure.Length;
  * Garment banded = top.adjust(hemBand(cm(6), cm(3)).cutFrom(contrast));
  * }</pre>
  *
- * <p>A band that laps at the side seams is longer than its piece by the lap, half of it at either side (common
- * practice). A straight band is cut for a curved hem too, as long as the hem along the seam line. Bands that are there
+ * <p>Bands that do not lap are joined at the side seams. One that laps is longer than its piece by the lap, half of it
+ * at either side (common practice), and its ends are closed. A straight band is cut for a curved hem too, as long as the hem along the seam line. Bands that are there
  * already are replaced. Immutable.
  *
  * @param depth how deep the finished band is, 10 to 250 mm
@@ -88,7 +89,7 @@ public record HemBand(Length depth, Length lap, Optional<Cloth> cloth) implement
         Cloth from = cloth.orElse(garment.piece(TopNames.FRONT).cloth());
         Piece front = band(garment, TopNames.FRONT, TopNames.HEM_BAND_FRONT, from);
         Piece back = band(garment, TopNames.BACK, TopNames.HEM_BAND_BACK, from);
-        Garment banded = Assembly.of(garment)
+        Garment banded = atTheSides(Assembly.of(garment), front.name(), back.name())
                 .put(front)
                 .put(back)
                 .sew(hemSeam(BandNames.FRONT_HEM_SEAM, TopNames.FRONT, front.name()))
@@ -101,6 +102,16 @@ public record HemBand(Length depth, Length lap, Optional<Cloth> cloth) implement
                 banded,
                 List.of(rule(garment, front, TopNames.FRONT), rule(garment, back, TopNames.BACK)),
                 List.of(dimension(front), dimension(back)));
+    }
+
+    private Assembly atTheSides(Assembly assembly, Name front, Name back) {
+        return lap.mm() > 0
+                ? assembly.undo(BandNames.SIDE_BAND_SEAM)
+                : assembly.sew(Seam.flat(
+                        BandNames.SIDE_BAND_SEAM,
+                        SeamSide.along(front, BandNames.SIDE),
+                        SeamSide.along(back, BandNames.SIDE),
+                        REFIT));
     }
 
     private Piece band(Garment garment, Name body, Name name, Cloth from) {
@@ -120,10 +131,11 @@ public record HemBand(Length depth, Length lap, Optional<Cloth> cloth) implement
             return band;
         }
         Name side = BandNames.SIDE_SEAM_NOTCH;
-        return band.withNotch(
-                body.equals(TopNames.BACK)
-                        ? Notch.paired(side, EdgeNames.TOP, End.START, hem.mm())
-                        : Notch.single(side, EdgeNames.TOP, End.START, hem.mm()));
+        return band.withFinish(BandNames.SIDE, EdgeFinish.CLOSED)
+                .withNotch(
+                        body.equals(TopNames.BACK)
+                                ? Notch.paired(side, EdgeNames.TOP, End.START, hem.mm())
+                                : Notch.single(side, EdgeNames.TOP, End.START, hem.mm()));
     }
 
     private Seam hemSeam(Name seam, Name body, Name band) {

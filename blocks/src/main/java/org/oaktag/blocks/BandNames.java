@@ -29,6 +29,9 @@ public final class BandNames {
     /** The seam of the back's hem and its band. */
     public static final Name BACK_HEM_SEAM = Name.of("back hem");
 
+    /** The seam that joins front and back band at the side, where they do not lap. */
+    public static final Name SIDE_BAND_SEAM = Name.of("hem band side");
+
     /** The seam of both halves of the folded front band. */
     public static final Name FRONT_FOLD_SEAM = Name.of("front hem band fold");
 

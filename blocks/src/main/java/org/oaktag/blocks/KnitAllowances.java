@@ -5,6 +5,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.oaktag.garment.Allowance;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.Garment;
@@ -19,6 +20,7 @@ final class KnitAllowances {
     private static final Length SEAM = Length.mm(10);
     private static final Length NECKLINE = Length.mm(6);
     private static final Length TURNED_BACK = Length.mm(25);
+    private static final Length NECKLINE_TURNED_BACK = Length.mm(10);
 
     private KnitAllowances() {}
 
@@ -35,7 +37,13 @@ final class KnitAllowances {
                 allowances = allowances.with(edge, NECKLINE);
             }
         }
-        return allowances.finished(garment, TURNED_BACK);
+        allowances = allowances.finished(garment, TURNED_BACK);
+        for (EdgeRef edge : garment.turnedBack()) {
+            if (edge.edge().equals(TopEdges.NECKLINE)) {
+                allowances = allowances.with(edge, Allowance.foldedBack(NECKLINE_TURNED_BACK));
+            }
+        }
+        return allowances;
     }
 
     /** The necklines that are sewn, what is sewn to them and what is sewn to that. */

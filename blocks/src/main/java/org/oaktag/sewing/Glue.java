@@ -2,6 +2,7 @@ package org.oaktag.sewing;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -23,9 +24,13 @@ final class Glue {
 
     private Glue() {}
 
-    static Glue of(Garment garment) {
+    /** Follows every seam but some. */
+    static Glue of(Garment garment, Collection<Seam> without) {
         Glue glue = new Glue();
         for (Seam seam : garment.seams()) {
+            if (without.contains(seam)) {
+                continue;
+            }
             for (End end : End.values()) {
                 Corner a = Corner.ofA(garment, seam, end);
                 Corner b = Corner.ofB(garment, seam, end);

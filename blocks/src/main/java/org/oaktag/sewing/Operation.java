@@ -8,7 +8,7 @@ import org.oaktag.garment.SeamRule;
 import org.oaktag.garment.SeamSide;
 
 /**
- * One thing to be sewn: a seam, a piece laid on to another, or an edge that is turned back. Immutable.
+ * One thing to be done: a seam, a piece laid on to another, a band folded, or edges that are finished. Immutable.
  *
  * <pre>{@code
  * for (Operation operation : AssemblyOrder.of(hooded).operations()) {
@@ -17,10 +17,10 @@ import org.oaktag.garment.SeamSide;
  * }</pre>
  *
  * @param number its place in the order, counted from 1
- * @param name the name of the seam, of the piece that is laid on, or of the piece and its edge that is turned back
+ * @param name the name of the seam, of the piece that is laid on, or of the pieces and their edges that are finished
  * @param work what is sewn
  * @param inTheRound whether it closes on itself when it is sewn
- * @param stitches the stitches suggested for the cloth, the one that holds first
+ * @param stitches the stitches suggested for the cloth, the one that holds first; none where nothing is stitched
  * @param seamClass the class of the seam
  * @param notches the notches that meet, in the order in which they come up, or the marks that say where a piece is laid
  *     on
@@ -55,11 +55,56 @@ public record Operation(
     public record LayOn(Name piece, Name shell) implements Work {}
 
     /**
-     * A free edge turned back: a hem, or the opening of a pouch or a pocket.
+     * Free edges turned back and stitched down in one: a hem, or the opening of a pouch or a pocket.
      *
-     * @param edge the edge
+     * @param edges the edges, those that are stitched in one go over the seams between them
      */
-    public record Hem(EdgeRef edge) implements Work {}
+    public record Hem(List<EdgeRef> edges) implements Work {
+        /** Copies the list. */
+        public Hem {
+            edges = List.copyOf(edges);
+        }
+    }
+
+    /**
+     * An interfacing fused to its piece with an iron.
+     *
+     * @param interfacing the interfacing
+     */
+    public record Fuse(Name interfacing) implements Work {}
+
+    /**
+     * A band folded in half along its length, right side out, and basted along its open edges.
+     *
+     * @param piece the band
+     */
+    public record Fold(Name piece) implements Work {}
+
+    /**
+     * The end of a band folded in half with the right side in, stitched across and turned.
+     *
+     * @param edge the end
+     */
+    public record Close(EdgeRef edge) implements Work {}
+
+    /**
+     * Edges kept from fraying by themselves, as the loose edge of a facing is.
+     *
+     * @param edges the edges
+     */
+    public record Neaten(List<EdgeRef> edges) implements Work {
+        /** Copies the list. */
+        public Neaten {
+            edges = List.copyOf(edges);
+        }
+    }
+
+    /**
+     * Two rows of long stitches along a side that is to be gathered, inside its allowance.
+     *
+     * @param side the side
+     */
+    public record Gather(SeamSide side) implements Work {}
 
     /** Copies the lists. */
     public Operation {

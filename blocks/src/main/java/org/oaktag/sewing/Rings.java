@@ -5,16 +5,21 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
+import org.oaktag.garment.Name;
+import org.oaktag.garment.Piece;
 import org.oaktag.garment.Seam;
+import org.oaktag.garment.SeamSide;
 
 /**
  * Finds seams that close on themselves, alone or several in a row, such as both halves of an armhole, and the seams
  * that end on them, which close the two edges to rings.
  *
  * <p>A seam runs on into another where both its sides do: because they meet at the same corner of one piece, or because
- * a third seam brings the corners together.
+ * a third seam brings the corners together. Where both sides end at the middle of what is drawn as its half, they run
+ * on into their other half: at the fold of the cloth, or at an edge that is sewn to its own mirror image.
  */
 final class Rings {
 
@@ -45,6 +50,10 @@ final class Rings {
             Set<Seam> row = new LinkedHashSet<>();
             row.add(seam);
             rings.follow(seam, seam, End.END, row, new LinkedHashSet<>());
+            for (End entering : End.values()) {
+                rings.middle(seam, entering)
+                        .ifPresent(closing -> rings.followHalf(seam, entering.opposite(), row, closing));
+            }
         }
         return rings.found;
     }
@@ -74,6 +83,68 @@ final class Rings {
                 }
             }
         }
+    }
+
+    /** Follows a row from one middle of the garment to another. */
+    private void followHalf(Seam last, End leaving, Set<Seam> row, Set<Seam> closedBy) {
+        middle(last, leaving).ifPresent(closing -> {
+            Set<Seam> all = new LinkedHashSet<>(closedBy);
+            all.addAll(closing);
+            if (!all.isEmpty() && found.stream().noneMatch(ring -> ring.seams().equals(row))) {
+                found.add(new Ring(new LinkedHashSet<>(row), all));
+            }
+        });
+        if (row.size() == LONGEST) {
+            return;
+        }
+        for (Seam next : garment.seams()) {
+            for (End entering : End.values()) {
+                if (!row.contains(next)) {
+                    continued(last, leaving, next, entering, row).ifPresent(closing -> {
+                        Set<Seam> longer = new LinkedHashSet<>(row);
+                        longer.add(next);
+                        Set<Seam> all = new LinkedHashSet<>(closedBy);
+                        all.addAll(closing);
+                        followHalf(next, entering.opposite(), longer, all);
+                    });
+                }
+            }
+        }
+    }
+
+    /**
+     * Returns the seams through which both sides of a seam run on into their other half at one end, empty where one of
+     * them does not.
+     */
+    private Optional<Set<Seam>> middle(Seam seam, End end) {
+        Optional<Set<Seam>> a = middle(seam.a(), end);
+        Optional<Set<Seam>> b = middle(seam.b(), end);
+        if (a.isEmpty() || b.isEmpty()) {
+            return Optional.empty();
+        }
+        Set<Seam> all = new LinkedHashSet<>(a.get());
+        all.addAll(b.get());
+        return Optional.of(all);
+    }
+
+    private Optional<Set<Seam>> middle(SeamSide side, End end) {
+        SeamSide.Run run = side.runAt(end);
+        Piece piece = garment.piece(run.edge().piece());
+        Name last = run.edge().edge();
+        Name beyond = (run.cornerAt(end) == End.START ? piece.before(last) : piece.after(last)).name();
+        if (piece.isOnFold(beyond)) {
+            return Optional.of(Set.of());
+        }
+        List<EdgeRef> mirrored = List.of(EdgeRef.of(piece.name(), beyond));
+        return garment.seams().stream()
+                .filter(each ->
+                        edges(each.a()).equals(mirrored) && edges(each.b()).equals(mirrored))
+                .findFirst()
+                .map(Set::of);
+    }
+
+    private static List<EdgeRef> edges(SeamSide side) {
+        return side.runs().stream().map(SeamSide.Run::edge).toList();
     }
 
     /** Returns the seams through which one seam runs on into another, empty where it does not. */

@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Edge;
+import org.oaktag.garment.EdgeFinish;
 import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
@@ -34,15 +34,20 @@ final class Sequence {
     private final Garment garment;
     private final Glue glue;
     private final List<Rings.Ring> rings;
+    private final Folds folds;
+    private final Facings facings;
     private final Map<Seam, Set<Seam>> needed = new HashMap<>();
     private final Set<Seam> sewn = new LinkedHashSet<>();
     private final Map<Name, Set<Name>> units = new HashMap<>();
+    private final Set<EdgeRef> turned = new HashSet<>();
     private final List<Operation> operations = new ArrayList<>();
 
     Sequence(Garment garment) {
         this.garment = garment;
-        this.glue = Glue.of(garment);
-        this.rings = Rings.of(garment, glue);
+        this.glue = Glue.of(garment, List.of());
+        this.folds = Folds.of(garment);
+        this.rings = Rings.of(garment, Glue.of(garment, folds.seams()));
+        this.facings = Facings.of(garment, glue);
         for (Piece piece : garment.pieces()) {
             units.put(piece.name(), new HashSet<>(Set.of(piece.name())));
         }
@@ -70,11 +75,12 @@ final class Sequence {
     }
 
     /**
-     * What cannot be otherwise: the seams that make a side of several edges whole, those that are lapped over, and what
-     * is fused to the pieces, while they lie flat.
+     * What cannot be otherwise: the seams that make a side of several edges whole, those that are lapped over, what is
+     * fused to the pieces, while they lie flat, and the fold of a band, after the seams that close its ends.
      */
     private Set<Seam> needed(Seam seam) {
         Set<Seam> before = fusedTo(seam);
+        before.addAll(folds.before(seam));
         for (SeamSide side : List.of(seam.a(), seam.b())) {
             for (int i = 1; i < side.runs().size(); i++) {
                 Corner from = Corner.of(garment, side.runs().get(i - 1), End.END);
@@ -147,15 +153,71 @@ final class Sequence {
         Set<Name> unit = unit(seam);
         unit.forEach(piece -> units.put(piece, unit));
         Set<Seam> closing = closing(seam);
-        boolean held = seam.a().runs().stream().allMatch(run -> isSewnAgain(seam, run.edge()));
-        add(
-                seam.name(),
-                new Operation.Join(seam.a(), seam.b(), seam.rule()),
-                !closing.isEmpty() && sewn.containsAll(closing),
-                Stitches.join(isKnit(edges(seam)), held),
-                SeamClass.SUPERIMPOSED,
-                notches(seam));
+        boolean inTheRound = !closing.isEmpty() && sewn.containsAll(closing);
+        Optional<Name> band = folds.bandOf(seam);
+        if (isFused(seam)) {
+            fuse(seam);
+        } else if (band.isPresent()) {
+            fold(seam, band.get(), inTheRound);
+        } else {
+            prepare(seam);
+            boolean held = seam.a().runs().stream().allMatch(run -> isSewnAgain(seam, run.edge()));
+            add(
+                    seam.name(),
+                    new Operation.Join(seam.a(), seam.b(), seam.rule()),
+                    inTheRound,
+                    Stitches.join(isKnit(edges(seam)), held),
+                    SeamClass.SUPERIMPOSED,
+                    notches(seam));
+        }
         sewn.add(seam);
+    }
+
+    private void fuse(Seam seam) {
+        Name interfacing = edges(seam).stream()
+                .map(EdgeRef::piece)
+                .filter(piece -> garment.piece(piece).cloth().use().equals(Cloth.INTERFACING))
+                .findFirst()
+                .orElseThrow();
+        add(seam.name(), new Operation.Fuse(interfacing), false, List.of(), SeamClass.SUPERIMPOSED, List.of());
+    }
+
+    /** The ends of a band that no seam takes in are stitched across before it is folded. */
+    private void fold(Seam seam, Name band, boolean inTheRound) {
+        for (Edge edge : garment.piece(band).edges()) {
+            if (edge.finish() == EdgeFinish.CLOSED) {
+                add(
+                        band.with(edge.name().value()),
+                        new Operation.Close(EdgeRef.of(band, edge.name())),
+                        false,
+                        Stitches.across(),
+                        SeamClass.SUPERIMPOSED,
+                        List.of());
+            }
+        }
+        add(seam.name(), new Operation.Fold(band), inTheRound, List.of(), SeamClass.SUPERIMPOSED, List.of());
+    }
+
+    /** The loose edges of facings are neatened before they are sewn on, and what is gathered is drawn up before. */
+    private void prepare(Seam seam) {
+        for (FreeEdges loose : facings.before(seam)) {
+            add(
+                    loose.name(),
+                    new Operation.Neaten(loose.edges()),
+                    loose.inTheRound(),
+                    Stitches.neaten(),
+                    SeamClass.EDGE_FINISHING,
+                    List.of());
+        }
+        if (seam.rule() instanceof SeamRule.Gathered) {
+            add(
+                    seam.name().with("gathers"),
+                    new Operation.Gather(seam.b()),
+                    false,
+                    Stitches.gather(),
+                    SeamClass.DECORATIVE,
+                    List.of());
+        }
     }
 
     private boolean isSewnAgain(Seam seam, EdgeRef edge) {
@@ -194,40 +256,32 @@ final class Sequence {
                 .toList();
     }
 
+    /** Hems come last, as they go over the seams that end at them. */
     private void hems() {
-        garment.pieces().forEach(piece -> turnBack(piece.name()));
+        turnBack(garment.turnedBack().stream()
+                .filter(edge -> !turned.contains(edge))
+                .toList());
     }
 
     private void turnBack(Name piece) {
-        for (EdgeRef edge : garment.turnedBack()) {
-            Operation.Hem hem = new Operation.Hem(edge);
-            if (edge.piece().equals(piece)
-                    && isFirst(edge)
-                    && operations.stream().noneMatch(each -> each.work().equals(hem))) {
-                add(
-                        piece.with(edge.edge().value()),
-                        hem,
-                        isClosed(garment.piece(piece), garment.turnedBackWith(edge)),
-                        Stitches.hem(isKnit(Set.of(edge))),
-                        SeamClass.EDGE_FINISHING,
-                        List.of());
-            }
+        turnBack(garment.turnedBack().stream()
+                .filter(edge -> edge.piece().equals(piece) && !turned.contains(edge))
+                .toList());
+    }
+
+    private void turnBack(List<EdgeRef> edges) {
+        List<List<EdgeRef>> runs =
+                edges.stream().map(garment::turnedBackWith).distinct().toList();
+        for (FreeEdges hem : FreeEdges.joined(garment, glue, runs)) {
+            add(
+                    hem.name(),
+                    new Operation.Hem(hem.edges()),
+                    hem.inTheRound(),
+                    Stitches.hem(isKnit(Set.copyOf(hem.edges()))),
+                    SeamClass.EDGE_FINISHING,
+                    List.of());
+            turned.addAll(hem.edges());
         }
-    }
-
-    /** Edges that are turned back in one are one hem, which goes by the first of them. */
-    private boolean isFirst(EdgeRef edge) {
-        return garment.turnedBackWith(edge).stream().allMatch(other -> edge.compareTo(other) <= 0);
-    }
-
-    /** At either end the run goes on over a seam, or into its other half at the fold of the cloth. */
-    private boolean isClosed(Piece piece, List<EdgeRef> run) {
-        Edge before = piece.before(run.get(0).edge());
-        Edge after = piece.after(run.get(run.size() - 1).edge());
-        return Stream.of(before, after)
-                .map(Edge::name)
-                .allMatch(end -> piece.isOnFold(end)
-                        || garment.seams().stream().anyMatch(seam -> seam.has(EdgeRef.of(piece.name(), end))));
     }
 
     private void add(
@@ -237,7 +291,15 @@ final class Sequence {
             List<Stitch> stitches,
             SeamClass seamClass,
             List<Name> notches) {
-        operations.add(new Operation(operations.size() + 1, name, work, inTheRound, stitches, seamClass, notches));
+        Name free = name;
+        for (int i = 2; isTaken(free); i++) {
+            free = name.with("" + i);
+        }
+        operations.add(new Operation(operations.size() + 1, free, work, inTheRound, stitches, seamClass, notches));
+    }
+
+    private boolean isTaken(Name name) {
+        return operations.stream().anyMatch(each -> each.name().equals(name));
     }
 
     private boolean isKnit(Set<EdgeRef> edges) {

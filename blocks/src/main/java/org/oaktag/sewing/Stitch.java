@@ -4,7 +4,7 @@ package org.oaktag.sewing;
  * Stitch types of ISO 4915, those that are suggested here.
  *
  * <pre>{@code
- * Stitch.SAFETY_OVEREDGE.number();   // = 514
+ * Stitch.FOUR_THREAD_OVEREDGE.number();   // = 514
  * }</pre>
  */
 public enum Stitch {
@@ -12,8 +12,11 @@ public enum Stitch {
     LOCKSTITCH("301", "lockstitch"),
     /** Three-thread overedge: keeps a raw edge from fraying. */
     OVEREDGE("504", "three-thread overedge"),
-    /** Four-thread overedge with its safety chain: joins and trims, and stretches with a knit. */
-    SAFETY_OVEREDGE("514", "four-thread overedge"),
+    /**
+     * Two-needle four-thread overedge: joins and trims, and stretches with a knit. Not 516, which joins by a chain of its
+     * own beside the overedge and stretches less (from memory).
+     */
+    FOUR_THREAD_OVEREDGE("514", "four-thread overedge"),
     /** Two-needle cover stitch: hems a knit. */
     COVER("406", "two-needle cover stitch");
 

@@ -11,6 +11,7 @@ import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.Edge;
+import org.oaktag.garment.EdgeFinish;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
@@ -171,9 +172,10 @@ record ButtonFront(Length stand, int count) implements Step {
                         front.edge(EdgeNames.HEM)
                                 .withName(SkirtFinishNames.STAND_FACING_HEM)
                                 .withPath(facingHem),
-                        Edge.straight(SkirtFinishNames.STAND_FACING, facingHem.end(), facingTop.start()),
-                        new Edge(SkirtFinishNames.STAND_FACING_TOP, facingTop),
-                        Edge.straight(SkirtFinishNames.STAND_TOP, foldTop, top)));
+                        Edge.straight(SkirtFinishNames.STAND_FACING, facingHem.end(), facingTop.start())
+                                .withFinish(EdgeFinish.NEATENED),
+                        new Edge(SkirtFinishNames.STAND_FACING_TOP, facingTop, EdgeFinish.CLOSED),
+                        Edge.straight(SkirtFinishNames.STAND_TOP, foldTop, top).withFinish(EdgeFinish.CLOSED)));
         List<InnerLine> lines = new ArrayList<>(front.lines());
         lines.add(new InnerLine(SkirtFinishNames.CENTRE_FRONT, InnerLine.Use.PLACEMENT, Path.polyline(top, bottom)));
         lines.add(new InnerLine(SkirtFinishNames.STAND_FOLD, InnerLine.Use.FOLD, Path.polyline(foldTop, foldBottom)));

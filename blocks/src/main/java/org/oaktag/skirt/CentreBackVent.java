@@ -11,6 +11,7 @@ import org.oaktag.adjust.Step;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.Edge;
+import org.oaktag.garment.EdgeFinish;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.End;
@@ -192,7 +193,7 @@ public record CentreBackVent(Length width, Optional<Length> height, boolean clos
         for (Edge edge : back.edges()) {
             if (edge.name().equals(EdgeNames.CENTRE)) {
                 edges.add(back.edge(EdgeNames.HEM).withName(EdgeNames.VENT_HEM).withPath(under));
-                edges.add(Edge.straight(EdgeNames.VENT, under.end(), outer));
+                edges.add(Edge.straight(EdgeNames.VENT, under.end(), outer).withFinish(EdgeFinish.NEATENED));
                 edges.add(Edge.straight(EdgeNames.VENT_TOP, outer, top));
                 edges.add(edge.withPath(split.after().withEnds(top, centre.end())));
             } else {

@@ -12,6 +12,7 @@ import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Dart;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.Edge;
+import org.oaktag.garment.EdgeFinish;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.End;
 import org.oaktag.garment.FoldedDart;
@@ -220,7 +221,8 @@ public record LineSkirt(Length shorter, Length ease, boolean pleats, Cloth cloth
         for (Edge edge : darted.edges()) {
             Dart legA = dartOf(darts, edge.name(), true);
             if (legA != null) {
-                edges.add(Edge.straight(pleat(legA), legA.mouthA(), legA.mouthB()));
+                edges.add(
+                        Edge.straight(pleat(legA), legA.mouthA(), legA.mouthB()).withFinish(EdgeFinish.TAKEN_IN));
                 Point middle = legA.mouthA().midpoint(legA.mouthB());
                 lines.add(new InnerLine(
                         FoldedDart.foldLine(legA.name()),
@@ -255,13 +257,18 @@ public record LineSkirt(Length shorter, Length ease, boolean pleats, Cloth cloth
                     - (lining.corner(EdgeNames.CENTRE, End.END).y()
                             - shell.corner(SkirtNames.WAIST, End.START).y());
             opened = Shell.parted(
-                    opened, EdgeNames.CENTRE, List.of(EdgeNames.CENTRE, SkirtFinishNames.ZIP), List.of(from - zip));
+                            opened,
+                            EdgeNames.CENTRE,
+                            List.of(EdgeNames.CENTRE, SkirtFinishNames.ZIP),
+                            List.of(from - zip))
+                    .withFinish(SkirtFinishNames.ZIP, EdgeFinish.FASTENED);
         }
         if (shell.hasEdge(EdgeNames.VENT)) {
             double open = shell.corner(EdgeNames.HEM, End.END).y()
                     - shell.corner(EdgeNames.CENTRE, End.START).y()
                     - shorter.mm();
-            opened = Shell.parted(opened, EdgeNames.CENTRE, List.of(EdgeNames.VENT, EdgeNames.CENTRE), List.of(open));
+            opened = Shell.parted(opened, EdgeNames.CENTRE, List.of(EdgeNames.VENT, EdgeNames.CENTRE), List.of(open))
+                    .withFinish(EdgeNames.VENT, EdgeFinish.NEATENED);
         }
         return opened;
     }

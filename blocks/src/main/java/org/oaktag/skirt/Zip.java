@@ -9,6 +9,7 @@ import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Dimension;
+import org.oaktag.garment.EdgeFinish;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.End;
@@ -91,6 +92,7 @@ record Zip(Length length, SkirtOpening at) implements Step {
                         EdgeNames.CENTRE,
                         List.of(EdgeNames.CENTRE, SkirtFinishNames.ZIP),
                         List.of(seam - length.mm()))
+                .withFinish(SkirtFinishNames.ZIP, EdgeFinish.FASTENED)
                 .withNotch(Notch.paired(SkirtFinishNames.ZIP_END, EdgeNames.CENTRE, End.END, 0));
         return Finishing.of(garment)
                 .put(zipped)

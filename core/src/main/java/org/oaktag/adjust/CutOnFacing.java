@@ -8,6 +8,7 @@ import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.Edge;
+import org.oaktag.garment.EdgeFinish;
 import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
@@ -89,7 +90,7 @@ public record CutOnFacing(EdgeRef edge, Length width) implements Step {
         for (Edge each : before.edges()) {
             if (each.name().equals(own)) {
                 edges.add(mirrored(before.before(own), out));
-                edges.add(Edge.straight(facing(own), out.end(), in.start()));
+                edges.add(Edge.straight(facing(own), out.end(), in.start()).withFinish(EdgeFinish.NEATENED));
                 edges.add(mirrored(before.after(own), in));
             } else {
                 edges.add(each);

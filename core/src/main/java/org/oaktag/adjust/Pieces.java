@@ -2,6 +2,7 @@ package org.oaktag.adjust;
 
 import java.util.List;
 import org.oaktag.garment.Cloth;
+import org.oaktag.garment.EdgeFinish;
 import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Name;
@@ -30,6 +31,7 @@ public final class Pieces {
                     .usually("reach", 30, 120),
             StepKind.of(ExtendEdge.class).usually("by", 5, 50),
             StepKind.of(NotchSeams.class),
+            StepKind.of(FinishEdges.class),
             StepKind.of(CutOnFacing.class).usually("width", 20, 60),
             StepKind.of(SeparateFacing.class).usually("width", 25, 70).usually("cloth stretch", 0, 80),
             StepKind.of(TrueCorner.class).usually("reach", 20, 60));
@@ -94,6 +96,16 @@ public final class Pieces {
     /** Sets notches on every seam whose edges could be mistaken for those of another. */
     public static Step notchSeams() {
         return new NotchSeams();
+    }
+
+    /** Turns edges back that no seam takes in, and stitches them down. */
+    public static Step turnBack(EdgeRef... edges) {
+        return new FinishEdges(List.of(edges), EdgeFinish.TURNED_BACK);
+    }
+
+    /** Leaves edges as they are cut, on purpose. */
+    public static Step leaveRaw(EdgeRef... edges) {
+        return new FinishEdges(List.of(edges), EdgeFinish.RAW);
     }
 
     /** Trues the corners at one end of a seam, so that the edges run on smoothly across it when it is closed. */

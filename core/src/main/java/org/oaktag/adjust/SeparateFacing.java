@@ -9,6 +9,7 @@ import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.Edge;
+import org.oaktag.garment.EdgeFinish;
 import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
@@ -79,7 +80,7 @@ public record SeparateFacing(EdgeRef edge, Length width, Name facing, Cloth clot
         List<Edge> edges = List.of(
                 shell.edge(own),
                 after.withPath(cutAfter),
-                new Edge(CutOnFacing.facing(own), back),
+                new Edge(CutOnFacing.facing(own), back, EdgeFinish.NEATENED),
                 before.withPath(cutBefore));
         List<CarriedNotches.Carried> notches = new ArrayList<>();
         shell.notches().stream()

@@ -115,7 +115,7 @@ public record Allowances(
 
     /**
      * Returns the allowances with what the {@linkplain Edge#finish finish} of the edges of a garment asks for: so much
-     * on what is {@linkplain Garment#turnedBack turned back}, and none where it is slashed open. Interfacing is fused,
+     * on what is {@linkplain Garment#turnedBack turned back}, and none where it is slashed open or left raw. Interfacing is fused,
      * and so it has none.
      *
      * @throws PatternException if it is not 0 to 100 mm wide
@@ -129,7 +129,7 @@ public record Allowances(
         for (Piece piece : garment.pieces()) {
             boolean fused = piece.cloth().use().equals(Cloth.INTERFACING);
             piece.edges().stream()
-                    .filter(edge -> fused || edge.finish() == EdgeFinish.SLASHED)
+                    .filter(edge -> fused || edge.finish() == EdgeFinish.SLASHED || edge.finish() == EdgeFinish.RAW)
                     .forEach(edge -> more.put(EdgeRef.of(piece.name(), edge.name()), Allowance.mitred(Length.ZERO)));
         }
         return new Allowances(name, standard, byName, more, notches, darts);

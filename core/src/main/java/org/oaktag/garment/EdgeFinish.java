@@ -9,8 +9,23 @@ package org.oaktag.garment;
  * }</pre>
  */
 public enum EdgeFinish {
-    /** Nothing: it is there to be sewn to another, or is left as it is cut. */
+    /** Nothing yet: it is there to be sewn to another, and raw as long as it is not. */
     PLAIN,
+
+    /** Left as it is cut, on purpose. */
+    RAW,
+
+    /** Kept from fraying by itself, as the loose edge of a facing is. */
+    NEATENED,
+
+    /** Folded in half and sewn to itself, as the end of a folded band is. */
+    CLOSED,
+
+    /** Folded away and held by the seams next to it, as the top of a pleat is. */
+    TAKEN_IN,
+
+    /** Held by what fastens the garment, as the edge that takes a zip is. */
+    FASTENED,
 
     /** Turned back and stitched down, its ends folded with it, as a hem is. */
     TURNED_BACK,

@@ -241,6 +241,29 @@ public final class Garment {
         return new TurnedBack(piece(edge.piece()), this::isSewn).with(edge);
     }
 
+    /**
+     * Returns the edges that are raw without anybody having said so, each with what would finish it: no seam takes them
+     * in, they lie on no fold, no other piece has them stitched on to it, and their {@linkplain Edge#finish finish} is
+     * plain. The edges of an interfacing, which is fused to its piece, are not among them.
+     */
+    public List<RawEdge> rawEdges() {
+        return pieces.stream()
+                .filter(piece -> !piece.cloth().use().equals(Cloth.INTERFACING) && !isLaidOn(piece.name()))
+                .flatMap(piece -> piece.edges().stream()
+                        .filter(edge -> edge.finish() == EdgeFinish.PLAIN && !piece.isOnFold(edge.name()))
+                        .map(edge -> new RawEdge(EdgeRef.of(piece.name(), edge.name()), edge.length())))
+                .filter(raw -> !isSewn(raw.edge()))
+                .toList();
+    }
+
+    /** Tells whether the place of a piece is marked on another. */
+    private boolean isLaidOn(Name piece) {
+        return pieces.stream()
+                .flatMap(each -> each.lines().stream())
+                .anyMatch(line ->
+                        line.use() == InnerLine.Use.PLACEMENT && line.name().equals(piece));
+    }
+
     private boolean isSewn(EdgeRef edge) {
         return seams.stream().anyMatch(seam -> seam.has(edge));
     }

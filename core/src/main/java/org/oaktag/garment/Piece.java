@@ -298,6 +298,17 @@ public final class Piece {
                 .toList());
     }
 
+    /**
+     * Returns the piece with one of its edges finished in another way.
+     *
+     * @throws PatternException if the edge does not exist
+     */
+    public Piece withFinish(Name edge, EdgeFinish finish) {
+        List<Edge> all = new ArrayList<>(edges);
+        all.set(indexOf(edge), edge(edge).withFinish(finish));
+        return withEdges(all);
+    }
+
     /** Returns the piece with other edges and the same marks; notches stay on edges of their name. */
     public Piece withEdges(List<Edge> other) {
         return new Piece(name, other, lines, marks, notches, grainline, cut, cloth);

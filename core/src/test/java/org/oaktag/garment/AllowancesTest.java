@@ -89,10 +89,10 @@ class AllowancesTest {
             Piece piece = withFinish(withFinish(plain, EdgeNames.HEM, EdgeFinish.PLAIN), EdgeNames.SIDE, finish);
             Garment garment = alone(piece);
             Allowance expected = switch (finish) {
-                case PLAIN -> Allowance.mitred(mm(10));
+                case PLAIN, NEATENED, CLOSED, TAKEN_IN, FASTENED -> Allowance.mitred(mm(10));
                 case TURNED_BACK -> Allowance.foldedBack(mm(25));
                 case TURNED_BACK_SQUARE -> Allowance.foldedSquare(mm(25));
-                case SLASHED -> Allowance.mitred(mm(0));
+                case SLASHED, RAW -> Allowance.mitred(mm(0));
             };
             assertThat(finished(garment).of(piece, EdgeNames.SIDE)).isEqualTo(expected);
             assertThat(finished(garment).on(piece, EdgeNames.HEM)).isEqualTo(mm(10));

@@ -204,6 +204,10 @@ final class Account {
                 .untrue()
                 .forEach(walked -> text.wrapped(
                         "  ", walked.seam().name() + ": " + walked.mend().orElse("")));
+        garment.rawEdges().forEach(raw -> text.wrapped("  ", raw.text()));
+        if (garment.rawEdges().isEmpty()) {
+            text.line("  No edge is left raw: each is sewn, on a fold, turned back, neatened or left so on purpose.");
+        }
     }
 
     private void finished(Garment garment) {

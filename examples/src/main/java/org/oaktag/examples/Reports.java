@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.oaktag.garment.Change;
 import org.oaktag.garment.CutList;
+import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.FinishedMeasure;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Moved;
@@ -142,7 +143,26 @@ final class Reports {
         if (work instanceof Operation.LayOn laid) {
             return List.of(laid.shell().value(), laid.piece().value());
         }
-        return work instanceof Operation.Hem hem ? List.of(hem.edge().id(), "") : List.of("", "");
+        if (work instanceof Operation.Hem hem) {
+            return List.of(ids(hem.edges()), "");
+        }
+        if (work instanceof Operation.Neaten neaten) {
+            return List.of(ids(neaten.edges()), "");
+        }
+        if (work instanceof Operation.Close close) {
+            return List.of(close.edge().id(), "");
+        }
+        if (work instanceof Operation.Gather gather) {
+            return List.of(gather.side().text(), "");
+        }
+        if (work instanceof Operation.Fuse fuse) {
+            return List.of(fuse.interfacing().value(), "");
+        }
+        return work instanceof Operation.Fold fold ? List.of(fold.piece().value(), "") : List.of("", "");
+    }
+
+    private static String ids(List<EdgeRef> edges) {
+        return edges.stream().map(EdgeRef::id).collect(Collectors.joining(" "));
     }
 
     /** Returns the word for how one side is made to fit the other, or what else is done. */
@@ -150,7 +170,22 @@ final class Reports {
         if (work instanceof Operation.Join join) {
             return join.rule().word();
         }
-        return work instanceof Operation.LayOn ? "laid on" : "turned back";
+        if (work instanceof Operation.LayOn) {
+            return "laid on";
+        }
+        if (work instanceof Operation.Fold) {
+            return "folded and basted";
+        }
+        if (work instanceof Operation.Close) {
+            return "stitched across";
+        }
+        if (work instanceof Operation.Fuse) {
+            return "fused";
+        }
+        if (work instanceof Operation.Gather) {
+            return "gathering rows";
+        }
+        return work instanceof Operation.Neaten ? "neatened" : "turned back";
     }
 
     private static String mm(Optional<Length> length) {

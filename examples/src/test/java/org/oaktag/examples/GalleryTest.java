@@ -57,6 +57,14 @@ class GalleryTest {
     }
 
     @Test
+    void no_style_leaves_an_edge_raw_without_saying_so() {
+        assertThat(Gallery.styles())
+                .allSatisfy(style -> assertThat(style.style().on(style.body()).rawEdges())
+                        .as(style.style().title())
+                        .isEmpty());
+    }
+
+    @Test
     void a_style_that_ends_above_the_waist_has_none_in_its_table() {
         GalleryStyle tee = Gallery.styles().get(1);
         assertThat(pageOf(tee, tee.style())).contains(">waist girth<", ">hem girth<");

@@ -1,6 +1,7 @@
 package org.oaktag.examples.gallery;
 
 import static org.oaktag.adjust.Pieces.cutFrom;
+import static org.oaktag.adjust.Pieces.turnBack;
 import static org.oaktag.adjustments.Armholes.lowerArmhole;
 import static org.oaktag.adjustments.Bands.ribCuff;
 import static org.oaktag.adjustments.Bodies.boxSideSeams;
@@ -45,11 +46,14 @@ import org.oaktag.block.Style;
 import org.oaktag.blocks.HoodShape;
 import org.oaktag.blocks.KnitTop;
 import org.oaktag.blocks.TopEase;
+import org.oaktag.blocks.TopEdges;
+import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasurements;
 import org.oaktag.body.Ease;
 import org.oaktag.body.EaseCategory;
 import org.oaktag.export.gallery.GalleryStyle;
 import org.oaktag.garment.Cloth;
+import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.Name;
 import org.oaktag.measure.Percent;
 
@@ -59,6 +63,9 @@ public final class Wardrobe {
     private static final Ease STANDARD = TopEase.standard();
     private static final Ease CLOSE = TopEase.of(EaseCategory.CLOSE);
     private static final Ease LOOSE = TopEase.of(EaseCategory.LOOSE);
+    private static final EdgeRef[] NECKLINES = {
+        EdgeRef.of(TopNames.FRONT, TopEdges.NECKLINE), EdgeRef.of(TopNames.BACK, TopEdges.NECKLINE)
+    };
     private static final Cloth FINE_RIB = Cloth.rib("1 x 1 rib", percent(80));
     private static final Cloth RIB = Cloth.rib("2 x 2 rib", percent(90));
 
@@ -150,21 +157,24 @@ public final class Wardrobe {
                 widenNeckline(cm(2.5)),
                 lowerFrontNeckline(cm(3)),
                 lengthenBody(cm(8)),
-                batwingSleeve(cm(20)));
+                batwingSleeve(cm(20)),
+                turnBack(NECKLINES));
     }
 
     private static Style aLine() {
+        Cloth doubleKnit = Cloth.knit("double knit", percent(25));
         return style(
                 "A-line long top",
                 STANDARD,
-                Cloth.knit("double knit", percent(25)),
+                doubleKnit,
                 widenNeckline(cm(3)),
                 lowerFrontNeckline(cm(4)),
                 lengthenBody(cm(26)),
                 flareSideSeams(cm(6)),
                 fitCapToArmhole(mm(5)),
                 bellSleeve(cm(50)),
-                patchPocket(cm(14), cm(16), cm(7), cm(48)));
+                patchPocket(cm(14), cm(16), cm(7), cm(48)),
+                faceNeckline(cm(5), doubleKnit));
     }
 
     private static Style cropped() {
@@ -194,7 +204,8 @@ public final class Wardrobe {
                 fitCapToArmhole(mm(5)),
                 lengthenBody(cm(6)),
                 highLowHem(cm(4), cm(7)),
-                shortSleeve());
+                shortSleeve(),
+                ribNeckband(mm(18), FINE_RIB));
     }
 
     private static Style twoPieceHood() {
@@ -221,6 +232,7 @@ public final class Wardrobe {
                 widenNeckline(cm(6)),
                 lowerFrontNeckline(cm(2)),
                 growStand(cm(8)),
+                turnBack(NECKLINES),
                 ribCuff(cm(7), RIB));
     }
 

@@ -81,6 +81,11 @@ final class DrawnSteps {
                         mm(random, 30, 120)));
         own.put("extend edge", random -> Pieces.extendEdge(edge(random), mm(random, 5, 50)));
         own.put("cut on facing", random -> Pieces.cutOnFacing(edge(random), mm(random, 20, 60)));
+        own.put("finish edges", random -> {
+            EdgeRef front = EdgeRef.of(TopNames.FRONT, TopEdges.NECKLINE);
+            EdgeRef back = EdgeRef.of(TopNames.BACK, TopEdges.NECKLINE);
+            return random.nextBoolean() ? Pieces.turnBack(front, back) : Pieces.leaveRaw(front, back);
+        });
         own.put(
                 "separate facing",
                 random -> Pieces.separateFacing(

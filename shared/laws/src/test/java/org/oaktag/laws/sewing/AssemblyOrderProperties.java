@@ -12,6 +12,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
+import org.oaktag.adjustments.Bands;
+import org.oaktag.adjustments.Finishes;
 import org.oaktag.blocks.BandNames;
 import org.oaktag.blocks.FinishNames;
 import org.oaktag.blocks.HoodNames;
@@ -27,6 +29,7 @@ import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Seam;
 import org.oaktag.garment.SeamSide;
+import org.oaktag.measure.Length;
 import org.oaktag.sewing.AssemblyOrder;
 import org.oaktag.sewing.Operation;
 import org.oaktag.sewing.SeamClass;
@@ -42,6 +45,11 @@ class AssemblyOrderProperties {
 
     private static Garment top(BodyMeasurements body) {
         return HoodedTop.recipe(false).applyTo(HoodedTop.block(body));
+    }
+
+    /** A seam of a band to itself, along its fold, is no stitched one. */
+    private static boolean isSeam(Operation operation) {
+        return operation.work() instanceof Operation.Join || operation.work() instanceof Operation.Fold;
     }
 
     private static int place(AssemblyOrder order, Name seam) {
@@ -60,7 +68,7 @@ class AssemblyOrderProperties {
         Garment top = top(body);
         List<Operation> operations = AssemblyOrder.of(top).operations();
         assertThat(operations)
-                .filteredOn(each -> each.work() instanceof Operation.Join)
+                .filteredOn(AssemblyOrderProperties::isSeam)
                 .extracting(Operation::name)
                 .containsExactlyInAnyOrderElementsOf(
                         top.seams().stream().map(Seam::name).toList());
@@ -138,27 +146,28 @@ class AssemblyOrderProperties {
     void the_pouch_is_laid_on_before_the_seams_and_its_openings_before_that(@ForAll BodyMeasurements body) {
         List<Operation> operations = AssemblyOrder.of(top(body)).operations();
         assertThat(operations.get(0).work())
-                .isEqualTo(new Operation.Hem(EdgeRef.of(FinishNames.POUCH, EdgeNames.OPENING)));
+                .isEqualTo(new Operation.Hem(List.of(EdgeRef.of(FinishNames.POUCH, EdgeNames.OPENING))));
         assertThat(operations.get(0).stitchText()).isEqualTo("406");
         assertThat(operations.get(1).work()).isEqualTo(new Operation.LayOn(FinishNames.POUCH, TopNames.FRONT));
         assertThat(operations.get(1).notches()).hasSize(3);
-        assertThat(operations.subList(2, operations.size())).allMatch(each -> each.work() instanceof Operation.Join);
+        assertThat(operations.subList(2, operations.size()))
+                .noneMatch(each -> each.work() instanceof Operation.LayOn || each.work() instanceof Operation.Hem);
     }
 
     @Property(tries = 10)
     void a_knit_is_joined_by_514_and_hemmed_by_406(@ForAll BodyMeasurements body) {
         AssemblyOrder order =
                 AssemblyOrder.of(KnitTop.draft(body, TopEase.standard(), Cloth.knit("trial knit", percent(30))));
-        assertThat(operation(order, TopNames.SIDE_SEAM).stitches()).containsExactly(Stitch.SAFETY_OVEREDGE);
+        assertThat(operation(order, TopNames.SIDE_SEAM).stitches()).containsExactly(Stitch.FOUR_THREAD_OVEREDGE);
         assertThat(operation(order, TopNames.SIDE_SEAM).stitchText()).isEqualTo("514");
         List<Operation> hems = order.operations().stream()
                 .filter(each -> each.work() instanceof Operation.Hem)
                 .toList();
-        assertThat(hems).hasSize(3).allSatisfy(hem -> {
+        assertThat(hems).hasSize(2).allSatisfy(hem -> {
             assertThat(hem.stitchText()).isEqualTo("406");
             assertThat(hem.seamClass()).isEqualTo(SeamClass.EDGE_FINISHING);
             assertThat(hem.inTheRound()).isTrue();
-            assertThat(hem.number()).isGreaterThan(order.operations().size() - 3);
+            assertThat(hem.number()).isGreaterThan(order.operations().size() - 2);
         });
     }
 
@@ -175,5 +184,60 @@ class AssemblyOrderProperties {
                 .containsExactlyElementsOf(AssemblyOrder.of(top).operations().stream()
                         .map(Operation::name)
                         .toList());
+    }
+
+    /** A ring is closed before it is folded, and folded before it is sewn on; what is open at its ends is closed first. */
+    @Property(tries = 10)
+    void a_band_is_closed_then_folded_then_set(@ForAll BodyMeasurements body) {
+        Cloth rib = Cloth.rib("trial rib", percent(80));
+        Garment banded = KnitTop.draft(body, TopEase.standard(), Cloth.knit("trial knit", percent(30)))
+                .adjust(Finishes.ribNeckband(Length.cm(2), rib))
+                .adjust(Bands.hemBand(Length.cm(5), Length.ZERO));
+        AssemblyOrder order = AssemblyOrder.of(banded);
+        assertThat(List.of(
+                        FinishNames.NECKBAND_CLOSING_SEAM, FinishNames.NECKBAND_FOLD_SEAM, FinishNames.NECKBAND_SEAM))
+                .isSortedAccordingTo((a, b) -> place(order, a) - place(order, b));
+        assertThat(List.of(BandNames.SIDE_BAND_SEAM, BandNames.FRONT_FOLD_SEAM, BandNames.FRONT_HEM_SEAM))
+                .isSortedAccordingTo((a, b) -> place(order, a) - place(order, b));
+        assertThat(place(order, BandNames.BACK_FOLD_SEAM)).isLessThan(place(order, BandNames.BACK_HEM_SEAM));
+        for (Name round : List.of(FinishNames.NECKBAND_SEAM, BandNames.FRONT_HEM_SEAM, BandNames.BACK_HEM_SEAM)) {
+            assertThat(operation(order, round).inTheRound()).as("%s", round).isTrue();
+        }
+        Operation fold = operation(order, FinishNames.NECKBAND_FOLD_SEAM);
+        assertThat(fold.work()).isEqualTo(new Operation.Fold(FinishNames.NECKBAND));
+        assertThat(fold.stitches()).isEmpty();
+        AssemblyOrder lapped = AssemblyOrder.of(top(body));
+        Name end = TopNames.HEM_BAND_FRONT.with(BandNames.SIDE.value());
+        assertThat(operation(lapped, end).work())
+                .isEqualTo(new Operation.Close(EdgeRef.of(TopNames.HEM_BAND_FRONT, BandNames.SIDE)));
+        assertThat(List.of(end, BandNames.FRONT_FOLD_SEAM, BandNames.FRONT_HEM_SEAM))
+                .isSortedAccordingTo((a, b) -> place(lapped, a) - place(lapped, b));
+    }
+
+    @Property(tries = 10)
+    void a_facing_is_neatened_before_it_is_sewn_on(@ForAll BodyMeasurements body) {
+        Cloth shell = Cloth.knit("trial knit", percent(30));
+        AssemblyOrder order = AssemblyOrder.of(
+                KnitTop.draft(body, TopEase.standard(), shell).adjust(Finishes.faceNeckline(Length.cm(5), shell)));
+        Operation neatened = order.operations().stream()
+                .filter(each -> each.work() instanceof Operation.Neaten)
+                .findFirst()
+                .orElseThrow();
+        assertThat(((Operation.Neaten) neatened.work()).edges()).hasSize(2);
+        assertThat(neatened.inTheRound()).isTrue();
+        assertThat(neatened.number())
+                .isGreaterThan(place(order, FinishNames.FACING_SHOULDER_SEAM))
+                .isLessThan(place(order, FinishNames.FRONT_FACING_SEAM));
+    }
+
+    @Property(tries = 5)
+    void gathers_are_drawn_up_before_their_seam(@ForAll BodyMeasurements body) {
+        AssemblyOrder order = AssemblyOrder.of(top(body));
+        int cuff = place(order, BandNames.CUFF_SEAM);
+        assertThat(order.operations().get(cuff - 2).work())
+                .isInstanceOfSatisfying(
+                        Operation.Gather.class,
+                        gather -> assertThat(gather.side().runs().get(0).edge().edge())
+                                .isEqualTo(EdgeNames.HEM));
     }
 }
