@@ -6,6 +6,7 @@ import org.oaktag.PatternException;
 import org.oaktag.blocks.HoodNames;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.draft.RootFinder;
+import org.oaktag.garment.Aspect;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.End;
@@ -60,7 +61,8 @@ record FacedPanel(Piece side, Path.Split crown, Path.Split neck) {
         Path facingNeck = neck.after().transformed(mirror).reversed();
         Piece faced = side.withoutNotchesOn(HoodNames.FACING_NECK)
                 .withEdges(List.of(
-                        Edge.straight(HoodNames.FACING_EDGE, facingNeck.end(), facingCrown.start()),
+                        Edge.straight(HoodNames.FACING_EDGE, facingNeck.end(), facingCrown.start())
+                                .withAspect(Aspect.FRONT),
                         new Edge(HoodNames.FACING_CROWN, facingCrown),
                         side.edge(HoodNames.CROWN),
                         side.edge(HoodNames.NECK),
@@ -86,9 +88,10 @@ record FacedPanel(Piece side, Path.Split crown, Path.Split neck) {
                         TopNames.HOOD_SIDE_LINING,
                         List.of(
                                 Edge.straight(
-                                        HoodNames.FACE,
-                                        neck.before().end(),
-                                        crown.after().start()),
+                                                HoodNames.FACE,
+                                                neck.before().end(),
+                                                crown.after().start())
+                                        .withAspect(Aspect.FRONT),
                                 new Edge(HoodNames.CROWN, crown.after()),
                                 new Edge(HoodNames.NECK, neck.before())),
                         side.grainline(),

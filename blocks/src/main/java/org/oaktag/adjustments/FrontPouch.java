@@ -148,17 +148,18 @@ public record FrontPouch(Length width, Length height, Length aboveHem, Optional<
                 bottom.start(),
                 foot);
         Piece pouch = Piece.of(
-                FinishNames.POUCH,
-                List.of(
-                        Edge.straight(EdgeNames.TOP, at.get(0), at.get(1)),
-                        Edge.straight(EdgeNames.OPENING, at.get(1), at.get(2))
-                                .withFinish(EdgeFinish.TURNED_BACK_SQUARE),
-                        Edge.straight(EdgeNames.SIDE, at.get(2), at.get(3)),
-                        new Edge(EdgeNames.BOTTOM, bottom),
-                        Edge.straight(EdgeNames.CENTRE, at.get(4), at.get(0))),
-                grain(at),
-                Cut.onFold(EdgeNames.CENTRE),
-                cloth.orElse(front.cloth()));
+                        FinishNames.POUCH,
+                        List.of(
+                                Edge.straight(EdgeNames.TOP, at.get(0), at.get(1)),
+                                Edge.straight(EdgeNames.OPENING, at.get(1), at.get(2))
+                                        .withFinish(EdgeFinish.TURNED_BACK_SQUARE),
+                                Edge.straight(EdgeNames.SIDE, at.get(2), at.get(3)),
+                                new Edge(EdgeNames.BOTTOM, bottom),
+                                Edge.straight(EdgeNames.CENTRE, at.get(4), at.get(0))),
+                        grain(at),
+                        Cut.onFold(EdgeNames.CENTRE),
+                        cloth.orElse(front.cloth()))
+                .withAspectOf(front);
         LaidOn laid = new LaidOn(
                 FinishNames.POUCH,
                 Path.polyline(at.get(0), at.get(1), at.get(2), at.get(3)).then(bottom),

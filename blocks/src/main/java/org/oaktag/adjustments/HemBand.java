@@ -126,7 +126,8 @@ public record HemBand(Length depth, Length lap, Optional<Cloth> cloth) implement
                     "");
         }
         Piece band = FoldedBand.draw(name, hem.mm() + lap.mm() / 2, depth.mm(), BandNames.SIDE, EdgeNames.CENTRE, from)
-                .withCut(Cut.onFold(EdgeNames.CENTRE));
+                .withCut(Cut.onFold(EdgeNames.CENTRE))
+                .withAspectOf(garment.piece(body));
         if (lap.mm() == 0) {
             return band;
         }

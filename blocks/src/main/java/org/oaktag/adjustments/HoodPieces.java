@@ -8,6 +8,7 @@ import org.oaktag.blocks.HoodNames;
 import org.oaktag.blocks.HoodPanel;
 import org.oaktag.blocks.HoodShape;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.garment.Aspect;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.Dimension;
@@ -76,7 +77,7 @@ record HoodPieces(HoodPanel panel, NeckOpening opening, HoodShape shape, Length 
         return Piece.of(
                         TopNames.HOOD_SIDE,
                         List.of(
-                                new Edge(HoodNames.FACE, panel.face()),
+                                new Edge(HoodNames.FACE, panel.face()).withAspect(Aspect.FRONT),
                                 new Edge(HoodNames.CROWN, panel.crown()),
                                 new Edge(HoodNames.NECK, panel.neck())),
                         upright(grain, faceLength),
@@ -117,9 +118,9 @@ record HoodPieces(HoodPanel panel, NeckOpening opening, HoodShape shape, Length 
                 HoodNames.EYELET_PATCH,
                 List.of(
                         new Edge(EdgeNames.TOP, sides.get(0)),
-                        new Edge(BandNames.SIDE_BACK, sides.get(1)),
+                        new Edge(BandNames.SIDE_BACK, sides.get(1)).withAspect(Aspect.BACK),
                         new Edge(EdgeNames.BOTTOM, sides.get(2)),
-                        new Edge(BandNames.SIDE_FRONT, sides.get(3))),
+                        new Edge(BandNames.SIDE_FRONT, sides.get(3)).withAspect(Aspect.FRONT)),
                 upright(PATCH / 2, PATCH),
                 Cut.pair(),
                 new Cloth(Cloth.INTERFACING, "firm interfacing", Percent.percent(0))));
@@ -162,7 +163,8 @@ record HoodPieces(HoodPanel panel, NeckOpening opening, HoodShape shape, Length 
         return Optional.of(Piece.of(
                         TopNames.HOOD_CENTRE,
                         List.of(
-                                Edge.straight(HoodNames.FACE, Point.ORIGIN, face),
+                                Edge.straight(HoodNames.FACE, Point.ORIGIN, face)
+                                        .withAspect(Aspect.FRONT),
                                 Edge.straight(HoodNames.CROWN, face, nape),
                                 Edge.straight(HoodNames.NECK, nape, foldedNape),
                                 Edge.straight(EdgeNames.CENTRE, foldedNape, Point.ORIGIN)),

@@ -18,6 +18,7 @@ import org.oaktag.blocks.TopNames;
 import org.oaktag.blocks.TopPieces;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.garment.Amount;
+import org.oaktag.garment.Aspect;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.Dimension;
@@ -190,7 +191,10 @@ public record RibCuff(Length depth, Cloth rib, Optional<Length> girth, boolean b
         Piece band = FoldedBand.draw(
                         TopNames.CUFF, around.mm(), depth.mm(), BandNames.SIDE_FRONT, BandNames.SIDE_BACK, rib)
                 .withCut(Cut.pair());
-        return notched(band, EdgeNames.TOP, End.START);
+        return notched(
+                band.withEdgeAt(BandNames.SIDE_FRONT, Aspect.FRONT).withEdgeAt(BandNames.SIDE_BACK, Aspect.BACK),
+                EdgeNames.TOP,
+                End.START);
     }
 
     /** Sets notches at the quarters of an edge, counted from the end that lies at the back of the sleeve. */

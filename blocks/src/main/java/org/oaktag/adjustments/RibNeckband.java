@@ -12,6 +12,7 @@ import org.oaktag.blocks.TopChecks;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.body.BodyMeasure;
 import org.oaktag.garment.Amount;
+import org.oaktag.garment.Aspect;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.Dimension;
@@ -94,6 +95,7 @@ record RibNeckband(Length depth, Cloth rib) implements Step {
         Piece band = FoldedBand.draw(
                         FinishNames.NECKBAND, half, depth.mm(), FinishNames.CENTRE_BACK, EdgeNames.CENTRE, rib)
                 .withCut(Cut.onFold(EdgeNames.CENTRE))
+                .withEdgeAt(FinishNames.CENTRE_BACK, Aspect.BACK)
                 .withNotches(opening.joints().stream()
                         .map(joint -> new Notch(
                                 joint.notch(), EdgeNames.TOP, End.START, joint.fromFront() * share(), joint.cuts()))

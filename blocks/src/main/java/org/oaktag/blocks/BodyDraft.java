@@ -166,17 +166,18 @@ record BodyDraft(
                 : NeckShape.back(centreNeck, sideNeck, alongShoulder);
         double grain = sideNeck.x();
         return Piece.of(
-                half.piece(),
-                List.of(
-                        new Edge(TopEdges.NECKLINE, neckline),
-                        Edge.straight(TopEdges.SHOULDER, sideNeck, shoulder),
-                        new Edge(TopEdges.ARMHOLE, armhole(half)),
-                        new Edge(EdgeNames.SIDE, side()),
-                        new Edge(EdgeNames.HEM, HemShape.draw(hem, DOWN, centreHem), EdgeFinish.TURNED_BACK),
-                        Edge.straight(EdgeNames.CENTRE, centreHem, centreNeck)),
-                new Grainline(Point.of(grain, GRAIN_FROM * hem.y()), Point.of(grain, GRAIN_TO * hem.y())),
-                Cut.onFold(EdgeNames.CENTRE),
-                cloth);
+                        half.piece(),
+                        List.of(
+                                new Edge(TopEdges.NECKLINE, neckline),
+                                Edge.straight(TopEdges.SHOULDER, sideNeck, shoulder),
+                                new Edge(TopEdges.ARMHOLE, armhole(half)),
+                                new Edge(EdgeNames.SIDE, side()),
+                                new Edge(EdgeNames.HEM, HemShape.draw(hem, DOWN, centreHem), EdgeFinish.TURNED_BACK),
+                                Edge.straight(EdgeNames.CENTRE, centreHem, centreNeck)),
+                        new Grainline(Point.of(grain, GRAIN_FROM * hem.y()), Point.of(grain, GRAIN_TO * hem.y())),
+                        Cut.onFold(EdgeNames.CENTRE),
+                        cloth)
+                .withAspect(half.aspect());
     }
 
     private Path side() {

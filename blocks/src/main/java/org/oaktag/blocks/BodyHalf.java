@@ -1,5 +1,6 @@
 package org.oaktag.blocks;
 
+import org.oaktag.garment.Aspect;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
 
@@ -25,6 +26,11 @@ enum BodyHalf {
     /** Returns which half a piece is: the back where it bears the back's name, else the front. */
     static BodyHalf of(Piece piece) {
         return piece.name().equals(TopNames.BACK) ? BACK : FRONT;
+    }
+
+    /** Returns at which side of the garment it lies. */
+    Aspect aspect() {
+        return this == FRONT ? Aspect.FRONT : Aspect.BACK;
     }
 
     /** Returns the name of its piece. */

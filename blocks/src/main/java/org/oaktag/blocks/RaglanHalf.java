@@ -205,6 +205,7 @@ public final class RaglanHalf {
                         new Grainline(Point.of(x, top), Point.of(x, low - GRAIN_MARGIN * (low - top))),
                         Cut.pair(),
                         sleeve.cloth())
+                .withAspectOf(body)
                 .withNotch(notch(gusset));
     }
 

@@ -1,6 +1,7 @@
 package org.oaktag.blocks;
 
 import java.util.List;
+import org.oaktag.garment.Aspect;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.Edge;
@@ -40,11 +41,11 @@ final class SleeveShape {
         Piece piece = Piece.of(
                 TopNames.SLEEVE,
                 List.of(
-                        new Edge(TopEdges.CAP_BACK, capBack),
-                        new Edge(TopEdges.CAP_FRONT, capFront),
-                        new Edge(TopEdges.UNDERARM_FRONT, upright(front, hemFront)),
+                        new Edge(TopEdges.CAP_BACK, capBack).withAspect(Aspect.BACK),
+                        new Edge(TopEdges.CAP_FRONT, capFront).withAspect(Aspect.FRONT),
+                        new Edge(TopEdges.UNDERARM_FRONT, upright(front, hemFront)).withAspect(Aspect.FRONT),
                         Edge.straight(EdgeNames.HEM, hemFront, hemBack).withFinish(EdgeFinish.TURNED_BACK),
-                        new Edge(TopEdges.UNDERARM_BACK, upright(hemBack, back))),
+                        new Edge(TopEdges.UNDERARM_BACK, upright(hemBack, back)).withAspect(Aspect.BACK)),
                 new Grainline(Point.of(0, cap.height()), Point.of(0, length - GRAIN_MARGIN * (length - cap.height()))),
                 Cut.pair(),
                 cloth);

@@ -203,8 +203,7 @@ public record CentreBackVent(Length width, Optional<Length> height, boolean clos
         List<InnerLine> lines = new ArrayList<>(back.lines());
         lines.add(new InnerLine(SkirtFinishNames.VENT_FOLD, InnerLine.Use.FOLD, Path.polyline(top, corner)));
         Name own = EdgeNames.CENTRE;
-        return new Piece(
-                back.name(),
+        return back.remade(
                 edges,
                 lines,
                 back.marks(),
@@ -215,8 +214,7 @@ public record CentreBackVent(Length width, Optional<Length> height, boolean clos
                                 : notch)
                         .toList(),
                 back.grainline(),
-                back.cut(),
-                back.cloth());
+                back.cut());
     }
 
     private List<Note> notes(Garment garment, Optional<Length> needed, double high, double seam) {

@@ -172,7 +172,8 @@ public record CircleSkirt(double share, boolean quarters) implements Step {
         Path side = Path.polyline(waist.end(), hem.start());
         Cut cut = quarters ? Cut.pair() : Cut.onFold(EdgeNames.CENTRE);
         return SkirtPanel.of(
-                name, SkirtNames.WAIST, waist, new SideLine(side, skirt.hipDepth()), hem, cut, skirt.cloth());
+                        name, SkirtNames.WAIST, waist, new SideLine(side, skirt.hipDepth()), hem, cut, skirt.cloth())
+                .withAspect(SkirtBody.aspect(name));
     }
 
     private static Seam centreSeam(Name seam, Name half) {

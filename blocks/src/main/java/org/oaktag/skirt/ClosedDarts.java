@@ -126,8 +126,7 @@ record ClosedDarts(Piece before, Piece piece, List<CutDown> cuts, double share) 
             Path path = edge.path().transformed(motion(cuts, beyond));
             append(edges, edge.withPath(path), cuts, share);
         }
-        Piece bare = new Piece(
-                half.name(), edges, List.of(), List.of(), List.of(), half.grainline(), half.cut(), half.cloth());
+        Piece bare = half.remade(edges, List.of(), List.of(), List.of(), half.grainline(), half.cut());
         return marked(half, bare, cuts);
     }
 

@@ -54,15 +54,16 @@ record ClosedTop(Piece plain, Piece closed, List<Dart> darts, List<Transform> op
         /** Returns the strip as a piece, its upper, side, lower and centre edge under these names. */
         Piece piece(Name name, Piece half, Name upper, Name below, Cloth cloth) {
             return Piece.of(
-                    name,
-                    List.of(
-                            new Edge(upper, waist),
-                            new Edge(EdgeNames.SIDE, side),
-                            new Edge(below, lower),
-                            new Edge(EdgeNames.CENTRE, centre)),
-                    grain,
-                    half.cut(),
-                    cloth);
+                            name,
+                            List.of(
+                                    new Edge(upper, waist),
+                                    new Edge(EdgeNames.SIDE, side),
+                                    new Edge(below, lower),
+                                    new Edge(EdgeNames.CENTRE, centre)),
+                            grain,
+                            half.cut(),
+                            cloth)
+                    .withAspectOf(half);
         }
     }
 
@@ -85,15 +86,16 @@ record ClosedTop(Piece plain, Piece closed, List<Dart> darts, List<Transform> op
         Path side = turned.withEnds(waist.end(), turned.end());
         Point bottom = plain.corner(EdgeNames.CENTRE, End.START);
         Piece closed = Piece.of(
-                plain.name(),
-                List.of(
-                        new Edge(SkirtNames.WAIST, waist),
-                        new Edge(EdgeNames.SIDE, side),
-                        Edge.straight(EdgeNames.BOTTOM, side.end(), bottom),
-                        plain.edge(EdgeNames.CENTRE)),
-                plain.grainline(),
-                plain.cut(),
-                plain.cloth());
+                        plain.name(),
+                        List.of(
+                                new Edge(SkirtNames.WAIST, waist),
+                                new Edge(EdgeNames.SIDE, side),
+                                Edge.straight(EdgeNames.BOTTOM, side.end(), bottom),
+                                plain.edge(EdgeNames.CENTRE)),
+                        plain.grainline(),
+                        plain.cut(),
+                        plain.cloth())
+                .withAspectOf(plain);
         return new ClosedTop(plain, closed, darts, List.copyOf(openings));
     }
 
@@ -188,6 +190,7 @@ record ClosedTop(Piece plain, Piece closed, List<Dart> darts, List<Transform> op
             }
         }
         return Shell.withFolds(Piece.of(plain.name(), edges, plain.grainline(), plain.cut(), plain.cloth())
+                .withAspectOf(plain)
                 .withNotches(notches));
     }
 

@@ -183,15 +183,7 @@ record ContouredWaistband(Length width) implements Step {
                                 : notch);
             }
         }
-        Piece lowered = new Piece(
-                shell.name(),
-                edges,
-                shell.lines(),
-                shell.marks(),
-                notches,
-                shell.grainline(),
-                shell.cut(),
-                shell.cloth());
+        Piece lowered = shell.remade(edges, shell.lines(), shell.marks(), notches, shell.grainline(), shell.cut());
         return Shell.withFolds(lowered);
     }
 

@@ -101,14 +101,15 @@ record FaceHem(Length width, Cloth cloth) implements Step {
      */
     private Piece facing(Piece half, HemStrip strip, boolean ends) {
         return Piece.of(
-                SkirtFinishNames.hemFacing(half.name()),
-                List.of(
-                        new Edge(UPPER, strip.upper()),
-                        new Edge(EdgeNames.SIDE, strip.side()),
-                        half.edge(EdgeNames.HEM),
-                        new Edge(EdgeNames.CENTRE, strip.centre())),
-                strip.grain(),
-                ends ? Cut.pair() : Cut.onFold(EdgeNames.CENTRE),
-                cloth);
+                        SkirtFinishNames.hemFacing(half.name()),
+                        List.of(
+                                new Edge(UPPER, strip.upper()),
+                                new Edge(EdgeNames.SIDE, strip.side()),
+                                half.edge(EdgeNames.HEM),
+                                new Edge(EdgeNames.CENTRE, strip.centre())),
+                        strip.grain(),
+                        ends ? Cut.pair() : Cut.onFold(EdgeNames.CENTRE),
+                        cloth)
+                .withAspectOf(half);
     }
 }

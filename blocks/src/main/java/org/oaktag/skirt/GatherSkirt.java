@@ -81,7 +81,8 @@ record GatherSkirt(double ratio) implements Step {
         double width = skirt.waist() * ratio / 4;
         Garment made = skirt.made(
                 SkirtBody.HALVES.stream()
-                        .map(half -> SkirtPanel.oblong(half, SkirtNames.WAIST, 0, width, skirt))
+                        .map(half -> SkirtPanel.oblong(half, SkirtNames.WAIST, 0, width, skirt)
+                                .withAspect(SkirtBody.aspect(half)))
                         .toList(),
                 List.of(SkirtBody.sideSeam()),
                 NewSkirt.measures(1 / ratio, skirt.acrossHip()));
@@ -97,7 +98,8 @@ record GatherSkirt(double ratio) implements Step {
             double line = yoke.path(SkirtShapeNames.YOKE_LINE).length();
             double level = yoke.path(EdgeNames.CENTRE).length();
             lines += 2 * line;
-            pieces.add(SkirtPanel.oblong(half, SkirtShapeNames.YOKE_LINE, level, line * ratio, skirt));
+            pieces.add(SkirtPanel.oblong(half, SkirtShapeNames.YOKE_LINE, level, line * ratio, skirt)
+                    .withAspect(SkirtBody.aspect(half)));
             seams.add(Seam.of(
                     SkirtShapeNames.yokeSeam(half),
                     SeamSide.against(yoke.name(), SkirtShapeNames.YOKE_LINE),

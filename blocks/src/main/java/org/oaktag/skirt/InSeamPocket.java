@@ -109,7 +109,8 @@ record InSeamPocket(Length belowWaist, Length opening, Optional<Cloth> cloth) im
             Name bag = isFront ? frontBag : backBag;
             finishing
                     .put(opened)
-                    .put(bag(edge, bag, isFront ? cloth.orElse(half.cloth()) : half.cloth()))
+                    .put(bag(edge, bag, isFront ? cloth.orElse(half.cloth()) : half.cloth())
+                            .withAspectOf(half))
                     .sew(Seam.flat(
                             bag,
                             SeamSide.along(half.name(), SkirtFinishNames.POCKET_OPENING),

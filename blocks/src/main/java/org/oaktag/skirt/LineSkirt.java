@@ -203,6 +203,7 @@ public record LineSkirt(Length shorter, Length ease, boolean pleats, Cloth cloth
             }
         }
         Piece copy = Piece.of(SkirtFinishNames.lining(half.name()), edges, half.grainline(), half.cut(), cloth)
+                .withAspectOf(half)
                 .withNotches(half.notches());
         return pleats ? pleated(copy) : Shell.withFolds(copy);
     }

@@ -95,6 +95,7 @@ record PleatSkirt(PleatKind kind, int number, Length depth) implements Step {
         double width = (skirt.waist() + taken) / QUARTERS;
         List<Piece> pieces = SkirtBody.HALVES.stream()
                 .map(half -> SkirtPanel.oblong(half, SkirtNames.WAIST, 0, width, skirt)
+                        .withAspect(SkirtBody.aspect(half))
                         .withLines(lines(skirt, width)))
                 .toList();
         Garment made = skirt.made(

@@ -171,6 +171,7 @@ final class Shell {
         boolean pair = isPair(shell);
         return withFolds(Piece.of(
                         half, edges, shell.grainline(), pair ? Cut.pair() : Cut.onFold(EdgeNames.CENTRE), shell.cloth())
+                .withAspectOf(shell)
                 .withNotches(notches));
     }
 

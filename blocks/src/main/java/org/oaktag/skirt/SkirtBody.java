@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.oaktag.PatternException;
+import org.oaktag.garment.Aspect;
 import org.oaktag.garment.Dart;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
@@ -53,6 +54,11 @@ final class SkirtBody {
             halves.add(piece);
         }
         return halves;
+    }
+
+    /** Returns at which side of the garment a half lies. */
+    static Aspect aspect(Name half) {
+        return half.equals(SkirtNames.BACK) ? Aspect.BACK : Aspect.FRONT;
     }
 
     private static boolean isHalf(Piece piece) {

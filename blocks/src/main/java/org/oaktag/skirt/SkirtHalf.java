@@ -97,6 +97,7 @@ record SkirtHalf(DartedEdge waist, Path side, double length, double hipDepth) {
                 Point.of(middle, hipDepth + 0.15 * (length - hipDepth)),
                 Point.of(middle, length - 0.15 * (length - hipDepth)));
         Piece bare = Piece.of(name, edges, grain, Cut.onFold(EdgeNames.CENTRE), cloth)
+                .withAspect(SkirtBody.aspect(name))
                 .withNotch(SkirtBody.hipNotch(side.curves().get(0).length()));
         return Shell.withFolds(bare);
     }

@@ -112,8 +112,9 @@ record SlantPocket(Length fromSide, Length down, Optional<Cloth> cloth) implemen
         Point to = bottom.before().end();
         Piece cut = cut(front, stretch, top.before(), to, bottom.after().withEnds(to, side.end()));
         Path bag = bag(from, to);
-        Piece sideFront = sideFront(top.after().withEnds(from, waist.end()), bottom.before(), bag, front.cloth());
-        Piece facing = facing(from, to, bag, cloth.orElse(front.cloth()));
+        Piece sideFront = sideFront(top.after().withEnds(from, waist.end()), bottom.before(), bag, front.cloth())
+                .withAspectOf(front);
+        Piece facing = facing(from, to, bag, cloth.orElse(front.cloth())).withAspectOf(front);
         Seam sewn = garment.seam(SkirtNames.SIDE_SEAM);
         EdgeRef frontSide = EdgeRef.of(SkirtNames.FRONT, EdgeNames.SIDE);
         boolean frontIsA = sewn.a().has(frontSide);

@@ -159,8 +159,9 @@ record YokedHalf(Piece yoke, Piece lower, List<Note> notes) {
                         half.grainline().top().x(),
                         Math.max(half.grainline().top().y(), level + depth)),
                 half.grainline().bottom());
-        Piece bare =
-                Piece.of(half.name(), edges, grain, half.cut(), half.cloth()).withNotches(notches);
+        Piece bare = Piece.of(half.name(), edges, grain, half.cut(), half.cloth())
+                .withAspectOf(half)
+                .withNotches(notches);
         return Shell.withFolds(bare);
     }
 
@@ -180,15 +181,16 @@ record YokedHalf(Piece yoke, Piece lower, List<Note> notes) {
         Path lower = upper.below(depth).path().reversed();
         double x = waist.end().x() / 2;
         return Piece.of(
-                SkirtShapeNames.yoke(half.name()),
-                List.of(
-                        new Edge(SkirtNames.WAIST, waist),
-                        Edge.straight(EdgeNames.SIDE, waist.end(), lower.start()),
-                        new Edge(SkirtShapeNames.YOKE_LINE, lower),
-                        Edge.straight(EdgeNames.CENTRE, lower.end(), waist.start())),
-                new Grainline(Point.of(x, 0.25 * depth), Point.of(x, 0.7 * depth)),
-                Cut.onFold(EdgeNames.CENTRE),
-                half.cloth());
+                        SkirtShapeNames.yoke(half.name()),
+                        List.of(
+                                new Edge(SkirtNames.WAIST, waist),
+                                Edge.straight(EdgeNames.SIDE, waist.end(), lower.start()),
+                                new Edge(SkirtShapeNames.YOKE_LINE, lower),
+                                Edge.straight(EdgeNames.CENTRE, lower.end(), waist.start())),
+                        new Grainline(Point.of(x, 0.25 * depth), Point.of(x, 0.7 * depth)),
+                        Cut.onFold(EdgeNames.CENTRE),
+                        half.cloth())
+                .withAspectOf(half);
     }
 
     private static List<Note> notes(Piece half, List<Rest> rests, LevelArc upper, double depth, double sewn) {

@@ -172,8 +172,7 @@ final class DartRotation {
                 .map(mark -> mark.at(moved(mark.point(), divided.isLeft(mark.point()))))
                 .toList();
         List<Name> names = edges.stream().map(Edge::name).toList();
-        return new Piece(
-                before.name(),
+        return before.remade(
                 edges,
                 lines,
                 marks,
@@ -184,8 +183,7 @@ final class DartRotation {
                                 .filter(now -> Dart.whole(now).equals(Dart.whole(edge)))
                                 .toList()),
                 grainline(before.grainline()),
-                before.cut(),
-                before.cloth());
+                before.cut());
     }
 
     private Point moved(Point point, boolean left) {

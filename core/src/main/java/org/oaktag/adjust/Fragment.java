@@ -1,7 +1,6 @@
 package org.oaktag.adjust;
 
 import org.oaktag.garment.Edge;
-import org.oaktag.garment.EdgeFinish;
 import org.oaktag.garment.Name;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
@@ -10,16 +9,20 @@ import org.oaktag.geometry.Transform;
 /**
  * A stretch of an outline while it is being cut up and put together again.
  *
- * @param edge the edge to which it belongs
- * @param finish the finish of that edge
+ * @param whole the edge to which it belongs
  * @param path where it runs
  * @param from where on the uncut edge it began, in millimetres from the start
  */
-record Fragment(Name edge, EdgeFinish finish, Path path, double from) {
+record Fragment(Edge whole, Path path, double from) {
 
     /** A stretch of an edge. */
     static Fragment of(Edge edge, Path path, double from) {
-        return new Fragment(edge.name(), edge.finish(), path, from);
+        return new Fragment(edge, path, from);
+    }
+
+    /** The name of the edge to which it belongs. */
+    Name edge() {
+        return whole.name();
     }
 
     /** A stretch that was on no uncut edge. */
@@ -29,7 +32,7 @@ record Fragment(Name edge, EdgeFinish finish, Path path, double from) {
 
     /** Tells whether the place on the uncut edge lies on this stretch. */
     boolean covers(Name uncut, double distance, double rounding) {
-        return edge.equals(uncut) && distance >= from - rounding && distance <= from + path.length() + rounding;
+        return edge().equals(uncut) && distance >= from - rounding && distance <= from + path.length() + rounding;
     }
 
     Fragment moved(Transform transform) {
@@ -37,11 +40,11 @@ record Fragment(Name edge, EdgeFinish finish, Path path, double from) {
     }
 
     Fragment along(Path other) {
-        return new Fragment(edge, finish, other, from);
+        return new Fragment(whole, other, from);
     }
 
     Fragment renamed(Name other) {
-        return new Fragment(other, finish, path, from);
+        return new Fragment(whole.withName(other), path, from);
     }
 
     /** The same stretch with its ends put on these points, from which only rounding parts them. */

@@ -128,15 +128,9 @@ final class Joining {
                 .filter(notch -> !notch.edge().equals(secondEdge))
                 .forEach(notch -> notches.add(new CarriedNotches.Carried(
                         notch.on(now(notch.edge())), second.path(notch.edge()), motion.apply(second.pointOf(notch)))));
-        Piece piece = new Piece(
-                joined,
-                edges,
-                lines,
-                marks,
-                CarriedNotches.on(notches, edges, List::of),
-                first.grainline(),
-                cut(),
-                first.cloth());
+        Piece piece = first.remade(
+                        edges, lines, marks, CarriedNotches.on(notches, edges, List::of), first.grainline(), cut())
+                .renamed(joined);
         StraightFold.require(piece);
         return piece;
     }

@@ -1,12 +1,12 @@
 package org.oaktag.adjust;
 
 import java.util.List;
-import org.oaktag.garment.EdgeRef;
-import org.oaktag.garment.Name;
+import java.util.Optional;
+import org.oaktag.garment.Aspect;
 import org.oaktag.garment.Notch;
 
 /**
- * How many cuts a notch may have, by the words in which a maker names the edges that it matches; the rule is told with
+ * How many cuts a notch may have, by the sides of the garment at which the edges lie that it matches; the rule is told with
  * {@link Notch#count}.
  */
 enum NotchCuts {
@@ -28,10 +28,13 @@ enum NotchCuts {
         };
     }
 
-    /** Returns what two edges that are sewn to each other allow; where they say nothing, the seam's name does. */
-    static NotchCuts of(Name seam, EdgeRef a, EdgeRef b) {
-        NotchCuts ofEdges = of(says(a, "front") || says(b, "front"), says(a, "back") || says(b, "back"));
-        return ofEdges == NEITHER ? of(says(seam, "front"), says(seam, "back")) : ofEdges;
+    /** Returns what two edges that are sewn to each other allow. */
+    static NotchCuts of(Optional<Aspect> a, Optional<Aspect> b) {
+        return of(isAt(Aspect.FRONT, a, b), isAt(Aspect.BACK, a, b));
+    }
+
+    private static boolean isAt(Aspect side, Optional<Aspect> a, Optional<Aspect> b) {
+        return a.filter(side::equals).isPresent() || b.filter(side::equals).isPresent();
     }
 
     private static NotchCuts of(boolean front, boolean back) {
@@ -39,22 +42,5 @@ enum NotchCuts {
             return back ? BOTH : FRONT;
         }
         return back ? BACK : NEITHER;
-    }
-
-    private static boolean says(EdgeRef edge, String word) {
-        return says(edge.piece(), word) || says(edge.edge(), word);
-    }
-
-    private static boolean says(Name name, String word) {
-        String words = name.value();
-        int at = words.indexOf(word);
-        while (at >= 0) {
-            int end = at + word.length();
-            if ((at == 0 || words.charAt(at - 1) == ' ') && (end == words.length() || words.charAt(end) == ' ')) {
-                return true;
-            }
-            at = words.indexOf(word, end);
-        }
-        return false;
     }
 }

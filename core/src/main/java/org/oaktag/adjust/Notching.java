@@ -132,6 +132,11 @@ final class Notching {
         return match.canBeCut(garment);
     }
 
+    /** Returns how many cuts a notch at two places that are sewn together may have. */
+    NotchCuts cuts(SewnSides.Match match) {
+        return match.cuts(garment);
+    }
+
     /** Tells whether a notch at two places that are sewn together can be cut and would tell both from all others. */
     boolean wouldTell(SewnSides sides, SewnSides.Match match, Name name, int count) {
         if (!canBeCut(match)) {

@@ -37,7 +37,7 @@ final class Ring {
             Fragment fragment = ring.get(i);
             append(curves, fragment.path());
             if (i + 1 == ring.size() || !ring.get(i + 1).edge().equals(fragment.edge())) {
-                edges.add(new Edge(fragment.edge(), Path.of(curves), fragment.finish()));
+                edges.add(fragment.whole().withPath(Path.of(curves)));
                 curves.clear();
             }
         }

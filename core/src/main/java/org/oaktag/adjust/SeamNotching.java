@@ -37,7 +37,7 @@ final class SeamNotching {
         for (int i = 0; i < QUARTERS.size(); i++) {
             SewnSides.Match match = sides.at(spans, (i + 1) / 4.0 * sides.a().length(), true);
             if (notching.canBeCut(match)) {
-                int count = sides.cuts(match).counts().get(0);
+                int count = notching.cuts(match).counts().get(0);
                 notching.set(match, sides.seam().name().with(QUARTERS.get(i)), count);
                 set = true;
             }
@@ -96,7 +96,7 @@ final class SeamNotching {
                 if (stretch.refs().contains(spot.laid().edge())
                         && !hasNotch(own, notch.name())
                         && notching.canBeCut(match)
-                        && sides.cuts(match).counts().contains(notch.count())) {
+                        && notching.cuts(match).counts().contains(notch.count())) {
                     taken.add(spot.notch(notch.name(), notch.count()));
                 }
             }
@@ -130,10 +130,10 @@ final class SeamNotching {
         DoubleFunction<SewnSides.Match> at =
                 share -> sides.at(spans, stretch.begin() + share * stretch.length(), isOfA);
         Optional<MatchingNotch> choice = MatchingNotch.first(
-                        share -> sides.cuts(at.apply(share)),
+                        share -> notching.cuts(at.apply(share)),
                         each -> notching.wouldTell(sides, at.apply(each.share()), name, each.count()))
                 .or(() -> MatchingNotch.first(
-                        share -> sides.cuts(at.apply(share)), each -> notching.canBeCut(at.apply(each.share()))));
+                        share -> notching.cuts(at.apply(share)), each -> notching.canBeCut(at.apply(each.share()))));
         choice.ifPresent(each -> notching.set(at.apply(each.share()), name, each.count()));
         return choice.isPresent();
     }

@@ -87,6 +87,7 @@ public record SeparateFacing(EdgeRef edge, Length width, Name facing, Cloth clot
                 .filter(notch -> notch.edge().equals(own))
                 .forEach(notch -> notches.add(CarriedNotches.Carried.of(shell, notch, shell.pointOf(notch))));
         Piece made = Piece.of(facing, edges, shell.grainline(), cut(shell, before.name(), after.name()), cloth)
+                .withAspectOf(shell)
                 .withNotches(CarriedNotches.on(notches, edges, List::of));
         return made.withGrainline(PartGrain.of(shell.grainline(), made.outline()));
     }

@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.oaktag.PatternException;
+import org.oaktag.garment.Aspect;
 import org.oaktag.garment.Cut;
+import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
@@ -43,6 +45,16 @@ record SewnSides(Seam seam, Optional<End> from, LaidSide a, LaidSide b, List<Str
                     && onB.canBeCut(garment)
                     && (!onA.laid().edge().equals(onB.laid().edge())
                             || onA.laid().from() == onB.laid().from());
+        }
+
+        /** Returns how many cuts a notch that matches these places may have. */
+        NotchCuts cuts(Garment garment) {
+            return NotchCuts.of(aspect(garment, onA), aspect(garment, onB));
+        }
+
+        private static Optional<Aspect> aspect(Garment garment, LaidSide.Spot spot) {
+            EdgeRef edge = spot.laid().edge();
+            return garment.piece(edge.piece()).aspect(edge.edge());
         }
     }
 
@@ -163,12 +175,6 @@ record SewnSides(Seam seam, Optional<End> from, LaidSide a, LaidSide b, List<Str
             other += theirs;
         }
         return other + (along - begin);
-    }
-
-    /** Returns how many cuts a notch that matches these places may have. */
-    NotchCuts cuts(Match match) {
-        return NotchCuts.of(
-                seam.name(), match.onA().laid().edge(), match.onB().laid().edge());
     }
 
     /** Returns the name of the notch of this number on the seam. */

@@ -95,8 +95,8 @@ public record SplitPiece(Name piece, LineAcross line, Part left, Part right, Nam
     public Reshaped reshape(Garment garment) {
         Piece whole = garment.piece(piece);
         Splitting splitting = Splitting.of(whole, line, left, right);
-        NotchCuts cuts =
-                NotchCuts.of(seam, EdgeRef.of(left.piece(), left.edge()), EdgeRef.of(right.piece(), right.edge()));
+        NotchCuts cuts = NotchCuts.of(
+                splitting.left().aspect(left.edge()), splitting.right().aspect(right.edge()));
         MatchingNotch notch = MatchingNotch.of(garment, splitting.length(), cuts);
         double at = notch.share() * splitting.length();
         Piece onLeft = splitting.left().withNotch(new Notch(STYLE_NOTCH, left.edge(), End.START, at, notch.count()));

@@ -80,15 +80,15 @@ final class Splitting {
         List<Mark> marks = whole.marks().stream()
                 .filter(mark -> divided.isLeft(mark.point()) == isLeft)
                 .toList();
-        Piece made = new Piece(
-                part.piece(),
-                edges,
-                lines,
-                marks,
-                CarriedNotches.on(notches, edges, edge -> List.of(edge, edge.with("beyond"))),
-                whole.grainline(),
-                cut(chain),
-                part.cloth().orElse(whole.cloth()));
+        Piece made = whole.remade(
+                        edges,
+                        lines,
+                        marks,
+                        CarriedNotches.on(notches, edges, edge -> List.of(edge, edge.with("beyond"))),
+                        whole.grainline(),
+                        cut(chain))
+                .renamed(part.piece())
+                .withCloth(part.cloth().orElse(whole.cloth()));
         return made.withGrainline(PartGrain.of(whole.grainline(), made.outline()));
     }
 

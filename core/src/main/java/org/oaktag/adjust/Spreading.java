@@ -62,15 +62,13 @@ final class Spreading {
         for (Notch notch : piece.notches()) {
             notches.add(CarriedNotches.Carried.of(piece, notch, moved(piece.pointOf(notch), divided.isLeft(notch))));
         }
-        Piece spread = new Piece(
-                piece.name(),
+        Piece spread = piece.remade(
                 edges,
                 piece.lines().stream().map(this::spread).toList(),
                 piece.marks().stream().map(this::moved).toList(),
                 CarriedNotches.on(notches, edges, List::of),
                 grainline(piece.grainline()),
-                piece.cut(),
-                piece.cloth());
+                piece.cut());
         StraightFold.require(spread);
         return spread;
     }

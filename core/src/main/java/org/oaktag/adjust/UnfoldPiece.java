@@ -78,17 +78,15 @@ record UnfoldPiece(Name piece) implements PieceStep {
             ring.add(Fragment.drawn(own.withName(mirrored(own.name())).withPath(image.withEnds(start, end))));
         }
         List<Edge> edges = ring.stream()
-                .map(fragment -> new Edge(fragment.edge(), fragment.path(), fragment.finish()))
+                .map(fragment -> fragment.whole().withPath(fragment.path()))
                 .toList();
-        return new Piece(
-                half.name(),
+        return half.remade(
                 edges,
                 lines(half, mirror),
                 marks(half, fold.edge(), mirror),
                 notches(half, fold.edge()),
                 half.grainline(),
-                new Cut.Single(fold.count()),
-                half.cloth());
+                new Cut.Single(fold.count()));
     }
 
     private static Cut.OnFold fold(Piece half) {

@@ -1,6 +1,7 @@
 package org.oaktag.garment;
 
 import java.util.Objects;
+import java.util.Optional;
 import org.oaktag.geometry.Line;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
@@ -19,13 +20,21 @@ import org.oaktag.measure.Length;
  * @param name the edge's name, unique in its piece
  * @param path where it runs, in millimetres, clockwise round the piece
  * @param finish what becomes of it where no seam takes it in
+ * @param aspect the side of the garment at which it lies, where its piece lies at neither or at the other; empty where
+ *     it lies as its piece does
  */
-public record Edge(Name name, Path path, EdgeFinish finish) {
+public record Edge(Name name, Path path, EdgeFinish finish, Optional<Aspect> aspect) {
     /** Refuses null. */
     public Edge {
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(path, "path");
         Objects.requireNonNull(finish, "finish");
+        Objects.requireNonNull(aspect, "aspect");
+    }
+
+    /** Makes an edge that lies as its piece does. */
+    public Edge(Name name, Path path, EdgeFinish finish) {
+        this(name, path, finish, Optional.empty());
     }
 
     /** Makes a plain edge. */
@@ -43,18 +52,31 @@ public record Edge(Name name, Path path, EdgeFinish finish) {
         return Length.mm(path.length());
     }
 
-    /** Returns the edge of the same name and finish that runs along another path. */
+    /** Returns what the edge is called where it is told apart: {@code "face, front"}, but {@code "cap front"}. */
+    public String label() {
+        return aspect.map(Aspect::label)
+                .filter(side -> !name.value().endsWith(" " + side))
+                .map(side -> name + ", " + side)
+                .orElse(name.value());
+    }
+
+    /** Returns the edge of the same name, finish and aspect that runs along another path. */
     public Edge withPath(Path other) {
-        return new Edge(name, other, finish);
+        return new Edge(name, other, finish, aspect);
     }
 
     /** Returns the edge under another name. */
     public Edge withName(Name other) {
-        return new Edge(other, path, finish);
+        return new Edge(other, path, finish, aspect);
     }
 
     /** Returns the edge with another finish. */
     public Edge withFinish(EdgeFinish other) {
-        return new Edge(name, path, other);
+        return new Edge(name, path, other, aspect);
+    }
+
+    /** Returns the edge at that side of the garment, wherever its piece lies. */
+    public Edge withAspect(Aspect other) {
+        return new Edge(name, path, finish, Optional.of(other));
     }
 }

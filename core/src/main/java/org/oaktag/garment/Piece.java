@@ -47,6 +47,7 @@ public final class Piece {
     private final Grainline grainline;
     private final Cut cut;
     private final Cloth cloth;
+    private final @Nullable Aspect aspect;
 
     /**
      * Put together on first use. Two threads may both do it; they come to the same outline, and either may be kept: as
@@ -77,7 +78,7 @@ public final class Piece {
             Grainline grainline,
             Cut cut,
             Cloth cloth) {
-        this(name, List.copyOf(edges), null, lines, marks, notches, grainline, cut, cloth, null);
+        this(name, List.copyOf(edges), null, lines, marks, notches, grainline, cut, cloth, null, null);
         checkClosed();
         checkNotches();
         checkFold();
@@ -93,6 +94,7 @@ public final class Piece {
             Grainline grainline,
             Cut cut,
             Cloth cloth,
+            @Nullable Aspect aspect,
             @Nullable Outline outline) {
         this.name = Objects.requireNonNull(name, "name");
         this.edges = edges;
@@ -103,6 +105,7 @@ public final class Piece {
         this.grainline = Objects.requireNonNull(grainline, "grainline");
         this.cut = Objects.requireNonNull(cut, "cut");
         this.cloth = Objects.requireNonNull(cloth, "cloth");
+        this.aspect = aspect;
         this.outline = outline;
     }
 
@@ -124,6 +127,7 @@ public final class Piece {
                 otherGrainline,
                 otherCut,
                 otherCloth,
+                aspect,
                 outline);
         if (marked.notches != notches) {
             marked.checkNotches();
@@ -179,6 +183,20 @@ public final class Piece {
     /** Returns what it is cut from. */
     public Cloth cloth() {
         return cloth;
+    }
+
+    /** Returns the side of the garment at which it lies; empty where it lies at neither, as a sleeve does. */
+    public Optional<Aspect> aspect() {
+        return Optional.ofNullable(aspect);
+    }
+
+    /**
+     * Returns the side of the garment at which an edge lies: its own, or else that of the piece.
+     *
+     * @throws PatternException if there is no edge of that name
+     */
+    public Optional<Aspect> aspect(Name edge) {
+        return edge(edge).aspect().or(this::aspect);
     }
 
     /**
@@ -311,7 +329,52 @@ public final class Piece {
 
     /** Returns the piece with other edges and the same marks; notches stay on edges of their name. */
     public Piece withEdges(List<Edge> other) {
-        return new Piece(name, other, lines, marks, notches, grainline, cut, cloth);
+        return remade(other, lines, marks, notches, grainline, cut);
+    }
+
+    /**
+     * Returns what a step made of the piece: of the same name and cloth and at the same side of the garment, with
+     * another outline and other things marked on it.
+     *
+     * @throws PatternException as the constructor
+     */
+    public Piece remade(
+            List<Edge> otherEdges,
+            List<InnerLine> otherLines,
+            List<Mark> otherMarks,
+            List<Notch> otherNotches,
+            Grainline otherGrainline,
+            Cut otherCut) {
+        return new Piece(name, otherEdges, otherLines, otherMarks, otherNotches, otherGrainline, otherCut, cloth)
+                .with(name, aspect);
+    }
+
+    private Piece with(Name otherName, @Nullable Aspect otherAspect) {
+        return otherName.equals(name) && otherAspect == aspect
+                ? this
+                : new Piece(
+                        otherName, edges, names, lines, marks, notches, grainline, cut, cloth, otherAspect, outline);
+    }
+
+    /** Returns the piece at that side of the garment. */
+    public Piece withAspect(Aspect other) {
+        return with(name, Objects.requireNonNull(other, "other"));
+    }
+
+    /** Returns the piece at the side of the garment at which another lies. */
+    public Piece withAspectOf(Piece other) {
+        return with(name, other.aspect);
+    }
+
+    /**
+     * Returns the piece with one of its edges at that side of the garment, wherever the piece lies.
+     *
+     * @throws PatternException if there is no edge of that name
+     */
+    public Piece withEdgeAt(Name edge, Aspect other) {
+        List<Edge> all = new ArrayList<>(edges);
+        all.set(indexOf(edge), edge(edge).withAspect(other));
+        return withEdges(all);
     }
 
     /** Returns the piece with other notches. */
@@ -361,7 +424,7 @@ public final class Piece {
 
     /** Returns the piece under another name. */
     public Piece renamed(Name other) {
-        return new Piece(other, edges, lines, marks, notches, grainline, cut, cloth);
+        return with(Objects.requireNonNull(other, "other"), aspect);
     }
 
     /**
@@ -418,8 +481,7 @@ public final class Piece {
     private Piece mapped(Transform transform, List<Edge> mappedEdges) {
         UnaryOperator<InnerLine> moveLine =
                 line -> new InnerLine(line.name(), line.use(), line.path().transformed(transform));
-        return new Piece(
-                name,
+        return remade(
                 mappedEdges,
                 lines.stream().map(moveLine).toList(),
                 marks.stream()
@@ -427,8 +489,7 @@ public final class Piece {
                         .toList(),
                 notches,
                 grainline.transformed(transform),
-                cut,
-                cloth);
+                cut);
     }
 
     @Override
@@ -442,12 +503,13 @@ public final class Piece {
                         && notches.equals(piece.notches)
                         && grainline.equals(piece.grainline)
                         && cut.equals(piece.cut)
-                        && cloth.equals(piece.cloth));
+                        && cloth.equals(piece.cloth)
+                        && aspect == piece.aspect);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(name, edges, lines, marks, notches, grainline, cut, cloth);
+        return Objects.hash(name, edges, lines, marks, notches, grainline, cut, cloth, aspect);
     }
 
     @Override

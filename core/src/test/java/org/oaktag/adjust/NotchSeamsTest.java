@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
+import org.oaktag.garment.Aspect;
 import org.oaktag.garment.Cut;
 import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
@@ -191,10 +192,14 @@ class NotchSeamsTest {
     /** One cut is front, two are back (common practice). */
     @Test
     void backs_have_two_cuts_fronts_one_and_what_joins_them_one_on_both_sides() {
-        Name front = Name.of("front");
-        Name back = Name.of("back");
+        Name front = Name.of("one side");
+        Name back = Name.of("other side");
         Garment notched = notched(sewn(
-                List.of(square(front, 1), square(back, 1), square(A, 1), square(B, 1)),
+                List.of(
+                        square(front, 1).withAspect(Aspect.FRONT),
+                        square(back, 1).withAspect(Aspect.BACK),
+                        square(A, 1),
+                        square(B, 1)),
                 seam("first", SeamSide.along(front, RIGHT), SeamSide.along(A, LEFT), SeamRule.flat()),
                 seam("second", SeamSide.along(back, RIGHT), SeamSide.along(B, LEFT), SeamRule.flat()),
                 seam("third", SeamSide.along(front, LEFT), SeamSide.along(back, LEFT), SeamRule.flat())));
@@ -209,9 +214,9 @@ class NotchSeamsTest {
     @Test
     void the_new_edges_of_a_back_that_is_split_have_two_cuts() {
         Name back = Name.of("back");
-        Name yoke = Name.of("back yoke");
+        Name yoke = Name.of("yoke");
         Name line = Name.of("yoke line");
-        Garment split = sewn(List.of(square(back, 1)))
+        Garment split = sewn(List.of(square(back, 1).withAspect(Aspect.BACK)))
                 .adjust(new SplitPiece(
                         back,
                         LineAcross.straight(Place.share(LEFT, 0.5), Place.share(RIGHT, 0.5)),

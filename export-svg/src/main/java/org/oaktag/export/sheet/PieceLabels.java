@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.oaktag.blocks.HoodNames;
 import org.oaktag.export.drawing.Box;
 import org.oaktag.export.drawing.Colours;
 import org.oaktag.export.drawing.Figure;
@@ -40,9 +39,6 @@ final class PieceLabels {
 
     /** How far off its line a label is tried, mm beyond the clearance. */
     private static final double[] ASIDE = {0.3, 2.5, 5, 8, 12};
-
-    /** Edges that lie at the front though their name does not say so. */
-    private static final Set<Name> AT_FRONT = Set.of(HoodNames.FACE, HoodNames.FACING_EDGE);
 
     /** How far from the end of the grainline it may be said which way is up, mm. */
     private static final double NEAR = 30;
@@ -79,7 +75,7 @@ final class PieceLabels {
             if (legs.contains(edge.name())) {
                 continue;
             }
-            String name = Dart.whole(edge.name()).value() + (AT_FRONT.contains(edge.name()) ? ", front" : "");
+            String name = edge.withName(Dart.whole(edge.name())).label();
             List<String> texts =
                     List.of(name + "  " + edge.length().text(), edge.length().text(), name);
             beside(edge.path(), texts, true);
