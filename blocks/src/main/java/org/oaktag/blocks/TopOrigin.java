@@ -9,6 +9,7 @@ import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Moved;
 import org.oaktag.garment.Name;
+import org.oaktag.garment.Watched;
 
 /**
  * Finds in a garment's history the step that made a piece what it is, told as {@code "'unfold the front' (step 3)"}.
@@ -22,32 +23,34 @@ record TopOrigin(Garment garment) {
     /** Returns the last step that took the piece away. */
     Optional<String> gone(Name piece) {
         return last(change -> change.moved().stream()
-                .anyMatch(moved -> moved.quantity().startsWith(piece.hyphenated() + ".") && isGone(moved)));
+                .anyMatch(moved -> moved.watched() instanceof Watched.OfEdge of
+                        && of.edge().piece().equals(piece)
+                        && isGone(moved)));
     }
 
     /** Returns the last step that took the edge away. */
     Optional<String> gone(EdgeRef edge) {
         return last(change ->
-                change.moved().stream().anyMatch(moved -> moved.quantity().equals(edge.id()) && isGone(moved)));
+                change.moved().stream().anyMatch(moved -> moved.watched().equals(Watched.edge(edge)) && isGone(moved)));
     }
 
     /** Returns the last step that drew the edge where there was none. */
     Optional<String> came(EdgeRef edge) {
         return last(change -> change.moved().stream()
-                .anyMatch(moved ->
-                        moved.quantity().equals(edge.id()) && moved.before().isEmpty()));
+                .anyMatch(moved -> moved.watched().equals(Watched.edge(edge))
+                        && moved.before().isEmpty()));
     }
 
     /** Returns the last step that changed the length of the edge. */
     Optional<String> moved(EdgeRef edge) {
         return last(change ->
-                change.moved().stream().anyMatch(moved -> moved.quantity().equals(edge.id())));
+                change.moved().stream().anyMatch(moved -> moved.watched().equals(Watched.edge(edge))));
     }
 
     /** Returns the last step that sewed the seam where there was none. */
     Optional<String> sewn(Name seam) {
         return last(change -> change.moved().stream()
-                .anyMatch(moved -> moved.quantity().equals("seam " + seam + ", error")
+                .anyMatch(moved -> moved.watched().equals(Watched.seam(seam))
                         && moved.before().isEmpty()));
     }
 

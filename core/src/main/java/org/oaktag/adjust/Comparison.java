@@ -18,6 +18,7 @@ import org.oaktag.garment.Piece;
 import org.oaktag.garment.SeamWalk;
 import org.oaktag.garment.TakenMeasure;
 import org.oaktag.garment.WalkedSeam;
+import org.oaktag.garment.Watched;
 import org.oaktag.measure.Length;
 
 /**
@@ -25,7 +26,7 @@ import org.oaktag.measure.Length;
  *
  * <pre>{@code
  * List<Moved> moved = Comparison.moved(block, top);
- * moved.get(0).quantity();   // = front.neckline
+ * moved.get(0).watched().text();   // = front.neckline
  * }</pre>
  */
 public final class Comparison {
@@ -33,22 +34,22 @@ public final class Comparison {
     /** A smaller movement than this is rounding. */
     private static final Length MOVED = Length.mm(1e-6);
 
-    private static final Watched<TakenMeasure> MEASURES = new Watched<>(
-            taken -> taken.measure().name(), taken -> taken.measure().name().value(), TakenMeasure::length);
-    private static final Watched<WalkedSeam> SEAMS = new Watched<>(
+    private static final Kind<TakenMeasure> MEASURES =
+            new Kind<>(taken -> taken.measure().name(), Watched::measure, TakenMeasure::length);
+    private static final Kind<WalkedSeam> SEAMS = new Kind<>(
             walked -> walked.seam().name(),
-            walked -> "seam " + walked.seam().name() + ", error",
+            Watched::seam,
             walked -> Optional.of(isMoved(Length.ZERO, walked.error()) ? walked.error() : Length.ZERO));
 
     /**
      * A kind of thing that is watched from step to step.
      *
      * @param name its name
-     * @param quantity what is watched of it
+     * @param watched what is watched of the thing of a name
      * @param length its length, or empty where it has none
      */
-    private record Watched<T>(
-            Function<T, Name> name, Function<T, String> quantity, Function<T, Optional<Length>> length) {
+    private record Kind<T>(
+            Function<T, Name> name, Function<Name, Watched> watched, Function<T, Optional<Length>> length) {
 
         /** Adds what is not the same. What was not taken anew is the very same thing and needs no look. */
         void compare(List<T> before, List<T> after, List<Moved> moved) {
@@ -92,7 +93,7 @@ public final class Comparison {
 
         private void add(T thing, Optional<Length> before, Optional<Length> after, List<Moved> moved) {
             if (isMoved(before, after)) {
-                moved.add(new Moved(quantity.apply(thing), before, after));
+                moved.add(new Moved(watched.apply(name.apply(thing)), before, after));
             }
         }
     }
@@ -212,7 +213,7 @@ public final class Comparison {
     private static void add(
             Piece piece, Edge edge, Optional<Length> before, Optional<Length> after, List<Moved> moved) {
         if (isMoved(before, after)) {
-            moved.add(new Moved(EdgeRef.of(piece.name(), edge.name()).id(), before, after));
+            moved.add(new Moved(Watched.edge(EdgeRef.of(piece.name(), edge.name())), before, after));
         }
     }
 

@@ -12,6 +12,7 @@ import org.oaktag.garment.Garment;
 import org.oaktag.garment.Moved;
 import org.oaktag.garment.Note;
 import org.oaktag.garment.Spelling;
+import org.oaktag.garment.Watched;
 import org.oaktag.measure.Length;
 
 /**
@@ -94,13 +95,13 @@ public record History(List<Change> changes) {
     }
 
     private static List<Moved> total(List<Change> changes) {
-        Map<String, Moved> total = new LinkedHashMap<>();
+        Map<Watched, Moved> total = new LinkedHashMap<>();
         for (Change change : changes) {
             for (Moved moved : change.moved()) {
                 total.merge(
-                        moved.quantity(),
+                        moved.watched(),
                         moved,
-                        (first, next) -> new Moved(first.quantity(), first.before(), next.after()));
+                        (first, next) -> new Moved(first.watched(), first.before(), next.after()));
             }
         }
         return total.values().stream().filter(History::isMoved).toList();

@@ -77,6 +77,6 @@ public record Edge(Name name, Path path, EdgeFinish finish, Optional<Aspect> asp
 
     /** Returns the edge at that side of the garment, wherever its piece lies. */
     public Edge withAspect(Aspect other) {
-        return new Edge(name, path, finish, Optional.of(other));
+        return new Edge(name, path, finish, Optional.of(Objects.requireNonNull(other, "other")));
     }
 }

@@ -9,19 +9,18 @@ import org.oaktag.measure.Length;
  *
  * <pre>{@code
  * for (Moved moved : block.adjust(widenNeckline(mm(8))).history().get(1).moved()) {
- *     String line = moved.quantity() + " by " + moved.by().map(Length::text).orElse("a new measure");
+ *     String line = moved.watched() + " by " + moved.by().map(Length::text).orElse("a new measure");
  * }
  * }</pre>
  *
- * @param quantity what it is: an edge ({@code "front.neckline"}), a finished measure ({@code "chest girth"}) or the
- *     error of a seam ({@code "seam neckline, error"})
+ * @param watched what it is: the length of an edge, a finished measure or the error of a seam
  * @param before its value before the step, or empty where it did not exist
  * @param after its value after the step, or empty where it no longer exists
  */
-public record Moved(String quantity, Optional<Length> before, Optional<Length> after) {
+public record Moved(Watched watched, Optional<Length> before, Optional<Length> after) {
     /** Refuses null. */
     public Moved {
-        Objects.requireNonNull(quantity, "quantity");
+        Objects.requireNonNull(watched, "watched");
         Objects.requireNonNull(before, "before");
         Objects.requireNonNull(after, "after");
     }
@@ -33,7 +32,7 @@ public record Moved(String quantity, Optional<Length> before, Optional<Length> a
 
     @Override
     public String toString() {
-        return quantity + ": "
+        return watched + ": "
                 + before.map(Length::text).orElse("none") + " to "
                 + after.map(Length::text).orElse("none");
     }

@@ -363,7 +363,7 @@ public final class Piece {
 
     /** Returns the piece at the side of the garment at which another lies. */
     public Piece withAspectOf(Piece other) {
-        return with(name, other.aspect);
+        return with(name, Objects.requireNonNull(other, "other").aspect);
     }
 
     /**

@@ -154,7 +154,7 @@ final class Account {
     /** What moved most: lengths first, as a seam that gapes for a while is told below. */
     private void moved(Change change) {
         List<Moved> moved = change.moved().stream()
-                .filter(each -> each.by().isPresent() && !each.quantity().startsWith("seam "))
+                .filter(each -> each.by().isPresent() && !each.watched().isOfSeam())
                 .sorted(Comparator.comparingDouble((Moved each) ->
                                 Math.abs(each.by().orElse(Length.ZERO).mm()))
                         .reversed())
@@ -163,7 +163,7 @@ final class Account {
         moved.stream()
                 .limit(MOST_MOVED)
                 .forEach(each -> table.row(
-                        each.quantity(),
+                        each.watched().text(),
                         tenths(each.before().orElseThrow()),
                         "->",
                         tenths(each.after().orElseThrow()),

@@ -62,7 +62,7 @@ final class Reports {
     }
 
     private static List<String> moved(String step, Moved moved) {
-        return List.of(step, moved.quantity(), mm(moved.before()), mm(moved.after()));
+        return List.of(step, moved.watched().text(), mm(moved.before()), mm(moved.after()));
     }
 
     /** Returns the finished measures beside the body's, and which of those were derived, not taken. */

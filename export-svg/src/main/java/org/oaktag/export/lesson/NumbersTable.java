@@ -29,8 +29,8 @@ final class NumbersTable {
         Map<String, Double> most = new LinkedHashMap<>();
         for (Recipe.Played played : all) {
             for (Moved moved : change(played).moved()) {
-                if (!moved.quantity().startsWith("seam ")) {
-                    most.merge(moved.quantity(), size(moved), Math::max);
+                if (!moved.watched().isOfSeam()) {
+                    most.merge(moved.watched().text(), size(moved), Math::max);
                 }
             }
         }
@@ -57,7 +57,7 @@ final class NumbersTable {
 
     void write(XmlWriter xml, Recipe.Played played) {
         Map<String, Moved> moved = new LinkedHashMap<>();
-        change(played).moved().forEach(each -> moved.put(each.quantity(), each));
+        change(played).moved().forEach(each -> moved.put(each.watched().text(), each));
         xml.begin("table");
         xml.begin("caption").text("What the step moved").end();
         xml.begin("thead").begin("tr");

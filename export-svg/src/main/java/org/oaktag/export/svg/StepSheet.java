@@ -142,13 +142,13 @@ final class StepSheet {
         double y = page.top();
         y = page.write(TextBlock.of("What moved most", Font.HEAD), SIDE_X, y) + 1;
         List<Moved> moved = change.moved().stream()
-                .filter(each -> each.by().isPresent() || !each.quantity().startsWith("seam "))
+                .filter(each -> each.by().isPresent() || !each.watched().isOfSeam())
                 .sorted(Comparator.comparingDouble(StepSheet::size).reversed())
                 .toList();
         List<List<String>> rows = moved.stream()
                 .limit(MOST_ROWS)
-                .map(each ->
-                        List.of(each.quantity(), text(each.before()), text(each.after()), change(each), inches(each)))
+                .map(each -> List.of(
+                        each.watched().text(), text(each.before()), text(each.after()), change(each), inches(each)))
                 .toList();
         y = new Table(List.of("mm", "before", "after", "change", "in"), rows)
                 .draw(page.figure(), SIDE_X, y, SIDE_WIDTH);

@@ -28,6 +28,7 @@ import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Piece;
 import org.oaktag.garment.SeamRule;
+import org.oaktag.garment.Watched;
 import org.oaktag.geometry.Bounds;
 import org.oaktag.geometry.Point;
 import org.oaktag.geometry.Transform;
@@ -65,6 +66,7 @@ final class Samples {
                 hem.path().curves().get(0),
                 TopNames.FRONT,
                 EdgeRef.of(TopNames.FRONT, EdgeNames.HEM),
+                Watched.edge(EdgeRef.of(TopNames.FRONT, EdgeNames.HEM)),
                 mm(40),
                 Angle.degrees(3),
                 Percent.percent(40),

@@ -21,6 +21,7 @@ import net.jqwik.api.domains.DomainContext;
 import org.oaktag.blocks.CapFit;
 import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
+import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.Change;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.EdgeNames;
@@ -28,6 +29,7 @@ import org.oaktag.garment.End;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.WalkedSeam;
+import org.oaktag.garment.Watched;
 import org.oaktag.geometry.Path;
 import org.oaktag.measure.Length;
 
@@ -204,8 +206,7 @@ class AdjustmentProperties {
                 double moved = edge.path().length(1e-9)
                         - block.piece(piece).path(edge.name()).length(1e-9);
                 double said = change.moved().stream()
-                        .filter(each -> each.quantity()
-                                .equals(piece.hyphenated() + "." + edge.name().hyphenated()))
+                        .filter(each -> each.watched().equals(Watched.edge(EdgeRef.of(piece, edge.name()))))
                         .mapToDouble(each -> each.by().orElseThrow().mm())
                         .sum();
                 assertThat(said).as("%s.%s", piece, edge.name()).isCloseTo(moved, within(3e-6));

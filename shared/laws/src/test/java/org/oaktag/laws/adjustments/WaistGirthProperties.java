@@ -151,7 +151,7 @@ class WaistGirthProperties {
 
     private static Moved moved(Garment garment) {
         Optional<Moved> moved = garment.history().get(garment.history().size() - 1).moved().stream()
-                .filter(each -> each.quantity().equals(TopNames.WAIST_GIRTH.value()))
+                .filter(each -> each.watched().text().equals(TopNames.WAIST_GIRTH.value()))
                 .findFirst();
         return moved.orElseThrow();
     }

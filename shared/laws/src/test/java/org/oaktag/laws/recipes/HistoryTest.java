@@ -36,7 +36,7 @@ class HistoryTest {
     @Test
     void a_step_is_asked_by_its_phrase_for_what_it_changed() {
         Moved shoulder = history.change("widen the neckline").moved().stream()
-                .filter(moved -> moved.quantity().equals("shoulder length"))
+                .filter(moved -> moved.watched().text().equals("shoulder length"))
                 .findFirst()
                 .orElseThrow();
         assertThat(shoulder.by().orElseThrow().mm()).isCloseTo(-22, within(1e-6));
@@ -48,19 +48,19 @@ class HistoryTest {
     @Test
     void the_total_is_the_sum_of_what_the_steps_changed() {
         Moved length = history.sinceTheBlock().stream()
-                .filter(moved -> moved.quantity().equals("centre back length"))
+                .filter(moved -> moved.watched().text().equals("centre back length"))
                 .findFirst()
                 .orElseThrow();
         double sum = history.changes().stream()
                 .skip(1)
                 .flatMap(change -> change.moved().stream())
-                .filter(moved -> moved.quantity().equals("centre back length"))
+                .filter(moved -> moved.watched().text().equals("centre back length"))
                 .mapToDouble(moved -> moved.by().map(Length::mm).orElseThrow())
                 .sum();
         assertThat(length.by().orElseThrow().mm()).isCloseTo(sum, within(1e-6));
         assertThat(length.before())
                 .isEqualTo(block.history().get(0).moved().stream()
-                        .filter(moved -> moved.quantity().equals("centre back length"))
+                        .filter(moved -> moved.watched().text().equals("centre back length"))
                         .findFirst()
                         .orElseThrow()
                         .after());

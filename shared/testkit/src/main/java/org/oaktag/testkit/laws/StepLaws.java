@@ -108,21 +108,23 @@ public final class StepLaws {
     private static void checkMoved(String told, Map<String, Double> before, Map<String, Double> after, Change change) {
         Map<String, Moved> moved = new LinkedHashMap<>();
         for (Moved each : change.moved()) {
-            assertThat(moved.put(each.quantity(), each))
+            assertThat(moved.put(each.watched().text(), each))
                     .as("%s twice, %s", each, told)
                     .isNull();
             assertThat(each.before().isPresent())
                     .as("%s, %s", each, told)
-                    .isEqualTo(before.containsKey(each.quantity()));
-            assertThat(each.after().isPresent()).as("%s, %s", each, told).isEqualTo(after.containsKey(each.quantity()));
+                    .isEqualTo(before.containsKey(each.watched().text()));
+            assertThat(each.after().isPresent())
+                    .as("%s, %s", each, told)
+                    .isEqualTo(after.containsKey(each.watched().text()));
             each.before()
                     .ifPresent(length -> assertThat(length.mm())
-                            .as("%s before, %s", each.quantity(), told)
-                            .isCloseTo(before.get(each.quantity()), within(AGREES)));
+                            .as("%s before, %s", each.watched().text(), told)
+                            .isCloseTo(before.get(each.watched().text()), within(AGREES)));
             each.after()
                     .ifPresent(length -> assertThat(length.mm())
-                            .as("%s after, %s", each.quantity(), told)
-                            .isCloseTo(after.get(each.quantity()), within(AGREES)));
+                            .as("%s after, %s", each.watched().text(), told)
+                            .isCloseTo(after.get(each.watched().text()), within(AGREES)));
         }
         after.forEach((quantity, now) -> {
             Double old = before.get(quantity);
@@ -154,7 +156,7 @@ public final class StepLaws {
     private static Map<String, Moved> byQuantity(List<Moved> moved) {
         return moved.stream()
                 .filter(each -> each.by().map(by -> Math.abs(by.mm()) > AGREES).orElse(true))
-                .collect(Collectors.toMap(Moved::quantity, each -> each));
+                .collect(Collectors.toMap(each -> each.watched().text(), each -> each));
     }
 
     private static String told(Garment garment) {
