@@ -21,7 +21,7 @@ import java.util.regex.Pattern;
  *
  * <p>The four parts can be read one by one, so that a program can show them in its own way. Immutable.
  */
-public final class PatternException extends RuntimeException {
+public class PatternException extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
 
@@ -33,12 +33,13 @@ public final class PatternException extends RuntimeException {
     private final String given;
     private final String remedy;
 
-    private PatternException(String thing, String rule, String given, String remedy) {
-        super(thing + ": " + rule + "; got " + given + (remedy.isEmpty() ? "" : "; " + remedy));
-        this.thing = thing;
-        this.rule = rule;
-        this.given = given;
-        this.remedy = remedy;
+    /** Makes an exception that carries more than its four parts, which are kept as {@link #of} keeps them. */
+    protected PatternException(String thing, String rule, String given, String remedy) {
+        super(told(thing) + ": " + told(rule) + "; got " + told(given) + (remedy.isEmpty() ? "" : "; " + told(remedy)));
+        this.thing = told(thing);
+        this.rule = told(rule);
+        this.given = told(given);
+        this.remedy = told(remedy);
     }
 
     /** What was given may be a text of any length from anywhere; a message stays one line that can be read. */
@@ -61,26 +62,26 @@ public final class PatternException extends RuntimeException {
      * @return the exception, to be thrown by the caller
      */
     public static PatternException of(String thing, String rule, String given, String remedy) {
-        return new PatternException(told(thing), told(rule), told(given), told(remedy));
+        return new PatternException(thing, rule, given, remedy);
     }
 
     /** Returns what was refused. */
-    public String thing() {
+    public final String thing() {
         return thing;
     }
 
     /** Returns the rule that was broken. */
-    public String rule() {
+    public final String rule() {
         return rule;
     }
 
     /** Returns the value that was given, with its unit. */
-    public String given() {
+    public final String given() {
         return given;
     }
 
     /** Returns what would work, or an empty string where the rule says it. */
-    public String remedy() {
+    public final String remedy() {
         return remedy;
     }
 }

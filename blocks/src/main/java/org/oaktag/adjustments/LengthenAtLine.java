@@ -55,6 +55,7 @@ record LengthenAtLine(BodyLine line, Length by, boolean sleeveFollows) implement
 
     @Override
     public Reshaped reshape(Garment garment) {
+        TopBody.HALVES.forEach(name -> TopPieces.half(garment, name, EdgeNames.SIDE, EdgeNames.HEM, EdgeNames.CENTRE));
         Garment lengthened = line.lengthened(garment, by.mm());
         List<Dimension> dimensions = new ArrayList<>();
         for (Name name : TopBody.HALVES) {

@@ -3,6 +3,7 @@ package org.oaktag.adjustments;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.oaktag.PatternException;
 import org.oaktag.adjust.Range;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
@@ -11,6 +12,7 @@ import org.oaktag.blocks.TopEdges;
 import org.oaktag.blocks.TopNames;
 import org.oaktag.garment.Amount;
 import org.oaktag.garment.Cloth;
+import org.oaktag.garment.Dart;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
@@ -71,6 +73,7 @@ record LineBody(Length pleat, Cloth cloth) implements Step {
 
     @Override
     public Reshaped reshape(Garment garment) {
+        requireNoDarts(garment);
         Piece front = ShellBeyondFacing.of(garment, TopNames.FRONT, FinishNames.FRONT_FACING)
                 .piece(FinishNames.FRONT_LINING, cloth);
         Piece plain = ShellBeyondFacing.of(garment, TopNames.BACK, FinishNames.BACK_FACING)
@@ -104,6 +107,21 @@ record LineBody(Length pleat, Cloth cloth) implements Step {
                         + " at the centre, laid in at the neck (common practice)")),
                 List.of(new Dimension(
                         back.name(), neck, neck.plus(Vector.of(pleat.mm(), 0)), "pleat " + pleat.text())));
+    }
+
+    private static void requireNoDarts(Garment garment) {
+        for (Name name : List.of(TopNames.FRONT, TopNames.BACK)) {
+            garment.findPiece(name).map(Dart::all).stream()
+                    .flatMap(List::stream)
+                    .findFirst()
+                    .ifPresent(dart -> {
+                        throw PatternException.of(
+                                "lining of the " + name,
+                                "must be cut from a shell without darts",
+                                "dart '" + dart.name() + "'",
+                                "line the body before the dart is opened, or ease the dart in");
+                    });
+        }
     }
 
     private SeamRule neckRule() {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Cut;
+import org.oaktag.garment.DartInTheWay;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.EdgeRef;
@@ -30,7 +31,7 @@ import org.oaktag.measure.Length;
  *
  * <p>A general step may make any piece into something else: whole, turned over, parted, joined to another. A step of
  * tops that would then move half of it, or the wrong way, is refused here, and told which step of the history it has to
- * come before.
+ * come before. An edge with a dart in it is told by {@link DartInTheWay}, so that the dart is held elsewhere meanwhile.
  */
 public final class TopPieces {
 
@@ -253,6 +254,7 @@ public final class TopPieces {
     private record Fault(Name edge, boolean isMissing, String rule, String given) {}
 
     private static Optional<Fault> broken(Piece piece, Name... run) {
+        DartInTheWay.requireWhole(piece, run);
         for (Name edge : run) {
             if (!piece.hasEdge(edge)) {
                 List<Name> edges = piece.edges().stream().map(Edge::name).toList();

@@ -186,6 +186,11 @@ final class DartRotation {
                 before.cut());
     }
 
+    /** Returns where a point of the piece as it was lies now. */
+    Point moved(Point point) {
+        return moved(point, divided.isLeft(point));
+    }
+
     private Point moved(Point point, boolean left) {
         return left == leftTurns ? turn.apply(point) : point;
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Cut;
+import org.oaktag.garment.DartInTheWay;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.InnerLine;
 import org.oaktag.garment.Name;
@@ -122,6 +123,7 @@ record Divided(Piece piece, LaidLine line, Path cut, List<Fragment> left, List<F
             if (runsAlong
                     || !isAtEnd(crossing.from().point())
                     || !isAtEnd(crossing.to().point())) {
+                DartInTheWay.requireOffLegs(piece, crossing.point());
                 throw PatternException.of(
                         thing(piece),
                         "must not meet the outline between its ends",

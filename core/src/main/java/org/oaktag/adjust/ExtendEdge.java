@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Amount;
+import org.oaktag.garment.DartInTheWay;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.Garment;
@@ -77,6 +78,7 @@ record ExtendEdge(EdgeRef edge, Length by) implements PieceStep {
     @Override
     public Reshaped reshape(Garment garment) {
         Piece before = garment.piece(edge.piece());
+        DartInTheWay.requireWhole(before, edge.edge());
         Piece after = on(before);
         Path path = before.path(edge.edge());
         Point from = path.pointAt(path.length() / 2);

@@ -80,7 +80,7 @@ public record MoveDart(Name piece, Name dart, Place to, double share, Name opene
         return rotation(before).piece();
     }
 
-    private DartRotation rotation(Piece before) {
+    DartRotation rotation(Piece before) {
         return DartRotation.of(before, Dart.in(before, dart), to, share, opened);
     }
 

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.garment.Amount;
+import org.oaktag.garment.DartInTheWay;
 import org.oaktag.garment.Dimension;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
@@ -119,6 +120,7 @@ record MovePoint(Name piece, Place place, Length right, Length down, Length reac
     @Override
     public Reshaped reshape(Garment garment) {
         Piece before = garment.piece(piece);
+        DartInTheWay.requireWhole(before, place.edge());
         Point from = place.on(before);
         Point to = from.plus(Vector.of(right.mm(), down.mm()));
         Piece after = on(before);

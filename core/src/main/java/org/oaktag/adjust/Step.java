@@ -36,6 +36,9 @@ public interface Step extends Adjustment {
      * {@inheritDoc} A grainline that would run out of a piece drawn anew is moved inside it, in its direction, and a
      * mark that would lie beside the piece is left out; both are told.
      *
+     * <p>Where {@link #reshape} finds a {@link org.oaktag.garment.DartInTheWay dart in the way}, the dart is turned into
+     * another edge, the step is taken, and the dart comes back to where its line meets the outline.
+     *
      * <p>What the step did is told by comparing the garment before and after it, when that is first read.
      *
      * @throws org.oaktag.PatternException if it cannot be done, the outline of a piece that it has drawn anew crosses
@@ -45,7 +48,7 @@ public interface Step extends Adjustment {
     default Garment applyTo(Garment garment) {
         String name = name();
         List<Amount> amounts = List.copyOf(amounts());
-        Reshaped reshaped = SoundPieces.of(name, garment, reshape(garment));
+        Reshaped reshaped = SoundPieces.of(name, garment, HeldDarts.reshape(this, garment));
         reshaped.garment().takeMeasuresSince(garment);
         return reshaped.garment().recording(() -> Comparison.change(name, amounts, garment, reshaped));
     }
