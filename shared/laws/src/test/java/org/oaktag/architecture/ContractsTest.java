@@ -10,6 +10,7 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import java.lang.reflect.Executable;
 import java.lang.reflect.Modifier;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -121,9 +122,11 @@ class ContractsTest {
     }
 
     static List<Class<?>> publicTypes() {
+        Set<String> exported = Exported.packages();
         return LIBRARY.stream()
                 .filter(type -> type.getModifiers().contains(com.tngtech.archunit.core.domain.JavaModifier.PUBLIC))
                 .sorted(java.util.Comparator.comparing(JavaClass::getName))
+                .filter(type -> exported.contains(type.getPackageName()))
                 .<Class<?>>map(JavaClass::reflect)
                 .filter(ContractsTest::isPublicAllTheWay)
                 .toList();
