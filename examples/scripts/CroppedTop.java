@@ -26,7 +26,7 @@ class CroppedTop {
                 .adjust(widenNeckline(cm(3))).adjust(lowerFrontNeckline(cm(4)))
                 .adjust(dropShoulder(cm(2)))
                 .adjust(lowerArmhole(cm(2)).withSleeve())
-                .adjust(boxSideSeams())
+                .adjust(squareSideSeams())
                 .adjust(shortenBody(cm(16)))
                 .adjust(fitCapToArmhole(mm(5)))
                 .adjust(threeQuarterSleeve())

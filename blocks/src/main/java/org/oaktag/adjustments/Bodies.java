@@ -10,7 +10,7 @@ import org.oaktag.measure.Length;
 /**
  * Adjustments of the body of a top: its side seams and its length. Those that draw the side seams at another slant, or
  * lengthen the body at a line, may change the armholes: the sleeve stays as it is, and its seams are reported, unless
- * it is asked to follow: {@code boxSideSeams().withSleeve()}.
+ * it is asked to follow: {@code squareSideSeams().withSleeve()}.
  *
  * <pre>{@code
  * block.adjust(straightenSideSeams())
@@ -22,7 +22,7 @@ public final class Bodies {
 
     private static final StepCatalogue STEPS = StepCatalogue.of(
             StepKind.of(StraightenSideSeams.class),
-            StepKind.of(BoxSides.class),
+            StepKind.of(SquareSides.class),
             StepKind.of(FlareSides.class).usually("out", -40, 80),
             StepKind.of(ShapeWaist.class).usually("in", -30, 40),
             StepKind.of(LengthenBody.class).usually("by", -60, 250),
@@ -75,8 +75,8 @@ public final class Bodies {
     }
 
     /** Draws the side seams upright from the underarm points: a box. */
-    public static BodyStep boxSideSeams() {
-        return new BoxSides(false);
+    public static BodyStep squareSideSeams() {
+        return new SquareSides(false);
     }
 
     /** Takes the side seams in at the waist by this much on each of the four edges. */

@@ -4,12 +4,12 @@ import static org.oaktag.adjust.Pieces.cutFrom;
 import static org.oaktag.adjust.Pieces.turnBack;
 import static org.oaktag.adjustments.Armholes.lowerArmhole;
 import static org.oaktag.adjustments.Bands.ribCuff;
-import static org.oaktag.adjustments.Bodies.boxSideSeams;
 import static org.oaktag.adjustments.Bodies.flareSideSeams;
 import static org.oaktag.adjustments.Bodies.highLowHem;
 import static org.oaktag.adjustments.Bodies.lengthenBody;
 import static org.oaktag.adjustments.Bodies.shortenBody;
 import static org.oaktag.adjustments.Bodies.splitBody;
+import static org.oaktag.adjustments.Bodies.squareSideSeams;
 import static org.oaktag.adjustments.Bodies.straightenSideSeams;
 import static org.oaktag.adjustments.Finishes.faceNeckline;
 import static org.oaktag.adjustments.Finishes.frontPouch;
@@ -186,7 +186,7 @@ public final class Wardrobe {
                 lowerFrontNeckline(cm(4)),
                 dropShoulder(cm(2)),
                 lowerArmhole(cm(2)).withSleeve(),
-                boxSideSeams(),
+                squareSideSeams(),
                 shortenBody(cm(16)),
                 fitCapToArmhole(mm(5)),
                 threeQuarterSleeve(),

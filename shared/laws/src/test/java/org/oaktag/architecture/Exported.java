@@ -43,9 +43,10 @@ final class Exported {
         Path folder = sources(module).resolve(name.replace('.', '/'));
         try (Stream<Path> files = Files.list(folder)) {
             Set<String> types = new TreeSet<>();
-            files.filter(file -> file.toString().endsWith(".java")).forEach(file -> PUBLIC.matcher(read(file))
-                    .results()
-                    .forEach(found -> types.add(name + "." + found.group(1))));
+            files.filter(file -> file.toString().endsWith(".java"))
+                    .forEach(file -> PUBLIC.matcher(read(file))
+                            .results()
+                            .forEach(found -> types.add(name + "." + found.group(1))));
             return types;
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -3,11 +3,11 @@ package org.oaktag.laws.adjustments;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
-import static org.oaktag.adjustments.Bodies.boxSideSeams;
 import static org.oaktag.adjustments.Bodies.cutSideVent;
 import static org.oaktag.adjustments.Bodies.flareSideSeams;
 import static org.oaktag.adjustments.Bodies.letOutWaist;
 import static org.oaktag.adjustments.Bodies.shapeWaist;
+import static org.oaktag.adjustments.Bodies.squareSideSeams;
 import static org.oaktag.adjustments.Bodies.straightenSideSeams;
 import static org.oaktag.adjustments.Bodies.taperSideSeams;
 import static org.oaktag.measure.Length.mm;
@@ -87,12 +87,12 @@ class SideSeamProperties {
 
     @Property(tries = 60)
     void a_box_is_as_wide_at_the_hem_as_at_the_chest_and_boxed_twice_is_boxed_once(@ForAll Garment block) {
-        Garment box = block.adjust(boxSideSeams());
+        Garment box = block.adjust(squareSideSeams());
         Sound.assertSound(box);
         Sound.assertBodySewsTrue(box);
         assertThat(box.finished(TopNames.HEM_GIRTH).mm())
                 .isCloseTo(box.finished(TopNames.CHEST_GIRTH).mm(), within(1e-6));
-        Near.assertSame(box.adjust(boxSideSeams()), box, ROUNDING);
+        Near.assertSame(box.adjust(squareSideSeams()), box, ROUNDING);
     }
 
     @Property(tries = 60)

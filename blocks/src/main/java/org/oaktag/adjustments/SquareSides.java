@@ -12,21 +12,21 @@ import org.oaktag.garment.Garment;
  * Draws the side seams upright from the underarm points, as for a box: the hem is as wide as the chest.
  *
  * <pre>{@code
- * Garment box = block.adjust(boxSideSeams());   // straight down from the underarm point
+ * Garment box = block.adjust(squareSideSeams());   // straight down from the underarm point
  * }</pre>
  *
  * @param sleeveFollows whether the cap is fitted to the new armhole in the same step
  */
-record BoxSides(boolean sleeveFollows) implements BodyStep {
+record SquareSides(boolean sleeveFollows) implements BodyStep {
 
     @Override
     public BodyStep withSleeve() {
-        return new BoxSides(true);
+        return new SquareSides(true);
     }
 
     @Override
     public String name() {
-        return "box the side seams";
+        return "square the side seams";
     }
 
     @Override
