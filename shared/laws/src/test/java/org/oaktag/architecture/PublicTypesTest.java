@@ -15,11 +15,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PublicTypesTest {
 
     @ParameterizedTest
-    @CsvSource({"core, 118", "blocks, 104", "export-svg, 37", "export-pdf, 1", "recipe-json, 2"})
+    @CsvSource({"core, 120", "blocks, 104", "export-svg, 37", "export-pdf, 1", "recipe-json, 2"})
     void a_module_shows_no_more_types_than_are_written_here(String module, int most) {
         Set<String> types = new TreeSet<>();
         Exported.packages(module).forEach(name -> types.addAll(Exported.types(module, name)));
-        assertThat(types.size()).as("public types of %s: %s", module, types).isEqualTo(most);
+        assertThat(types).as("public types of %s: %s", module, types).hasSizeLessThanOrEqualTo(most);
     }
 
     @Test
