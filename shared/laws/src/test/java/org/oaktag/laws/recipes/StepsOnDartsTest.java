@@ -67,7 +67,7 @@ class StepsOnDartsTest {
                 Set.of(
                         "unfold piece",
                         "straighten side seams",
-                        "box sides",
+                        "square sides",
                         "flare sides",
                         "split body",
                         "inset neckline"),
