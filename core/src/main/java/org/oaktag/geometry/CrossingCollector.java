@@ -177,9 +177,15 @@ final class CrossingCollector {
         return seen.isCross() ? Crossing.Kind.CROSS : Crossing.Kind.TOUCH;
     }
 
-    /** Returns the distance, or as much of it as leaves other meetings four times as far off. */
+    /**
+     * Returns the distance, or as much of it as leaves other meetings four times as far off, and the way back to the
+     * point four times as long where one path comes back to it.
+     */
     private double clear(Crossing point, List<Crossing> all, double distance) {
         double clear = distance;
+        if (first == second) {
+            clear = Math.min(clear, apart(first, point.first(), point.second()) / APART);
+        }
         for (Crossing other : near(all, point.first(), APART * distance)) {
             if (!other.equals(point)) {
                 double gap = Math.max(

@@ -142,8 +142,8 @@ final class HermiteFit {
 
     /**
      * Returns the greatest distance on three normals more between any two between which the target turns by some
-     * degrees or runs through much of its length, as it does where its pace is uneven. Beside the greatest on a normal
-     * it counts by the share by which that may be exceeded anyhow.
+     * degrees or runs through much of its length, as it does where its pace is uneven, or the cubic has a whole handle.
+     * Beside the greatest on a normal it counts by the share by which that may be exceeded anyhow.
      */
     private double between(double t0, double t1, double spread) {
         double error = 0;
@@ -161,7 +161,9 @@ final class HermiteFit {
                     (last ? end[1] : y[gap]) - (first ? start[1] : y[gap - 1]));
             double from = first ? 0 : u[gap - 1];
             double to = last ? 1 : u[gap];
-            boolean uneven = turn < EVEN || length > LONG * spread;
+            // A handle shorter than the gap makes the cubic turn within it, whatever the target does.
+            boolean turns = (first && startHandle < length) || (last && endHandle < length);
+            boolean uneven = turn < EVEN || length > LONG * spread || turns;
             for (int k = 1; (uneven || gap == worst || gap == worst + 1) && k < QUARTERS; k++) {
                 double share = (double) k / QUARTERS;
                 target.frameAt(t0 + (t1 - t0) * (gap + share) / (NORMALS + 1), frame);

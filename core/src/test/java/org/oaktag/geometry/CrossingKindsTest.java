@@ -300,4 +300,27 @@ class CrossingKindsTest {
             assertKinds(Crossings.between(out, square.reversed()), Crossing.Kind.CROSS);
         }
     }
+
+    /** However short the way back to the point is: drawn larger, the same outline shows it. */
+    @Test
+    void a_small_loop_keeps_its_kind() {
+        for (double size : new double[] {1e-3, 0.01, 0.03, 0.1, 1, 30}) {
+            Point down = p(0, size);
+            Point aside = p(-size, size);
+            for (boolean crosses : new boolean[] {false, true}) {
+                Path outline = Path.polyline(
+                        p(100, 0),
+                        p(0, 0),
+                        crosses ? aside : down,
+                        crosses ? down : aside,
+                        p(0, 0),
+                        p(-100, 0),
+                        p(0, -100),
+                        p(100, 0));
+                assertKinds(Crossings.ofItself(outline), crosses ? Crossing.Kind.CROSS : Crossing.Kind.TOUCH);
+                assertKinds(
+                        Crossings.ofItself(outline.reversed()), crosses ? Crossing.Kind.CROSS : Crossing.Kind.TOUCH);
+            }
+        }
+    }
 }

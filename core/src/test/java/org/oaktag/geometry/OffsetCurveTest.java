@@ -119,6 +119,24 @@ class OffsetCurveTest {
         }
     }
 
+    /** A bend of 1.5 mm within the first hundredth of a cubic of 1,300 mm, which has a near cusp further on. */
+    @Test
+    void a_sharp_bend_at_the_very_start_is_followed() {
+        Cubic cubic = Cubic.of(
+                Point.of(24.188654043732143, 281.80401973294835),
+                Point.of(28.301416077533382, 278.12075576089126),
+                Point.of(269.74392626824476, 21.659826098473268),
+                Point.of(-558.1483963298153, 899.0917551632983));
+        for (double d : new double[] {-14.662861651062183, -5, 10, 25}) {
+            Path ahead = OffsetCurve.of(cubic, d, 0.01);
+            Path back = OffsetCurve.of(cubic.reversed(), -d, 0.01);
+            for (double t = 0; t < 0.05; t += 0.0002) {
+                assertThat(ahead.nearest(beside(cubic, t, d)).distance()).isLessThanOrEqualTo(0.01);
+                assertThat(back.nearest(beside(cubic, t, d)).distance()).isLessThanOrEqualTo(0.01);
+            }
+        }
+    }
+
     /** The tangent turns by half a turn within ever smaller stretches; 20 cubics on each side are enough. */
     @Test
     void a_near_cusp_takes_few_cubics_however_near_it_is() {
