@@ -183,8 +183,9 @@ final class CrossingCollector {
      */
     private double clear(Crossing point, List<Crossing> all, double distance) {
         double clear = distance;
-        if (first == second) {
-            clear = Math.min(clear, apart(first, point.first(), point.second()) / APART);
+        double back = first == second ? apart(first, point.first(), point.second()) : 0;
+        if (back > SAME) {
+            clear = Math.min(clear, back / APART);
         }
         for (Crossing other : near(all, point.first(), APART * distance)) {
             if (!other.equals(point)) {

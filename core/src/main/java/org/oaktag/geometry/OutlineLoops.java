@@ -12,6 +12,9 @@ final class OutlineLoops {
 
     private static final int STEP_PLACES = 24;
 
+    /** What is sought more finely takes this share of the tolerance. */
+    private static final double FINER = 0.25;
+
     private static final int MANY_PLACES = 64;
 
     private final OffsetSource source;
@@ -40,6 +43,11 @@ final class OutlineLoops {
     OutlineLoops inShare(double share) {
         double[] scaled = Arrays.stream(distances).map(each -> each * share).toArray();
         return new OutlineLoops(source, scaled, corners, tolerance, inward);
+    }
+
+    /** Returns the same with parallels and a trim that are more exact. */
+    OutlineLoops finer() {
+        return new OutlineLoops(source, distances, corners, FINER * tolerance, inward);
     }
 
     /**

@@ -21,11 +21,41 @@ final class OutlineTask {
     /** A crossing that is a flaw only, and is to blame where no offset is found. */
     private final Optional<Crossing> flaw;
 
-    /** The way that leads to loops that keep their distance, or else the last. */
-    private final OutlineLoops way;
+    /** What is found at the distances asked for. */
+    private final Found found;
 
-    /** The loops that are left at the distances asked for. */
-    private final Optional<List<List<RawCurve>>> found;
+    /**
+     * What is found the first way that leads to loops that keep their distance, or else the last.
+     *
+     * @param loops those that are left; nothing if there are some, but they come too near
+     */
+    private record Found(OutlineLoops way, Optional<List<List<RawCurve>>> loops) {
+        /**
+         * Seeks each way, and if that leads to loops that come too near, each more finely: a stretch no longer than the
+         * tolerance is wide may be let pass though one end of it is too near.
+         */
+        static Found of(List<OutlineLoops> ways) {
+            Found found = first(ways);
+            if (found.loops().isPresent()) {
+                return found;
+            }
+            Found finer = first(ways.stream().map(OutlineLoops::finer).toList());
+            return finer.works() ? finer : found;
+        }
+
+        private static Found first(List<OutlineLoops> ways) {
+            Found found = new Found(ways.get(0), ways.get(0).found());
+            for (int i = 1; i < ways.size() && !found.works(); i++) {
+                found = new Found(ways.get(i), ways.get(i).found());
+            }
+            return found;
+        }
+
+        /** Tells whether there is a loop that keeps its distance. */
+        boolean works() {
+            return loops.filter(some -> !some.isEmpty()).isPresent();
+        }
+    }
 
     private OutlineTask(
             List<OutlineLoops> ways,
@@ -40,14 +70,7 @@ final class OutlineTask {
         this.reversed = reversed;
         this.count = count;
         this.flaw = flaw;
-        OutlineLoops last = ways.get(0);
-        Optional<List<List<RawCurve>>> loops = last.found();
-        for (int i = 1; i < ways.size() && !works(loops); i++) {
-            last = ways.get(i);
-            loops = last.found();
-        }
-        this.way = last;
-        this.found = loops;
+        this.found = Found.of(this.ways);
     }
 
     static OutlineTask of(
@@ -91,11 +114,6 @@ final class OutlineTask {
             left[i] = Math.abs(distances[reverse ? distances.length - 1 - edge : edge]);
         }
         return left;
-    }
-
-    /** Tells whether there is a loop that keeps its distance. */
-    private static boolean works(Optional<List<List<RawCurve>>> loops) {
-        return loops.filter(found -> !found.isEmpty()).isPresent();
     }
 
     private static Outline closed(List<Path> edges) {
@@ -146,7 +164,7 @@ final class OutlineTask {
             throw refused(0);
         }
         if (!inward) {
-            loops.addAll(way.holes());
+            loops.addAll(found.way().holes());
         }
         loops.sort(Comparator.comparingDouble(loop -> -Math.abs(Area.signed(OutlineLoops.path(loop)))));
         return loops;
@@ -154,8 +172,8 @@ final class OutlineTask {
 
     /** Returns the loops that are left: one if the offset works. */
     private List<List<RawCurve>> kept() {
-        return found.orElseThrow(
-                () -> refused("must keep its distance all along", ", at which no run was found that does"));
+        return found.loops()
+                .orElseThrow(() -> refused("must keep its distance all along", ", at which no run was found that does"));
     }
 
     private PatternException refused(int loops) {
@@ -176,11 +194,9 @@ final class OutlineTask {
 
     /** Tells whether one loop is left with all distances in one share, so that the greatest is that one. */
     private boolean leavesOne(double less) {
-        return ways.stream()
-                .map(each -> each.inShare(less / greatest).found())
-                .filter(OutlineTask::works)
-                .findFirst()
-                .filter(loops -> loops.orElseThrow().size() == 1)
+        return Found.of(ways.stream().map(each -> each.inShare(less / greatest)).toList())
+                .loops()
+                .filter(loops -> loops.size() == 1)
                 .isPresent();
     }
 
@@ -188,8 +204,8 @@ final class OutlineTask {
     List<Integer> lost(List<List<RawCurve>> loops) {
         List<Integer> lost = new ArrayList<>();
         for (int edge = 0; edge < count; edge++) {
-            int i = way.source().index().indexOf(reversed ? count - 1 - edge : edge);
-            if (i < 0 || way.isLost(i, loops)) {
+            int i = found.way().source().index().indexOf(reversed ? count - 1 - edge : edge);
+            if (i < 0 || found.way().isLost(i, loops)) {
                 lost.add(edge);
             }
         }
@@ -198,7 +214,7 @@ final class OutlineTask {
 
     /** Returns a loop in the sense and with the edges of the outline. */
     OutlineOffset offset(List<RawCurve> loop) {
-        List<OffsetPart> parts = OutlineParts.of(loop, way.source().index());
+        List<OffsetPart> parts = OutlineParts.of(loop, found.way().source().index());
         List<OffsetPart> inSense = reversed ? OffsetSense.reversedParts(parts, count) : parts;
         return new OutlineOffset(
                 inSense,

@@ -2,6 +2,7 @@ package org.oaktag.geometry;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -36,6 +37,51 @@ class HookedOutlineTest {
                                 .as("%s at %s", hook, angle)
                                 .isBetween(Math.abs(distance) - TOLERANCE, Math.abs(distance) + TOLERANCE);
                     }
+                }
+            }
+        }
+    }
+
+    /**
+     * A hook five times the tolerance at the top of an egg: of two ways past it one comes too near by half as much as
+     * the tolerance allows, and only at its end.
+     */
+    @Test
+    void the_right_way_past_a_hook_is_found() {
+        Point top = Point.of(0, 150.02801647429874);
+        Point tip = Point.of(-0.023613032359394787, 150.07173498065563);
+        Point left = Point.of(-143.6571813863441, 0);
+        Point bottom = Point.of(0, -121.42164020348913);
+        Point right = Point.of(53.33776166041781, 0);
+        Outline egg = Outline.of(Path.of(
+                new Cubic(
+                        right,
+                        Point.of(53.33776166041782, 42.6691175662768),
+                        Point.of(30.96559593295703, 150.02801647429874),
+                        top),
+                new Line(top, tip),
+                new Cubic(
+                        tip,
+                        Point.of(-30.98920896531641, 150.07173498065563),
+                        Point.of(-143.6571813863441, 42.66911756627682),
+                        left),
+                new Cubic(
+                        left,
+                        Point.of(-143.6571813863441, -42.66911756627679),
+                        Point.of(-30.96559593295704, -121.42164020348913),
+                        bottom),
+                new Cubic(
+                        bottom,
+                        Point.of(30.965595932956997, -121.42164020348913),
+                        Point.of(53.337761660417804, -42.6691175662768),
+                        right)));
+        for (double distance = -16; distance < -13; distance += 0.021) {
+            OutlineOffset inner = OutlineOffset.outward(egg, distance, CornerStyle.round(), TOLERANCE);
+            for (Curve curve : inner.outline().path().curves()) {
+                for (int i = 0; i < 10; i++) {
+                    assertThat(egg.path().nearest(curve.pointAt(i / 10.0)).distance())
+                            .as("at %s", distance)
+                            .isBetween(-distance - 1.3 * TOLERANCE, -distance + TOLERANCE);
                 }
             }
         }

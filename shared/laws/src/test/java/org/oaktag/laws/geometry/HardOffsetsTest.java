@@ -3,6 +3,7 @@ package org.oaktag.laws.geometry;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.function.LongConsumer;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
@@ -118,9 +119,11 @@ class HardOffsetsTest {
             assertIsAtDistance(
                     seed, Polyline.of(outline.path()), offset.outline().path(), Math.abs(d));
             assertThat(offset.outline().meetsItself()).as("seed %s", seed).isFalse();
-            assertThat(Math.abs(offset.outline().area() - Flattened.withoutHoles(buffer)))
-                    .as("seed %s", seed)
-                    .isLessThan(5 * TOLERANCE * offset.outline().perimeter() + 1);
+            if (keepsItsDistance(buffer, Polyline.of(outline.path()), Math.abs(d))) {
+                assertThat(Math.abs(offset.outline().area() - Flattened.withoutHoles(buffer)))
+                        .as("seed %s", seed)
+                        .isLessThan(5 * TOLERANCE * offset.outline().perimeter() + 1);
+            }
         } catch (PatternException refused) {
             assertThat(one).as("seed %s: %s", seed, refused.getMessage()).isFalse();
         }
@@ -158,6 +161,12 @@ class HardOffsetsTest {
                         .isBetween(distance - SLACK * TOLERANCE - CHORDS, distance + TOLERANCE + CHORDS);
             }
         }
+    }
+
+    /** At one hook in some thousand a buffer of JTS has a slit down to the drawing itself. */
+    private static boolean keepsItsDistance(Geometry buffer, Polyline drawn, double d) {
+        return Stream.of(buffer.getBoundary().getCoordinates())
+                .allMatch(at -> drawn.distance(Point.of(at.x, at.y)) > d - TOLERANCE);
     }
 
     private static Geometry buffer(Outline outline, double d) {
