@@ -15,7 +15,7 @@ final class LeastDistance {
     private final PriorityQueue<Pair> open = new PriorityQueue<>(Comparator.comparingDouble(Pair::least));
     private Distances.Apart best;
 
-    private record Pair(Stretch a, Stretch b, double least) {}
+    private record Pair(PathPiece a, PathPiece b, double least) {}
 
     LeastDistance(Path first, Path second, double tolerance) {
         this.first = first;
@@ -26,17 +26,17 @@ final class LeastDistance {
 
     Distances.Apart found() {
         for (CurvePair pair : first.tree().pairsWith(second.tree(), best.distance())) {
-            add(Stretch.of(first, pair.first()), Stretch.of(second, pair.second()));
+            add(PathPiece.of(first, pair.first()), PathPiece.of(second, pair.second()));
         }
         while (!open.isEmpty() && open.peek().least() < best.distance() - tolerance) {
             Pair pair = open.remove();
-            Stretch.halve(pair.a(), pair.b(), this::add);
+            PathPiece.halve(pair.a(), pair.b(), this::add);
         }
         return best;
     }
 
-    private void add(Stretch a, Stretch b) {
-        double least = Math.max(Stretch.betweenChords(a, b) - a.sag() - b.sag(), 0);
+    private void add(PathPiece a, PathPiece b) {
+        double least = Math.max(PathPiece.betweenChords(a, b) - a.sag() - b.sag(), 0);
         if (least >= best.distance() - tolerance) {
             return;
         }

@@ -13,6 +13,9 @@ import java.util.List;
  * fragments that are both kept, and at which the run does not cross itself, is let be.
  */
 final class OffsetFragments {
+    /** Cuts nearer than this, mm, are at one point. */
+    static final double SAME = 1e-7;
+
     private static final int PLACES = 7;
 
     /** After so many halvings a place is known to more digits than the tolerance asks for. */
@@ -23,13 +26,14 @@ final class OffsetFragments {
     private final boolean closed;
     private final boolean bridged;
     private final CurveTree tree;
-    private final Anchors anchors = new Anchors();
+    private final Vertices vertices = new Vertices(SAME);
     private final List<List<Cut>> cuts = new ArrayList<>();
 
     /** A place on a curve; a soft one is there for the distance only. */
     private record Cut(double t, Point point, boolean soft) {}
 
-    private record Stretch(Cut from, Cut to, boolean kept) {}
+    /** What lies between two cuts, and whether it keeps its distance. */
+    private record Judged(Cut from, Cut to, boolean kept) {}
 
     private OffsetFragments(List<RawCurve> raw, Clearance clearance, boolean closed, boolean bridged) {
         this.bridged = bridged;
@@ -64,7 +68,7 @@ final class OffsetFragments {
         List<Curve> curves = raw.stream().map(RawCurve::curve).toList();
         for (Curve curve : curves) {
             cuts.add(new ArrayList<>(
-                    List.of(new Cut(0, anchors.at(curve.start()), false), new Cut(1, anchors.at(curve.end()), false))));
+                    List.of(new Cut(0, vertices.pointAt(curve.start()), false), new Cut(1, vertices.pointAt(curve.end()), false))));
         }
         List<CurvePair> pairs = tree.pairsWithin(CurveContacts.near(tree, tree));
         int pair = 0;
@@ -84,11 +88,11 @@ final class OffsetFragments {
     private void cut(int i, int j, List<Contact> contacts) {
         Curve curve = raw.get(i).curve();
         for (Contact contact : contacts) {
-            Point start = anchors.at(curve.pointAt(contact.t0()));
+            Point start = vertices.pointAt(curve.pointAt(contact.t0()));
             cuts.get(i).add(new Cut(contact.t0(), start, false));
             cuts.get(j).add(new Cut(contact.u0(), start, false));
             if (!contact.isPoint()) {
-                Point end = anchors.at(curve.pointAt(contact.t1()));
+                Point end = vertices.pointAt(curve.pointAt(contact.t1()));
                 cuts.get(i).add(new Cut(contact.t1(), end, false));
                 cuts.get(j).add(new Cut(contact.u1(), end, false));
             }
@@ -115,24 +119,24 @@ final class OffsetFragments {
     }
 
     private void softly(int i, double t) {
-        cuts.get(i).add(new Cut(t, anchors.at(raw.get(i).curve().pointAt(t)), true));
+        cuts.get(i).add(new Cut(t, vertices.pointAt(raw.get(i).curve().pointAt(t)), true));
     }
 
     private List<Fragment> all() {
         List<Fragment> fragments = new ArrayList<>();
         for (int i = 0; i < raw.size(); i++) {
             RawCurve curve = raw.get(i);
-            for (Stretch each : merged(stretches(i))) {
+            for (Judged each : merged(stretches(i))) {
                 fragments.add(new Fragment(curve.with(piece(curve, each.from(), each.to())), each.kept()));
             }
         }
         return fragments;
     }
 
-    private List<Stretch> stretches(int i) {
+    private List<Judged> stretches(int i) {
         List<Cut> along = cuts.get(i);
         along.sort(Comparator.comparingDouble(Cut::t));
-        List<Stretch> stretches = new ArrayList<>();
+        List<Judged> stretches = new ArrayList<>();
         for (int k = 1; k < along.size(); k++) {
             Cut from = along.get(k - 1);
             Cut to = along.get(k);
@@ -143,12 +147,12 @@ final class OffsetFragments {
         return stretches;
     }
 
-    private void addStretches(RawCurve source, Cut from, Cut to, List<Stretch> stretches) {
+    private void addStretches(RawCurve source, Cut from, Cut to, List<Judged> stretches) {
         boolean bridge = bridged && from.point().isCloseTo(to.point(), clearance.slack());
         boolean kept = (!source.link() || bridge)
                 && clearance.isKeptBy(piece(source, from, to).pointAt(0.5), source.edge());
         if (closed || source.link()) {
-            stretches.add(new Stretch(from, to, kept));
+            stretches.add(new Judged(from, to, kept));
             return;
         }
         boolean[] verdicts = verdicts(source, from, to);
@@ -156,12 +160,12 @@ final class OffsetFragments {
         for (int k = 1; k < verdicts.length; k++) {
             if (verdicts[k] != verdicts[k - 1]) {
                 double t = change(source, at(from, to, k - 1), at(from, to, k), verdicts[k - 1]);
-                Cut cut = new Cut(t, anchors.at(source.curve().pointAt(t)), true);
-                stretches.add(new Stretch(last, cut, verdicts[k - 1]));
+                Cut cut = new Cut(t, vertices.pointAt(source.curve().pointAt(t)), true);
+                stretches.add(new Judged(last, cut, verdicts[k - 1]));
                 last = cut;
             }
         }
-        stretches.add(new Stretch(last, to, verdicts[verdicts.length - 1]));
+        stretches.add(new Judged(last, to, verdicts[verdicts.length - 1]));
     }
 
     /**
@@ -202,15 +206,15 @@ final class OffsetFragments {
         return keptBefore ? from : to;
     }
 
-    private static List<Stretch> merged(List<Stretch> stretches) {
-        List<Stretch> merged = new ArrayList<>();
-        for (Stretch each : stretches) {
+    private static List<Judged> merged(List<Judged> stretches) {
+        List<Judged> merged = new ArrayList<>();
+        for (Judged each : stretches) {
             int end = merged.size() - 1;
             if (end >= 0
                     && each.kept()
                     && merged.get(end).kept()
                     && isSoft(merged.get(end).to(), each.from())) {
-                merged.set(end, new Stretch(merged.get(end).from(), each.to(), true));
+                merged.set(end, new Judged(merged.get(end).from(), each.to(), true));
             } else {
                 merged.add(each);
             }

@@ -68,7 +68,7 @@ final class OffsetTrim {
                     Fragment other = fragments.get(k);
                     return left[k]
                             && other.end().equals(fragment.end())
-                            && other.raw().curve().nearest(middle).distance() <= Anchors.SAME;
+                            && other.raw().curve().nearest(middle).distance() <= OffsetFragments.SAME;
                 });
     }
 

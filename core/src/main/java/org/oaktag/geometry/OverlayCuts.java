@@ -7,7 +7,7 @@ import java.util.List;
 /** Cuts curves where they meet each other and themselves, and brings the ends of the pieces together. */
 final class OverlayCuts {
     private final List<OverlayStrand> strands;
-    private final OverlayVertices vertices;
+    private final Vertices vertices;
     private final double near;
     private final List<List<Double>> cuts = new ArrayList<>();
 
@@ -16,13 +16,13 @@ final class OverlayCuts {
         strands.forEach(strand -> cuts.add(new ArrayList<>(List.of(0.0, 1.0))));
         if (strands.isEmpty()) {
             near = 0;
-            vertices = new OverlayVertices(0);
+            vertices = new Vertices(0);
             return;
         }
         List<Curve> curves = strands.stream().map(OverlayStrand::curve).toList();
         CurveTree tree = CurveTree.of(curves);
         near = CurveContacts.near(tree, tree);
-        vertices = new OverlayVertices(10 * near);
+        vertices = new Vertices(10 * near);
         for (int i = 0; i < curves.size(); i++) {
             if (curves.get(i) instanceof Cubic cubic) {
                 cut(i, i, SelfContacts.of(cubic));

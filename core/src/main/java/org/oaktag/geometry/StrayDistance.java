@@ -18,14 +18,14 @@ final class StrayDistance {
             new PriorityQueue<>(Comparator.comparingDouble(Open::most).reversed());
     private Distances.Apart best;
 
-    private record Open(Stretch stretch, Distances.Apart start, Distances.Apart end, double most) {}
+    private record Open(PathPiece stretch, Distances.Apart start, Distances.Apart end, double most) {}
 
     StrayDistance(Path first, Path second, double tolerance) {
         this.second = second;
         this.tolerance = tolerance;
         this.best = stray(new Path.Location(0, 0), first.start());
         for (int i = 0; i < first.curves().size(); i++) {
-            Stretch stretch = Stretch.of(first, i);
+            PathPiece stretch = PathPiece.of(first, i);
             Distances.Apart start =
                     stray(new Path.Location(i, 0), stretch.cubic().start());
             add(stretch, start, stray(new Path.Location(i, 1), stretch.cubic().end()));
@@ -35,7 +35,7 @@ final class StrayDistance {
     Distances.Apart found() {
         while (!open.isEmpty() && open.peek().most() > best.distance() + tolerance) {
             Open widest = open.remove();
-            Stretch stretch = widest.stretch();
+            PathPiece stretch = widest.stretch();
             Distances.Apart middle = stray(stretch.middle(), stretch.middlePoint());
             add(stretch.firstHalf(), widest.start(), middle);
             add(stretch.secondHalf(), middle, widest.end());
@@ -43,7 +43,7 @@ final class StrayDistance {
         return best;
     }
 
-    private void add(Stretch stretch, Distances.Apart start, Distances.Apart end) {
+    private void add(PathPiece stretch, Distances.Apart start, Distances.Apart end) {
         best = start.distance() > best.distance() ? start : best;
         best = end.distance() > best.distance() ? end : best;
         Point nearMiddle =
@@ -60,13 +60,13 @@ final class StrayDistance {
     /**
      * The bounds that follow from the part of the second path between the places nearest to the ends of the stretch.
      */
-    private double mostBeside(Stretch stretch, Distances.Apart start, Distances.Apart end) {
+    private double mostBeside(PathPiece stretch, Distances.Apart start, Distances.Apart end) {
         double from = start.second().t();
         double to = end.second().t();
         Cubic source = Cubic.from(second.curves().get(start.second().curve()));
         Cubic part = source.sub(Math.min(from, to), Math.max(from, to));
         Cubic beside = from <= to ? part : part.reversed();
-        double sags = stretch.sag() + new Stretch(0, new CubicPiece(beside, 0, 1)).sag();
+        double sags = stretch.sag() + new PathPiece(0, new CubicPiece(beside, 0, 1)).sag();
         double byParameter = 0;
         for (int i = 0; i < 4; i++) {
             byParameter = Math.max(

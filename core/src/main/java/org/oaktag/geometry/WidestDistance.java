@@ -14,17 +14,17 @@ final class WidestDistance {
             new PriorityQueue<>(Comparator.comparingDouble(Pair::most).reversed());
     private Distances.Apart best;
 
-    private record Pair(Stretch a, Stretch b, double most) {}
+    private record Pair(PathPiece a, PathPiece b, double most) {}
 
     WidestDistance(Path first, Path second, double tolerance) {
         this.tolerance = tolerance;
-        this.best = apart(Stretch.of(first, 0), 0, Stretch.of(second, 0), 0);
+        this.best = apart(PathPiece.of(first, 0), 0, PathPiece.of(second, 0), 0);
         List<Curve> others = second.curves();
         for (int i = 0; i < first.curves().size(); i++) {
-            Stretch a = Stretch.of(first, i);
+            PathPiece a = PathPiece.of(first, i);
             for (int j = 0; j < others.size(); j++) {
                 if (mayReach(CurveContacts.hull(first.curves().get(i)), CurveContacts.hull(others.get(j)))) {
-                    add(a, Stretch.of(second, j));
+                    add(a, PathPiece.of(second, j));
                 }
             }
         }
@@ -39,12 +39,12 @@ final class WidestDistance {
     Distances.Apart found() {
         while (!open.isEmpty() && open.peek().most() > best.distance() + tolerance) {
             Pair pair = open.remove();
-            Stretch.halve(pair.a(), pair.b(), this::add);
+            PathPiece.halve(pair.a(), pair.b(), this::add);
         }
         return best;
     }
 
-    private void add(Stretch a, Stretch b) {
+    private void add(PathPiece a, PathPiece b) {
         double most = 0;
         for (Point control : b.cubic().controls()) {
             most = Math.max(most, a.reachFrom(control));
@@ -63,13 +63,13 @@ final class WidestDistance {
         }
     }
 
-    private static Distances.Apart apart(Stretch a, double t, Stretch b, double u) {
+    private static Distances.Apart apart(PathPiece a, double t, PathPiece b, double u) {
         Point p = a.cubic().pointAt(t);
         Point q = b.cubic().pointAt(u);
         return new Distances.Apart(p.distanceTo(q), at(a, t), p, at(b, u), q);
     }
 
-    private static Path.Location at(Stretch stretch, double t) {
+    private static Path.Location at(PathPiece stretch, double t) {
         CubicPiece piece = stretch.piece();
         return new Path.Location(stretch.curve(), t == 1 ? piece.to() : piece.from() + t * (piece.to() - piece.from()));
     }

@@ -8,21 +8,21 @@ import java.util.function.BiConsumer;
  * @param curve the index of the curve
  * @param piece the stretch of it
  */
-record Stretch(int curve, CubicPiece piece) {
-    static Stretch of(Path path, int curve) {
-        return new Stretch(curve, new CubicPiece(Cubic.from(path.curves().get(curve)), 0, 1));
+record PathPiece(int curve, CubicPiece piece) {
+    static PathPiece of(Path path, int curve) {
+        return new PathPiece(curve, new CubicPiece(Cubic.from(path.curves().get(curve)), 0, 1));
     }
 
     Cubic cubic() {
         return piece.cubic();
     }
 
-    Stretch firstHalf() {
-        return new Stretch(curve, piece.firstHalf());
+    PathPiece firstHalf() {
+        return new PathPiece(curve, piece.firstHalf());
     }
 
-    Stretch secondHalf() {
-        return new Stretch(curve, piece.secondHalf());
+    PathPiece secondHalf() {
+        return new PathPiece(curve, piece.secondHalf());
     }
 
     /** Tells whether halving it leads nowhere: it is as short as rounding. */
@@ -31,7 +31,7 @@ record Stretch(int curve, CubicPiece piece) {
     }
 
     /** Halves one of a pair, the longer if it is not spent, and hands on the two pairs that come of it. */
-    static void halve(Stretch a, Stretch b, BiConsumer<Stretch, Stretch> pairs) {
+    static void halve(PathPiece a, PathPiece b, BiConsumer<PathPiece, PathPiece> pairs) {
         if (!a.isSpent() && (b.isSpent() || a.piece.size() >= b.piece.size())) {
             pairs.accept(a.firstHalf(), b);
             pairs.accept(a.secondHalf(), b);
@@ -67,7 +67,7 @@ record Stretch(int curve, CubicPiece piece) {
     }
 
     /** Returns the least distance of the chords of two stretches, mm. */
-    static double betweenChords(Stretch a, Stretch b) {
+    static double betweenChords(PathPiece a, PathPiece b) {
         Line one = new Line(a.cubic().start(), a.cubic().end());
         Line other = new Line(b.cubic().start(), b.cubic().end());
         if (areCrossed(one, other)) {
