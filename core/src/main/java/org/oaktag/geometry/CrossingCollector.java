@@ -28,11 +28,16 @@ final class CrossingCollector {
 
     private final Path first;
     private final Path second;
+
+    /** Whether it is one path that meets itself. */
+    private final boolean itself;
+
     private final List<Crossing> found = new ArrayList<>();
 
     CrossingCollector(Path first, Path second) {
         this.first = first;
         this.second = second;
+        this.itself = first.equals(second);
     }
 
     void add(int i, int j, Contact contact) {
@@ -183,7 +188,7 @@ final class CrossingCollector {
      */
     private double clear(Crossing point, List<Crossing> all, double distance) {
         double clear = distance;
-        double back = first == second ? apart(first, point.first(), point.second()) : 0;
+        double back = itself ? apart(first, point.first(), point.second()) : 0;
         if (back > SAME) {
             clear = Math.min(clear, back / APART);
         }

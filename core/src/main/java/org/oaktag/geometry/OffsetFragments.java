@@ -13,7 +13,7 @@ import java.util.List;
  * fragments that are both kept, and at which the run does not cross itself, is let be.
  */
 final class OffsetFragments {
-    /** Cuts nearer than this, mm, are at one point. */
+    /** Cuts nearer than this, mm, are at one point; more where the coordinates are so large that a double is coarser. */
     static final double SAME = 1e-7;
 
     private static final int PLACES = 7;
@@ -26,7 +26,7 @@ final class OffsetFragments {
     private final boolean closed;
     private final boolean bridged;
     private final CurveTree tree;
-    private final Vertices vertices = new Vertices(SAME);
+    private final Vertices vertices;
     private final List<List<Cut>> cuts = new ArrayList<>();
 
     /** A place on a curve; a soft one is there for the distance only. */
@@ -41,6 +41,7 @@ final class OffsetFragments {
         this.clearance = clearance;
         this.closed = closed;
         this.tree = CurveTree.of(raw.stream().map(RawCurve::curve).toList());
+        this.vertices = new Vertices(Math.max(SAME, CurveContacts.near(tree, tree)));
     }
 
     /** Returns the fragments of an open run. */
@@ -67,8 +68,9 @@ final class OffsetFragments {
     private void cutItself() {
         List<Curve> curves = raw.stream().map(RawCurve::curve).toList();
         for (Curve curve : curves) {
-            cuts.add(new ArrayList<>(
-                    List.of(new Cut(0, vertices.pointAt(curve.start()), false), new Cut(1, vertices.pointAt(curve.end()), false))));
+            cuts.add(new ArrayList<>(List.of(
+                    new Cut(0, vertices.pointAt(curve.start()), false),
+                    new Cut(1, vertices.pointAt(curve.end()), false))));
         }
         List<CurvePair> pairs = tree.pairsWithin(CurveContacts.near(tree, tree));
         int pair = 0;

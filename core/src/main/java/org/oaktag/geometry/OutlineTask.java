@@ -173,7 +173,8 @@ final class OutlineTask {
     /** Returns the loops that are left: one if the offset works. */
     private List<List<RawCurve>> kept() {
         return found.loops()
-                .orElseThrow(() -> refused("must keep its distance all along", ", at which no run was found that does"));
+                .orElseThrow(
+                        () -> refused("must keep its distance all along", ", at which no run was found that does"));
     }
 
     private PatternException refused(int loops) {

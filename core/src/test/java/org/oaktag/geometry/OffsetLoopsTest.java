@@ -122,4 +122,30 @@ class OffsetLoopsTest {
             }
         }
     }
+
+    /** A triangle with two bent edges, one with a dust handle, up to thirty kilometres across. */
+    @Test
+    void a_drawing_of_any_size_has_its_loop() {
+        for (double size : new double[] {1e-3, 1, 1e3, 1e4, 1e5}) {
+            Point top = Point.of(5.167456730577385 * size, 69.99576556316387 * size);
+            Point left = Point.of(-192.18927221956642 * size, 241.42799580437014 * size);
+            Point right = Point.of(-129.21150703770445 * size, 7.644224364084906 * size);
+            Cubic first = new Cubic(
+                    top,
+                    Point.of(5.1674567305722405 * size, 69.99576556316464 * size),
+                    Point.of(-125.90454201393939 * size, 182.56515182468328 * size),
+                    left);
+            Cubic last = new Cubic(
+                    right,
+                    Point.of(-84.53440283054033 * size, 28.975814174029168 * size),
+                    Point.of(-32.99588268377811 * size, 46.64060758807079 * size),
+                    top);
+            Outline drawing = Outline.of(Path.of(first, new Line(left, right), last));
+            for (double distance : new double[] {9.5, 9.58, 12, 12.77, 13, 20}) {
+                OffsetLoops moved = OffsetLoops.outward(drawing, distance * size, CornerStyle.round(), 0.01 * size);
+                assertThat(moved.loops()).as("%s, by %s", size, distance).hasSize(1);
+                assertThat(moved.loops().get(0).outline().area()).isGreaterThan(drawing.area());
+            }
+        }
+    }
 }
