@@ -1,6 +1,7 @@
 package org.oaktag.adjustments;
 
 import java.util.Optional;
+import org.oaktag.adjust.Step;
 import org.oaktag.adjust.StepCatalogue;
 import org.oaktag.adjust.StepKind;
 import org.oaktag.garment.Cloth;
@@ -24,7 +25,8 @@ public final class Bands {
             StepKind.of(RibCuff.class)
                     .usually("depth", 40, 110)
                     .usually("rib stretch", 40, 120)
-                    .usually("girth", 180, 240));
+                    .usually("girth", 180, 240),
+            StepKind.of(ArmholeBand.class).usually("depth", 15, 40).usually("rib stretch", 40, 120));
 
     private Bands() {}
 
@@ -54,5 +56,16 @@ public final class Bands {
      */
     public static RibCuff ribCuff(Length depth, Cloth rib) {
         return new RibCuff(depth, rib, Optional.empty(), false);
+    }
+
+    /**
+     * Returns the step that sets a folded band of rib, stretched on, round armholes without sleeves.
+     *
+     * @param depth how deep the finished band is
+     * @param rib what it is cut from
+     * @throws org.oaktag.PatternException if the depth is out of its range
+     */
+    public static Step armholeBand(Length depth, Cloth rib) {
+        return new ArmholeBand(depth, rib);
     }
 }

@@ -48,10 +48,6 @@ import org.oaktag.measure.Length;
 record RibNeckband(Length depth, Cloth rib) implements Step {
 
     private static final String REFIT = "fit the neckband again";
-    private static final double LONGEST = 0.9;
-    private static final double SHORTEST = 0.75;
-    private static final double STABLE = 0.25;
-    private static final double STRETCHY = 1;
 
     /**
      * Checks the depth.
@@ -75,8 +71,7 @@ record RibNeckband(Length depth, Cloth rib) implements Step {
 
     /** Returns the length of the band as a share of the neckline. */
     public double share() {
-        double along = (rib.stretch().fraction() - STABLE) / (STRETCHY - STABLE);
-        return LONGEST - (LONGEST - SHORTEST) * Math.min(Math.max(along, 0), 1);
+        return RibShare.of(rib);
     }
 
     /**

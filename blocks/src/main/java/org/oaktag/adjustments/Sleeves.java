@@ -51,6 +51,7 @@ public final class Sleeves {
                     .usually("on front", 20, 60)
                     .usually("on back", 15, 45)
                     .usually("gusset", 60, 140),
+            StepKind.of(LeaveOutSleeves.class),
             StepKind.of(CutSleeve.class).usually("share", 0.2, 0.8).usually("further", -20, 20),
             StepKind.of(SplitSleeve.class).usually("above hem", 120, 180).usually("below stretch", 15, 80));
 
@@ -207,5 +208,10 @@ public final class Sleeves {
      */
     public static Raglan raglanSleeve(Length onFront, Length onBack) {
         return new Raglan(onFront, onBack, Optional.empty());
+    }
+
+    /** Leaves out the sleeves that are set in; the armholes are raw until they are banded, faced or turned back. */
+    public static Step sleeveless() {
+        return new LeaveOutSleeves();
     }
 }

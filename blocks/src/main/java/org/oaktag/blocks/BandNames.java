@@ -3,7 +3,7 @@ package org.oaktag.blocks;
 import org.oaktag.garment.Name;
 
 /**
- * The names of the edges, seams and notches of hem bands and cuffs; their pieces are named by {@link TopNames}.
+ * The names of the edges, seams and notches of bands and cuffs; most of their pieces are named by {@link TopNames}.
  *
  * <pre>{@code
  * hooded.piece(HEM_BAND_FRONT).edge(BandNames.SIDE).length();
@@ -46,6 +46,21 @@ public final class BandNames {
 
     /** The seam of both halves of the folded cuff. */
     public static final Name CUFF_FOLD_SEAM = Name.of("cuff fold");
+
+    /** The band round an armhole without a sleeve. */
+    public static final Name ARMHOLE_BAND = Name.of("armhole band");
+
+    /** The seam of armhole and band. */
+    public static final Name ARMHOLE_BAND_SEAM = Name.of("armhole band");
+
+    /** The seam that closes the armhole band to a ring, at the underarm point. */
+    public static final Name ARMHOLE_BAND_CLOSING_SEAM = Name.of("armhole band closing");
+
+    /** The seam of both halves of the folded armhole band. */
+    public static final Name ARMHOLE_BAND_FOLD_SEAM = Name.of("armhole band fold");
+
+    /** Round the armhole band. */
+    public static final Name ARMHOLE_BAND_GIRTH = Name.of("armhole band girth");
 
     /** The notch of a lapped band that is laid on the side seam. */
     public static final Name SIDE_SEAM_NOTCH = Name.of("side seam");

@@ -130,13 +130,20 @@ final class FlatBody {
 
     /** A neckband stands up from the neckline as deep as it is folded. */
     Optional<FlatShape> neckband() {
-        return garment.findPiece(FinishNames.NECKBAND).map(piece -> {
-            Path foot = neckline();
-            // The neckline runs from left to right with the neck on its left, which is above it on the sheet.
-            Path rim = OffsetPath.of(foot, BandDepth.folded(piece, BandNames.FOLD), CornerStyle.mitre(3), ON_SHEET);
-            return FlatShape.outside(FlatShape.closed(List.of(foot, rim.reversed())), piece.cloth())
-                    .withRibs(standingOn(foot, BandDepth.folded(piece, BandNames.FOLD), RIB_PITCH));
-        });
+        return garment.findPiece(FinishNames.NECKBAND).map(band -> standing(band, neckline()));
+    }
+
+    /** A band stands out from an armhole without a sleeve, at the right. */
+    Optional<FlatShape> armholeBand() {
+        return garment.findPiece(BandNames.ARMHOLE_BAND).map(band -> standing(band, half.path(TopEdges.ARMHOLE)));
+    }
+
+    /** An edge runs with what is beyond it, where its band stands, on its left. */
+    private static FlatShape standing(Piece band, Path foot) {
+        double depth = BandDepth.folded(band, BandNames.FOLD);
+        Path rim = OffsetPath.of(foot, depth, CornerStyle.mitre(3), ON_SHEET);
+        return FlatShape.outside(FlatShape.closed(List.of(foot, rim.reversed())), band.cloth())
+                .withRibs(standingOn(foot, depth, RIB_PITCH));
     }
 
     /**

@@ -24,21 +24,25 @@ record FlatTop() implements FlatLay {
             behind.body().forEach(part -> shapes.add(FlatShape.inside(part.outline(), part.cloth())));
             body.raglan().ifPresent(sleeve -> shapes.add(body.opening(behind)));
             behind.neckband().map(FlatShape::seenInside).ifPresent(shapes::add);
+            behind.armholeBand().ifPresent(band -> both(band.seenInside(), shapes));
         }
         List<FlatShape> sleeve = body.raglan()
                 .map(raglan -> List.of(raglan.shape()))
                 .orElseGet(() -> new FlatSleeve(garment, body, front).parts());
-        for (FlatShape part : sleeve) {
-            shapes.add(part);
-            shapes.add(part.mirrored());
-        }
+        sleeve.forEach(part -> both(part, shapes));
         shapes.addAll(body.body());
         body.neckband().ifPresent(shapes::add);
+        body.armholeBand().ifPresent(band -> both(band, shapes));
         body.band().ifPresent(shapes::add);
         if (hooded) {
             FlatHood hood = FlatHood.of(garment);
             shapes.addAll(front ? hood.fronts(body.neckline()) : hood.back(body.neckline()));
         }
         return shapes;
+    }
+
+    private static void both(FlatShape part, List<FlatShape> shapes) {
+        shapes.add(part);
+        shapes.add(part.mirrored());
     }
 }

@@ -45,7 +45,7 @@ class GalleryTest {
 
     @Test
     void every_style_is_true_in_every_size() {
-        assertThat(Gallery.styles()).hasSize(14).allSatisfy(style -> {
+        assertThat(Gallery.styles()).hasSize(15).allSatisfy(style -> {
             assertThat(style.sizes()).hasSize(5);
             assertThat(style.style().on(style.body()).walkSeams().isTrue()).isTrue();
             for (BodyMeasurements body : style.sizes()) {

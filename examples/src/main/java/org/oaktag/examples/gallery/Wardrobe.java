@@ -3,6 +3,7 @@ package org.oaktag.examples.gallery;
 import static org.oaktag.adjust.Pieces.cutFrom;
 import static org.oaktag.adjust.Pieces.turnBack;
 import static org.oaktag.adjustments.Armholes.lowerArmhole;
+import static org.oaktag.adjustments.Bands.armholeBand;
 import static org.oaktag.adjustments.Bands.ribCuff;
 import static org.oaktag.adjustments.Bodies.flareSideSeams;
 import static org.oaktag.adjustments.Bodies.highLowHem;
@@ -28,6 +29,7 @@ import static org.oaktag.adjustments.Sleeves.bellSleeve;
 import static org.oaktag.adjustments.Sleeves.fitCapToArmhole;
 import static org.oaktag.adjustments.Sleeves.raglanSleeve;
 import static org.oaktag.adjustments.Sleeves.shortSleeve;
+import static org.oaktag.adjustments.Sleeves.sleeveless;
 import static org.oaktag.adjustments.Sleeves.splitSleeve;
 import static org.oaktag.adjustments.Sleeves.straightenSleeve;
 import static org.oaktag.adjustments.Sleeves.taperSleeve;
@@ -91,7 +93,8 @@ public final class Wardrobe {
                 GalleryStyle.of(twoPieceHood(), crew.apply("Bram"), "A light hood for when the wind gets up."),
                 GalleryStyle.of(
                         funnelNeck(), crew.apply("Soren"), "Instead of a scarf, which has no business near gears."),
-                GalleryStyle.of(colourBlock(), crew.apply("Teodor"), "So that the crew find him in the dark."));
+                GalleryStyle.of(colourBlock(), crew.apply("Teodor"), "So that the crew find him in the dark."),
+                GalleryStyle.of(bareArms(), crew.apply("Mira"), "For carrying mirrors up the stairs in July."));
     }
 
     private static Style style(String name, Ease ease, Cloth cloth, Step... steps) {
@@ -101,6 +104,20 @@ public final class Wardrobe {
     /** A cloth of a use of its own is shown by a paint that no other claims. */
     private static Cloth rust(String description, Percent stretch) {
         return Cloth.knit(description, stretch).as(Name.of("main"));
+    }
+
+    private static Style bareArms() {
+        return style(
+                "Sleeveless top",
+                CLOSE,
+                Cloth.knit("single jersey", percent(40)),
+                widenNeckline(cm(4)),
+                lowerFrontNeckline(cm(5)),
+                lowerArmhole(mm(-12)),
+                dropShoulder(mm(-15)),
+                sleeveless(),
+                armholeBand(mm(18), FINE_RIB),
+                ribNeckband(mm(18), FINE_RIB));
     }
 
     private static Style tee() {

@@ -3,9 +3,11 @@ package org.oaktag.laws.bands;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.oaktag.adjustments.Bands.armholeBand;
 import static org.oaktag.adjustments.Bands.hemBand;
 import static org.oaktag.adjustments.Bands.ribCuff;
 import static org.oaktag.adjustments.Bodies.lengthenBody;
+import static org.oaktag.adjustments.Sleeves.sleeveless;
 import static org.oaktag.adjustments.Sleeves.splitSleeve;
 import static org.oaktag.adjustments.Sleeves.straightenSleeve;
 import static org.oaktag.laws.bands.Tops.CUFF;
@@ -33,8 +35,11 @@ import org.oaktag.garment.Cloth;
 import org.oaktag.garment.EdgeNames;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
+import org.oaktag.garment.Notch;
+import org.oaktag.garment.Piece;
 import org.oaktag.garment.WalkedSeam;
 import org.oaktag.measure.Length;
+import org.oaktag.measure.Percent;
 import org.oaktag.testkit.bodies.Adults;
 
 @Domain(Adults.class)
@@ -153,5 +158,39 @@ class BandProperties {
                 .hasSize(4)
                 .allSatisfy(span ->
                         assertThat(span.lengthB().mm() / span.lengthA().mm()).isCloseTo(ratio, within(1e-9)));
+    }
+
+    @Property(tries = 200)
+    void a_top_without_sleeves_is_whole_with_its_armholes_banded(
+            @ForAll BodyMeasurements body,
+            @ForAll @DoubleRange(min = 10, max = 60) double depth,
+            @ForAll @DoubleRange(min = 0, max = 120) double stretch) {
+        Garment block = block(body);
+        Garment bare = block.adjust(sleeveless());
+        assertThat(bare.pieces()).noneMatch(piece -> piece.name().value().startsWith("sleeve"));
+        assertThat(bare.takeMeasures())
+                .noneMatch(taken -> taken.measure().name().value().startsWith("sleeve"));
+        assertThat(bare.rawEdges().stream().map(raw -> raw.edge().edge()))
+                .containsOnly(TopEdges.ARMHOLE, TopEdges.NECKLINE);
+        Garment banded = bare.adjust(armholeBand(mm(depth), Cloth.rib("drawn rib", Percent.percent(stretch))));
+        assertThat(banded.walkSeams().untrue()).isEmpty();
+        double armhole = block.finished(TopNames.ARMHOLE_GIRTH).mm();
+        assertThat(banded.finished(BandNames.ARMHOLE_BAND_GIRTH).mm() / armhole)
+                .as("75 to 90 %% of the armhole (common practice)")
+                .isBetween(0.75 - EXACT, 0.9 + EXACT);
+        assertThat(banded.rawEdges().stream().map(raw -> raw.edge().edge())).containsOnly(TopEdges.NECKLINE);
+        Piece band = banded.piece(BandNames.ARMHOLE_BAND);
+        Notch shoulder = band.notch(EdgeNames.TOP, TopNames.SHOULDER_NOTCH).orElseThrow();
+        assertThat(shoulder.fromStart(band.path(EdgeNames.TOP).length())
+                        / band.path(EdgeNames.TOP).length())
+                .as("the notch of the band comes to the shoulder seam")
+                .isCloseTo(length(block, TopNames.FRONT, TopEdges.ARMHOLE) / armhole, within(EXACT));
+    }
+
+    @Property(tries = 20)
+    void a_band_is_refused_while_a_sleeve_is_set_in(@ForAll BodyMeasurements body) {
+        assertThatThrownBy(() -> block(body).adjust(armholeBand(mm(20), Cloth.rib("drawn rib", Percent.percent(80)))))
+                .isInstanceOf(PatternException.class)
+                .hasMessageContaining("front armhole");
     }
 }
