@@ -12,6 +12,11 @@ final class CountedCurves extends AbstractList<Curve> {
         this.curves = curves;
     }
 
+    /** Returns a path of this very list, and not of a copy. */
+    Path path() {
+        return new Path(this);
+    }
+
     @Override
     public Curve get(int index) {
         taken++;

@@ -33,7 +33,7 @@ class CurveTreeWorkTest {
     void a_point_is_placed_by_looking_at_a_few_curves() {
         for (int count : COUNTS) {
             CountedCurves counted = new CountedCurves(ring(count));
-            Path path = new Path(counted);
+            Path path = counted.path();
             Outline outline = Outline.of(path);
             Point inside = Point.of(410.1, 310.2);
             outline.contains(inside);
@@ -51,7 +51,7 @@ class CurveTreeWorkTest {
     void nearest_place_is_found_by_looking_at_a_few_curves() {
         for (int count : COUNTS) {
             CountedCurves counted = new CountedCurves(ring(count));
-            Path path = new Path(counted);
+            Path path = counted.path();
             path.nearest(Point.ORIGIN);
             int all = 0;
             for (int i = 0; i < 200; i++) {
@@ -67,7 +67,7 @@ class CurveTreeWorkTest {
     void crossings_look_at_a_few_pairs_for_each_curve() {
         for (int count : COUNTS) {
             CountedCurves counted = new CountedCurves(ring(count));
-            Path path = new Path(counted);
+            Path path = counted.path();
             assertThat(path.tree().pairsWithin(1e-7)).hasSize(count);
             int taken =
                     counted.takenBy(() -> assertThat(Crossings.ofItself(path)).isEmpty());
@@ -90,7 +90,7 @@ class CurveTreeWorkTest {
         CornerStyle mitre = CornerStyle.mitre(4);
         for (int count : COUNTS) {
             CountedCurves counted = new CountedCurves(ring(count));
-            Outline outline = Outline.of(new Path(counted));
+            Outline outline = Outline.of(counted.path());
             for (double d : new double[] {10, -10}) {
                 int taken = counted.takenBy(() -> OutlineOffset.outward(outline, d, mitre, 0.01));
                 assertThat(taken).as("of %s, by %s mm", count, d).isLessThanOrEqualTo(16 * count);

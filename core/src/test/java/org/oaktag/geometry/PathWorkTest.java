@@ -29,7 +29,7 @@ class PathWorkTest {
     void the_first_question_looks_at_every_curve_once_and_no_later_one_does() {
         for (int count : COUNTS) {
             CountedCurves counted = new CountedCurves(curves(count));
-            Path path = new Path(counted);
+            Path path = counted.path();
             assertThat(counted.takenBy(path::length)).isEqualTo(count);
             assertThat(counted.takenBy(path::length)).isZero();
             assertThat(counted.takenBy(() -> path.length(1))).isZero();
@@ -40,7 +40,7 @@ class PathWorkTest {
     void a_place_is_found_by_looking_at_its_own_curve_alone() {
         for (int count : COUNTS) {
             CountedCurves counted = new CountedCurves(curves(count));
-            Path path = new Path(counted);
+            Path path = counted.path();
             double length = path.length();
             for (double share : new double[] {0, 0.1, 0.3719, 0.5, 0.99, 1}) {
                 double distance = share * length;
@@ -58,7 +58,7 @@ class PathWorkTest {
     void a_part_takes_no_more_than_its_own_curves() {
         for (int count : COUNTS) {
             CountedCurves counted = new CountedCurves(curves(count));
-            Path path = new Path(counted);
+            Path path = counted.path();
             double length = path.length();
             for (double share : new double[] {0.1, 0.3719, 0.5, 0.9}) {
                 double from = share * length;
