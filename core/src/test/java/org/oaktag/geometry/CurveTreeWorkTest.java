@@ -73,7 +73,7 @@ class CurveTreeWorkTest {
                     counted.takenBy(() -> assertThat(Crossings.ofItself(path)).isEmpty());
             assertThat(taken).as("of %s", count).isLessThanOrEqualTo(8 * count);
 
-            Path moved = new Path(ring(count)).transformed(Transform.translation(30, 7));
+            Path moved = Path.of(ring(count)).transformed(Transform.translation(30, 7));
             path.length();
             List<Crossing> met = new ArrayList<>();
             int takenByBoth = counted.takenBy(() -> met.addAll(Crossings.between(path, moved)));
