@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.oaktag.blocks.HoodNames;
 import org.oaktag.blocks.TopNames;
-import org.oaktag.garment.Aspect;
 import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeNames;
@@ -30,7 +29,7 @@ record FacedStrip(Piece strip, double facing) {
         Point edge = face.plus(Vector.of(0, -facing));
         Point foldedEdge = foldedFace.plus(Vector.of(0, -facing));
         return strip.withEdges(List.of(
-                        Edge.straight(HoodNames.FACING_EDGE, foldedEdge, edge).withAspect(Aspect.FRONT),
+                        Edge.straight(HoodNames.FACING_EDGE, foldedEdge, edge),
                         Edge.straight(HoodNames.FACING_CROWN, edge, face),
                         strip.edge(HoodNames.CROWN),
                         strip.edge(HoodNames.NECK),
@@ -45,7 +44,7 @@ record FacedStrip(Piece strip, double facing) {
         return Piece.of(
                         TopNames.HOOD_CENTRE_LINING,
                         List.of(
-                                Edge.straight(HoodNames.FACE, foldedFace, face).withAspect(Aspect.FRONT),
+                                Edge.straight(HoodNames.FACE, foldedFace, face),
                                 Edge.straight(HoodNames.CROWN, face, strip.corner(HoodNames.CROWN, End.END)),
                                 strip.edge(HoodNames.NECK),
                                 Edge.straight(EdgeNames.CENTRE, foldedNape(), foldedFace)),

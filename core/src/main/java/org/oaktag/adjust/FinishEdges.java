@@ -1,6 +1,7 @@
 package org.oaktag.adjust;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import org.oaktag.PatternException;
@@ -78,13 +79,23 @@ record FinishEdges(List<EdgeRef> edges, EdgeFinish finish) implements Step {
             }
             finished = finished.withPiece(piece.withFinish(edge.edge(), finish));
         }
-        return Reshaped.of(finished, notes());
+        return Reshaped.of(finished, rule(garment));
     }
 
-    private Note[] notes() {
-        return finish == EdgeFinish.RAW
-                ? new Note[] {Note.rule("it is cut at the seam line and left: a knit does not fray, a woven does")}
-                : new Note[0];
+    private Note rule(Garment garment) {
+        String lengths = edges.stream()
+                .map(edge -> edge.piece() + " " + edge.edge() + " "
+                        + garment.edge(edge).length().text())
+                .collect(Collectors.joining(", "));
+        String how = switch (finish) {
+            case RAW -> " is cut at the seam line and left: a knit does not fray, a woven does";
+            case TURNED_BACK, TURNED_BACK_SQUARE -> " is turned back and stitched down";
+            case NEATENED -> " is kept from fraying by itself";
+            case PLAIN -> " is there to be sewn";
+            case CLOSED, TAKEN_IN, FASTENED, SLASHED ->
+                " is " + finish.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        };
+        return Note.rule(lengths + how);
     }
 
     private static PatternException refused(EdgeRef edge, String given) {

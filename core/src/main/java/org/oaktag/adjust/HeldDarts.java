@@ -10,6 +10,8 @@ import org.oaktag.PatternException;
 import org.oaktag.garment.DartInTheWay;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.Garment;
+import org.oaktag.garment.InnerLine;
+import org.oaktag.garment.Mark;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
 
@@ -24,6 +26,12 @@ import org.oaktag.garment.Piece;
 final class HeldDarts {
 
     private static final double[] SHARES = {0.5, 0.25, 0.75};
+
+    /** Nearer than this, in mm, a mark belongs to a line. */
+    private static final double NEAR = 10;
+
+    /** Farther than this, in mm, a mark that goes off its line is torn from it. */
+    private static final double TORN = 0.1;
 
     private final Step step;
 
@@ -105,6 +113,7 @@ final class HeldDarts {
         Reshaped made = reshape(turned, held);
         Piece reshaped = dart.in(made.garment());
         Reshaped back = dart.back(before, waiting, reshaped, made);
+        requirePlacesKept(dart, reshaped, dart.in(back.garment()));
         long untrue = before.walkSeams().seams().stream()
                 .filter(seam -> seam.isTrue()
                         && back.garment().walkSeams().seams().stream()
@@ -115,6 +124,34 @@ final class HeldDarts {
                 .filter(edge -> !isAsIn(dart.piece(), edge) && !isAsIn(reshaped, edge))
                 .count();
         return new Tried(back, untrue, drawn);
+    }
+
+    /** What is laid on over the line that a dart turns would be torn from its marks. */
+    private static void requirePlacesKept(HeldDart dart, Piece held, Piece back) {
+        for (InnerLine line : held.lines()) {
+            for (Mark mark : held.marks()) {
+                double was = line.path().nearest(mark.point()).distance();
+                if (line.use() == InnerLine.Use.PLACEMENT
+                        && was < NEAR
+                        && Math.abs(was - apart(back, line, mark)) > TORN) {
+                    throw PatternException.of(
+                            "the " + back.name() + " with its dart '" + dart.dart() + "'",
+                            "must have no dart turned through what is laid on",
+                            "the mark '" + mark.name() + "' would be torn from it",
+                            "take this step before the dart is opened, or lay it on afterwards");
+                }
+            }
+        }
+    }
+
+    private static double apart(Piece piece, InnerLine line, Mark mark) {
+        return piece.lines().stream()
+                .filter(each -> each.name().equals(line.name()))
+                .flatMap(each -> piece.marks().stream()
+                        .filter(other -> other.name().equals(mark.name()))
+                        .map(other -> each.path().nearest(other.point()).distance()))
+                .findFirst()
+                .orElse(Double.POSITIVE_INFINITY);
     }
 
     private static boolean isAsIn(Piece piece, Edge edge) {

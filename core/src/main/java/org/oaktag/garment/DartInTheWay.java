@@ -1,5 +1,7 @@
 package org.oaktag.garment;
 
+import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.oaktag.PatternException;
 import org.oaktag.geometry.Point;
@@ -34,10 +36,11 @@ public final class DartInTheWay extends PatternException {
      * @throws DartInTheWay if one does
      */
     public static void requireWhole(Piece piece, Name... edges) {
+        List<Name> whole = List.of(edges);
         for (Dart each : Dart.all(piece)) {
             Name before = hostBefore(piece, each);
             Name after = hostAfter(piece, each);
-            for (Name edge : edges) {
+            for (Name edge : whole) {
                 if (edge.equals(before) || edge.equals(after)) {
                     throw new DartInTheWay(
                             piece.name(), each.name(), "must have its " + edge + " in one stretch for this step");
@@ -52,6 +55,7 @@ public final class DartInTheWay extends PatternException {
      * @throws DartInTheWay if it does
      */
     public static void requireOffLegs(Piece piece, Point crossed) {
+        Objects.requireNonNull(crossed, "crossed");
         for (Dart each : Dart.all(piece)) {
             boolean onLeg = Stream.of(Dart.legA(each.name()), Dart.legB(each.name()))
                     .anyMatch(leg -> piece.path(leg).nearest(crossed).distance() < ON_LEG);

@@ -174,16 +174,16 @@ final class Reports {
             return "laid on";
         }
         if (work instanceof Operation.Fold) {
-            return "folded and basted";
+            return "folded";
         }
         if (work instanceof Operation.Close) {
-            return "stitched across";
+            return "closed";
         }
         if (work instanceof Operation.Fuse) {
             return "fused";
         }
         if (work instanceof Operation.Gather) {
-            return "gathering rows";
+            return "drawn up";
         }
         return work instanceof Operation.Neaten ? "neatened" : "turned back";
     }

@@ -53,6 +53,7 @@ final class DoneSteps {
         Optional<String> before = switch (kind.name()) {
             case "move dart", "ease dart", "true dart fold" -> Optional.of("open dart");
             case "line hood" -> Optional.of("fit hood");
+            case "armhole band" -> Optional.of("leave out sleeves");
             case "join pieces" -> Optional.of("split piece");
             default -> Optional.empty();
         };

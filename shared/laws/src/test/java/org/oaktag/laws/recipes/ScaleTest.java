@@ -39,17 +39,18 @@ class ScaleTest {
             List.of("inset neckline", "face neckline", "separate facing", "ease dart", "extend edge");
 
     /** The kinds with a rule that has a length of its own, each with that length. */
-    private static final Map<String, String> OWN_LENGTHS = Map.of(
-            "fit cap", "how far past the shoulder point of the body its band is that of a dropped shoulder",
-            "front pouch", "how far inside its corner a hole is drilled",
-            "patch pocket", "how far inside its corner a hole is drilled",
-            "split body", "how near in length a seam is that the notch must tell it from",
-            "shape waist", "the back waist length of the body",
-            "lengthen at line", "the back waist length of the body",
-            "grow sleeve", "how wide the mouth of a slash is",
-            "raglan", "how far the seam over the arm curves",
-            "rib cuff", "the wrist of the body",
-            "fit hood", "the head of the body");
+    private static final Map<String, String> OWN_LENGTHS = Map.ofEntries(
+            Map.entry("fit cap", "how far past the shoulder point of the body its band is that of a dropped shoulder"),
+            Map.entry("front pouch", "how far inside its corner a hole is drilled"),
+            Map.entry("patch pocket", "how far inside its corner a hole is drilled"),
+            Map.entry("split piece", "how far from the end of its seam a notch lies that tells it from others"),
+            Map.entry("split body", "how near in length a seam is that the notch must tell it from"),
+            Map.entry("shape waist", "the back waist length of the body"),
+            Map.entry("lengthen at line", "the back waist length of the body"),
+            Map.entry("grow sleeve", "how wide the mouth of a slash is"),
+            Map.entry("raglan", "how far the seam over the arm curves"),
+            Map.entry("rib cuff", "the wrist of the body"),
+            Map.entry("fit hood", "the head of the body"));
 
     /**
      * It leaves a notch out that lies within a length of its own of where it cuts, so that now and then one of the two
