@@ -1,8 +1,8 @@
 package org.oaktag.adjustments;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
+import java.util.Set;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
 import org.oaktag.adjust.Step;
@@ -22,7 +22,6 @@ import org.oaktag.garment.End;
 import org.oaktag.garment.FinishedMeasure;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Notch;
-import org.oaktag.garment.Note;
 import org.oaktag.garment.Piece;
 import org.oaktag.garment.Quantity;
 import org.oaktag.garment.Seam;
@@ -40,6 +39,8 @@ import org.oaktag.measure.Length;
  */
 record ArmholeBand(Length depth, Cloth rib) implements Step {
 
+    private static final Set<EdgeRef> ARMHOLES =
+            Set.of(EdgeRef.of(TopNames.FRONT, TopEdges.ARMHOLE), EdgeRef.of(TopNames.BACK, TopEdges.ARMHOLE));
     private static final String REFIT = "fit the armhole bands again";
 
     /**
@@ -69,8 +70,16 @@ record ArmholeBand(Length depth, Cloth rib) implements Step {
      */
     @Override
     public Reshaped reshape(Garment garment) {
-        TopPieces.requireFree(garment, EdgeRef.of(TopNames.FRONT, TopEdges.ARMHOLE), BandNames.ARMHOLE_BAND_SEAM);
-        TopPieces.requireFree(garment, EdgeRef.of(TopNames.BACK, TopEdges.ARMHOLE), BandNames.ARMHOLE_BAND_SEAM);
+        for (Seam seam : garment.seams()) {
+            if (!seam.name().equals(BandNames.ARMHOLE_BAND_SEAM)
+                    && seam.edges().stream().anyMatch(ARMHOLES::contains)) {
+                throw PatternException.of(
+                        "armhole band",
+                        "needs an armhole to which nothing is sewn",
+                        "seam '" + seam.name() + "'",
+                        "leave out the sleeves first");
+            }
+        }
         double front = length(TopPieces.body(garment, TopNames.FRONT, TopEdges.SHOULDER, TopEdges.ARMHOLE));
         double back = length(TopPieces.body(garment, TopNames.BACK, TopEdges.SHOULDER, TopEdges.ARMHOLE));
         double share = RibShare.of(rib);
@@ -100,18 +109,10 @@ record ArmholeBand(Length depth, Cloth rib) implements Step {
                         BandNames.ARMHOLE_BAND_GIRTH, Quantity.lengthOf(BandNames.ARMHOLE_BAND, EdgeNames.TOP)))
                 .check(TopChecks.upperArm(BandNames.ARMHOLE_BAND_GIRTH))
                 .done();
-        Note rule = Note.rule(String.format(
-                Locale.ROOT,
-                "armhole band = %.1f %% of the armhole %s for a rib that stretches by %s = %s (75 to 90 %%: common"
-                        + " practice)",
-                share * 100,
-                Length.mm(front + back).text(),
-                rib.stretch().text(),
-                Length.mm(length).text()));
         double x = length / 2;
         return new Reshaped(
                 banded,
-                List.of(rule),
+                List.of(RibShare.rule("armhole band", "armhole", front + back, rib)),
                 List.of(new Dimension(
                         BandNames.ARMHOLE_BAND, Point.of(x, 0), Point.of(x, depth.mm()), "depth " + depth.text())));
     }

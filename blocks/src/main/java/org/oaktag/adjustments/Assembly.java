@@ -11,7 +11,6 @@ import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
 import org.oaktag.garment.Quantity;
 import org.oaktag.garment.Seam;
-import org.oaktag.garment.SeamSide;
 
 /**
  * A garment while parts are fitted to it: what is put on replaces what bears its name. The garment is made once, when
@@ -41,7 +40,7 @@ final class Assembly {
     /** Takes pieces off, as far as they are there, and undoes every seam that joins them. */
     Assembly takeOff(Set<Name> names) {
         pieces.removeIf(piece -> names.contains(piece.name()));
-        seams.removeIf(seam -> joins(seam.a(), names) || joins(seam.b(), names));
+        seams.removeIf(seam -> seam.edges().stream().anyMatch(edge -> names.contains(edge.piece())));
         return this;
     }
 
@@ -113,14 +112,5 @@ final class Assembly {
         List<FinishedMeasure.Term> terms = new ArrayList<>(measure.terms());
         terms.add(term);
         return new FinishedMeasure(measure.name(), terms, measure.body());
-    }
-
-    private static boolean joins(SeamSide side, Set<Name> names) {
-        for (SeamSide.Run run : side.runs()) {
-            if (names.contains(run.edge().piece())) {
-                return true;
-            }
-        }
-        return false;
     }
 }

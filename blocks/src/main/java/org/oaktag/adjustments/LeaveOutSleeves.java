@@ -18,7 +18,6 @@ import org.oaktag.garment.Name;
 import org.oaktag.garment.Note;
 import org.oaktag.garment.Quantity;
 import org.oaktag.garment.Seam;
-import org.oaktag.garment.SeamSide;
 
 /**
  * Leaves out the sleeves that are set in, with all that is sewn to them and with their measures. The armholes stay as
@@ -78,7 +77,7 @@ record LeaveOutSleeves() implements Step {
         while (grown) {
             grown = false;
             for (Seam seam : garment.seams()) {
-                Set<Name> pieces = pieces(seam);
+                List<Name> pieces = seam.edges().stream().map(EdgeRef::piece).toList();
                 if (pieces.stream().anyMatch(found::contains)
                         && !pieces.contains(TopNames.FRONT)
                         && !pieces.contains(TopNames.BACK)) {
@@ -87,15 +86,6 @@ record LeaveOutSleeves() implements Step {
             }
         }
         return found;
-    }
-
-    private static Set<Name> pieces(Seam seam) {
-        Set<Name> pieces = new HashSet<>();
-        Stream.of(seam.a(), seam.b())
-                .map(SeamSide::runs)
-                .flatMap(List::stream)
-                .forEach(run -> pieces.add(run.edge().piece()));
-        return pieces;
     }
 
     private static boolean isTakenOn(FinishedMeasure measure, Set<Name> gone) {

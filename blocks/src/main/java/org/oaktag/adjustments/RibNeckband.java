@@ -2,7 +2,6 @@ package org.oaktag.adjustments;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import org.oaktag.PatternException;
 import org.oaktag.adjust.Reshaped;
@@ -114,19 +113,12 @@ record RibNeckband(Length depth, Cloth rib) implements Step {
                         FinishedMeasure.times(2, Quantity.lengthOf(FinishNames.NECKBAND, EdgeNames.TOP))))
                 .check(TopChecks.neck(FinishNames.NECKBAND_GIRTH, TopNames.NECKLINE_GIRTH))
                 .done();
-        return new Reshaped(banded, notes(banded, 2 * opening.half(), 2 * half), List.of(dimension(half)));
+        return new Reshaped(banded, notes(banded, 2 * opening.half()), List.of(dimension(half)));
     }
 
-    private List<Note> notes(Garment banded, double neckline, double length) {
+    private List<Note> notes(Garment banded, double neckline) {
         List<Note> notes = new ArrayList<>();
-        notes.add(Note.rule(String.format(
-                Locale.ROOT,
-                "neckband = %.1f %% of the neckline %s for a rib that stretches by %s = %s (75 to 90 %%: common"
-                        + " practice)",
-                share() * 100,
-                Length.mm(neckline).text(),
-                rib.stretch().text(),
-                Length.mm(length).text())));
+        notes.add(RibShare.rule("neckband", "neckline", neckline, rib));
         if (!banded.wearer().measures().containsKey(BodyMeasure.HEAD_GIRTH.asName())) {
             notes.add(Note.caution("the head was not measured: try whether it goes through the neckband"));
         }

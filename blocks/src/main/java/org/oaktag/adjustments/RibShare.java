@@ -1,6 +1,9 @@
 package org.oaktag.adjustments;
 
+import java.util.Locale;
 import org.oaktag.garment.Cloth;
+import org.oaktag.garment.Note;
+import org.oaktag.measure.Length;
 
 /**
  * How long a folded band of rib is cut, as a share of the opening on which it is stretched.
@@ -21,5 +24,18 @@ final class RibShare {
     static double of(Cloth rib) {
         double along = (rib.stretch().fraction() - STABLE) / (STRETCHY - STABLE);
         return LONGEST - (LONGEST - SHORTEST) * Math.min(Math.max(along, 0), 1);
+    }
+
+    /** Returns the rule with its numbers filled in. */
+    static Note rule(String band, String opening, double whole, Cloth rib) {
+        return Note.rule(String.format(
+                Locale.ROOT,
+                "%s = %.1f %% of the %s %s for a rib that stretches by %s = %s (75 to 90 %%: common practice)",
+                band,
+                of(rib) * 100,
+                opening,
+                Length.mm(whole).text(),
+                rib.stretch().text(),
+                Length.mm(of(rib) * whole).text()));
     }
 }

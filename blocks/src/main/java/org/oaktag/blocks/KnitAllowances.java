@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.oaktag.garment.Allowance;
 import org.oaktag.garment.Allowances;
 import org.oaktag.garment.EdgeRef;
@@ -25,9 +24,8 @@ final class KnitAllowances {
     private KnitAllowances() {}
 
     static Allowances of(Garment garment) {
-        List<Set<EdgeRef>> seams =
-                garment.seams().stream().map(KnitAllowances::edges).toList();
-        Set<EdgeRef> sewn = seams.stream().flatMap(Set::stream).collect(Collectors.toCollection(TreeSet::new));
+        List<List<EdgeRef>> seams = garment.seams().stream().map(Seam::edges).toList();
+        Set<EdgeRef> sewn = seams.stream().flatMap(List::stream).collect(Collectors.toCollection(TreeSet::new));
         Allowances allowances = Allowances.of("industry knit", SEAM).with(TopEdges.NECKLINE, NECKLINE);
         for (EdgeRef edge : atNeckline(seams, sewn)) {
             allowances = allowances.with(edge, NECKLINE);
@@ -47,24 +45,17 @@ final class KnitAllowances {
     }
 
     /** The necklines that are sewn, what is sewn to them and what is sewn to that. */
-    private static Set<EdgeRef> atNeckline(List<Set<EdgeRef>> seams, Set<EdgeRef> sewn) {
+    private static Set<EdgeRef> atNeckline(List<List<EdgeRef>> seams, Set<EdgeRef> sewn) {
         Set<EdgeRef> found = sewn.stream()
                 .filter(each -> each.edge().equals(TopEdges.NECKLINE))
                 .collect(Collectors.toCollection(TreeSet::new));
         boolean grown = true;
         while (grown) {
             grown = false;
-            for (Set<EdgeRef> seam : seams) {
+            for (List<EdgeRef> seam : seams) {
                 grown |= seam.stream().anyMatch(found::contains) && found.addAll(seam);
             }
         }
         return found;
-    }
-
-    private static Set<EdgeRef> edges(Seam seam) {
-        return Stream.of(seam.a(), seam.b())
-                .flatMap(side -> side.runs().stream())
-                .map(run -> run.edge())
-                .collect(Collectors.toCollection(TreeSet::new));
     }
 }

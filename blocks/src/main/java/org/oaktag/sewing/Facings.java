@@ -2,14 +2,12 @@ package org.oaktag.sewing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.oaktag.garment.EdgeFinish;
 import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.Garment;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
 import org.oaktag.garment.Seam;
-import org.oaktag.garment.SeamSide;
 
 /** The loose edges that are neatened, in one over the seams between facings. Used up by one order. */
 final class Facings {
@@ -38,11 +36,7 @@ final class Facings {
 
     /** Returns, once, the loose edges of what a seam sews to something that is no facing. */
     List<FreeEdges> before(Seam seam) {
-        List<Name> pieces = Stream.of(seam.a(), seam.b())
-                .map(SeamSide::runs)
-                .flatMap(List::stream)
-                .map(run -> run.edge().piece())
-                .toList();
+        List<Name> pieces = seam.edges().stream().map(EdgeRef::piece).toList();
         if (facings.containsAll(pieces)) {
             return List.of();
         }

@@ -6,7 +6,6 @@ import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeRef;
 import org.oaktag.garment.Garment;
@@ -15,7 +14,6 @@ import org.oaktag.garment.Name;
 import org.oaktag.garment.Piece;
 import org.oaktag.garment.Seam;
 import org.oaktag.garment.SeamRule;
-import org.oaktag.garment.SeamSide;
 import org.oaktag.geometry.Path;
 import org.oaktag.geometry.Point;
 
@@ -32,7 +30,10 @@ final class Folds {
     private final Garment garment;
 
     /** The bands by the seams that lay their long edges on each other. */
-    private final Map<Seam, Name> bands = new LinkedHashMap<>();
+    private final Map<Seam, Band> bands = new LinkedHashMap<>();
+
+    /** A band and the edges on which its fold ends. */
+    private record Band(Name piece, Set<EdgeRef> ends) {}
 
     private Folds(Garment garment) {
         this.garment = garment;
@@ -41,24 +42,20 @@ final class Folds {
     static Folds of(Garment garment) {
         Folds folds = new Folds(garment);
         for (Seam seam : garment.seams()) {
-            Name piece = seam.a().runs().get(0).edge().piece();
-            Set<EdgeRef> ends = ends(garment.piece(piece));
-            if (seam.rule() instanceof SeamRule.Flat
-                    && !ends.isEmpty()
-                    && isLaidOnItself(seam, piece)
-                    && ends.stream().noneMatch(seam::has)) {
-                folds.bands.put(seam, piece);
+            if (seam.rule() instanceof SeamRule.Flat && isLaidOnItself(seam)) {
+                Name piece = seam.edges().get(0).piece();
+                Set<EdgeRef> ends = ends(garment.piece(piece));
+                if (!ends.isEmpty() && ends.stream().noneMatch(seam::has)) {
+                    folds.bands.put(seam, new Band(piece, ends));
+                }
             }
         }
         return folds;
     }
 
-    private static boolean isLaidOnItself(Seam seam, Name piece) {
-        Set<EdgeRef> a = edges(seam.a());
-        Set<EdgeRef> b = edges(seam.b());
-        return a.stream().allMatch(edge -> edge.piece().equals(piece))
-                && b.stream().allMatch(edge -> edge.piece().equals(piece))
-                && a.stream().noneMatch(b::contains);
+    private static boolean isLaidOnItself(Seam seam) {
+        return seam.edges().stream().map(EdgeRef::piece).distinct().count() == 1
+                && seam.a().edges().stream().noneMatch(seam.b()::has);
     }
 
     private static boolean isFold(InnerLine line) {
@@ -72,30 +69,24 @@ final class Folds {
 
     /** Returns the band that a seam folds, empty where it is an ordinary one. */
     Optional<Name> bandOf(Seam seam) {
-        return Optional.ofNullable(bands.get(seam));
+        return Optional.ofNullable(bands.get(seam)).map(Band::piece);
     }
 
     /** Returns the seams that must be sewn before one: those of a band's ends before its fold, and its fold before others. */
     Set<Seam> before(Seam seam) {
         Set<Seam> before = new LinkedHashSet<>();
         bands.forEach((fold, band) -> {
-            Set<EdgeRef> ends = ends(garment.piece(band));
             if (fold.equals(seam)) {
                 garment.seams().stream()
-                        .filter(each -> ends.stream().anyMatch(each::has))
+                        .filter(each -> band.ends.stream().anyMatch(each::has))
                         .forEach(before::add);
-            } else if (edges(fold).stream().anyMatch(seam::has)
-                    && ends.stream().noneMatch(seam::has)
-                    && !isFused(seam)) {
+            } else if (fold.edges().stream().anyMatch(seam::has)
+                    && band.ends.stream().noneMatch(seam::has)
+                    && !Sequence.isFused(garment, seam)) {
                 before.add(fold);
             }
         });
         return before;
-    }
-
-    private boolean isFused(Seam seam) {
-        return edges(seam).stream()
-                .anyMatch(edge -> garment.piece(edge.piece()).cloth().use().equals(Cloth.INTERFACING));
     }
 
     /** Returns the edges on which the folds of a band end. */
@@ -114,17 +105,5 @@ final class Folds {
 
     private static boolean isOn(Path path, Point point) {
         return path.nearest(point).distance() <= ON_EDGE;
-    }
-
-    private static Set<EdgeRef> edges(Seam seam) {
-        Set<EdgeRef> edges = edges(seam.a());
-        edges.addAll(edges(seam.b()));
-        return edges;
-    }
-
-    private static Set<EdgeRef> edges(SeamSide side) {
-        Set<EdgeRef> edges = new LinkedHashSet<>();
-        side.runs().forEach(run -> edges.add(run.edge()));
-        return edges;
     }
 }

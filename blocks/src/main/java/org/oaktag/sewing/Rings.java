@@ -49,19 +49,26 @@ final class Rings {
         for (Seam seam : garment.seams()) {
             Set<Seam> row = new LinkedHashSet<>();
             row.add(seam);
-            rings.follow(seam, seam, End.END, row, new LinkedHashSet<>());
+            rings.follow(
+                    seam, End.END, row, Set.of(), (last, end, all) -> rings.continued(last, end, seam, End.START, all));
             for (End entering : End.values()) {
                 rings.middle(seam, entering)
-                        .ifPresent(closing -> rings.followHalf(seam, entering.opposite(), row, closing));
+                        .ifPresent(closing -> rings.follow(
+                                seam, entering.opposite(), row, closing, (last, end, all) -> rings.middle(last, end)));
             }
         }
         return rings.found;
     }
 
-    private void follow(Seam first, Seam last, End leaving, Set<Seam> row, Set<Seam> closedBy) {
-        continued(last, leaving, first, End.START, row).ifPresent(closing -> {
-            Set<Seam> all = new LinkedHashSet<>(closedBy);
-            all.addAll(closing);
+    /** Tells through which seams a row comes to its end there, empty where it does not. */
+    private interface Closed {
+        Optional<Set<Seam>> by(Seam last, End leaving, Set<Seam> row);
+    }
+
+    /** Follows a row until it is closed, on itself or at the other middle of the garment. */
+    private void follow(Seam last, End leaving, Set<Seam> row, Set<Seam> closedBy, Closed closed) {
+        closed.by(last, leaving, row).ifPresent(closing -> {
+            Set<Seam> all = united(closedBy, closing);
             // Without a seam that ends on it a row would be a closed edge of one piece, sewn flat.
             if (!all.isEmpty() && found.stream().noneMatch(ring -> ring.seams().equals(row))) {
                 found.add(new Ring(new LinkedHashSet<>(row), all));
@@ -73,43 +80,22 @@ final class Rings {
         for (Seam next : garment.seams()) {
             for (End entering : End.values()) {
                 if (!row.contains(next)) {
-                    continued(last, leaving, next, entering, row).ifPresent(closing -> {
-                        Set<Seam> longer = new LinkedHashSet<>(row);
-                        longer.add(next);
-                        Set<Seam> all = new LinkedHashSet<>(closedBy);
-                        all.addAll(closing);
-                        follow(first, next, entering.opposite(), longer, all);
-                    });
+                    continued(last, leaving, next, entering, row)
+                            .ifPresent(closing -> follow(
+                                    next,
+                                    entering.opposite(),
+                                    united(row, Set.of(next)),
+                                    united(closedBy, closing),
+                                    closed));
                 }
             }
         }
     }
 
-    /** Follows a row from one middle of the garment to another. */
-    private void followHalf(Seam last, End leaving, Set<Seam> row, Set<Seam> closedBy) {
-        middle(last, leaving).ifPresent(closing -> {
-            Set<Seam> all = new LinkedHashSet<>(closedBy);
-            all.addAll(closing);
-            if (!all.isEmpty() && found.stream().noneMatch(ring -> ring.seams().equals(row))) {
-                found.add(new Ring(new LinkedHashSet<>(row), all));
-            }
-        });
-        if (row.size() == LONGEST) {
-            return;
-        }
-        for (Seam next : garment.seams()) {
-            for (End entering : End.values()) {
-                if (!row.contains(next)) {
-                    continued(last, leaving, next, entering, row).ifPresent(closing -> {
-                        Set<Seam> longer = new LinkedHashSet<>(row);
-                        longer.add(next);
-                        Set<Seam> all = new LinkedHashSet<>(closedBy);
-                        all.addAll(closing);
-                        followHalf(next, entering.opposite(), longer, all);
-                    });
-                }
-            }
-        }
+    private static Set<Seam> united(Set<Seam> some, Set<Seam> more) {
+        Set<Seam> all = new LinkedHashSet<>(some);
+        all.addAll(more);
+        return all;
     }
 
     /**
@@ -117,14 +103,7 @@ final class Rings {
      * them does not.
      */
     private Optional<Set<Seam>> middle(Seam seam, End end) {
-        Optional<Set<Seam>> a = middle(seam.a(), end);
-        Optional<Set<Seam>> b = middle(seam.b(), end);
-        if (a.isEmpty() || b.isEmpty()) {
-            return Optional.empty();
-        }
-        Set<Seam> all = new LinkedHashSet<>(a.get());
-        all.addAll(b.get());
-        return Optional.of(all);
+        return middle(seam.a(), end).flatMap(a -> middle(seam.b(), end).map(b -> united(a, b)));
     }
 
     private Optional<Set<Seam>> middle(SeamSide side, End end) {
@@ -138,13 +117,9 @@ final class Rings {
         List<EdgeRef> mirrored = List.of(EdgeRef.of(piece.name(), beyond));
         return garment.seams().stream()
                 .filter(each ->
-                        edges(each.a()).equals(mirrored) && edges(each.b()).equals(mirrored))
+                        each.a().edges().equals(mirrored) && each.b().edges().equals(mirrored))
                 .findFirst()
                 .map(Set::of);
-    }
-
-    private static List<EdgeRef> edges(SeamSide side) {
-        return side.runs().stream().map(SeamSide.Run::edge).toList();
     }
 
     /** Returns the seams through which one seam runs on into another, empty where it does not. */
@@ -160,13 +135,7 @@ final class Rings {
     }
 
     private Optional<Set<Seam>> both(Corner a, Corner c, Corner b, Corner d, Set<Seam> without) {
-        Optional<Set<Seam>> first = glue.between(a, c, without);
-        Optional<Set<Seam>> second = glue.between(b, d, without);
-        if (first.isEmpty() || second.isEmpty()) {
-            return Optional.empty();
-        }
-        Set<Seam> all = new LinkedHashSet<>(first.get());
-        all.addAll(second.get());
-        return Optional.of(all);
+        return glue.between(a, c, without)
+                .flatMap(first -> glue.between(b, d, without).map(second -> united(first, second)));
     }
 }

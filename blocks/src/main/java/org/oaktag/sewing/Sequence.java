@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.oaktag.PatternException;
-import org.oaktag.garment.Cloth;
 import org.oaktag.garment.Edge;
 import org.oaktag.garment.EdgeFinish;
 import org.oaktag.garment.EdgeRef;
@@ -103,18 +103,23 @@ final class Sequence {
         Set<Seam> fused = new LinkedHashSet<>();
         if (!isFused(seam)) {
             Set<Name> pieces = new HashSet<>();
-            edges(seam).forEach(edge -> pieces.add(edge.piece()));
+            seam.edges().forEach(edge -> pieces.add(edge.piece()));
             garment.seams().stream()
                     .filter(this::isFused)
-                    .filter(each -> edges(each).stream().anyMatch(edge -> pieces.contains(edge.piece())))
+                    .filter(each -> each.edges().stream().anyMatch(edge -> pieces.contains(edge.piece())))
                     .forEach(fused::add);
         }
         return fused;
     }
 
     private boolean isFused(Seam seam) {
-        return edges(seam).stream()
-                .anyMatch(edge -> garment.piece(edge.piece()).cloth().use().equals(Cloth.INTERFACING));
+        return isFused(garment, seam);
+    }
+
+    /** Tells whether a seam lays an interfacing on its piece. */
+    static boolean isFused(Garment garment, Seam seam) {
+        return seam.edges().stream()
+                .anyMatch(edge -> garment.piece(edge.piece()).cloth().isInterfacing());
     }
 
     /** Returns the seam that is ready and makes the smallest unit, the first of them in the garment's own order. */
@@ -143,7 +148,7 @@ final class Sequence {
 
     private Set<Name> unit(Seam seam) {
         Set<Name> unit = new HashSet<>();
-        for (EdgeRef edge : edges(seam)) {
+        for (EdgeRef edge : seam.edges()) {
             unit.addAll(units.getOrDefault(edge.piece(), Set.of()));
         }
         return unit;
@@ -166,7 +171,7 @@ final class Sequence {
                     seam.name(),
                     new Operation.Join(seam.a(), seam.b(), seam.rule()),
                     inTheRound,
-                    Stitches.join(isKnit(edges(seam)), held),
+                    Stitches.join(isKnit(seam.edges()), held),
                     SeamClass.SUPERIMPOSED,
                     notches(seam));
         }
@@ -174,9 +179,9 @@ final class Sequence {
     }
 
     private void fuse(Seam seam) {
-        Name interfacing = edges(seam).stream()
+        Name interfacing = seam.edges().stream()
                 .map(EdgeRef::piece)
-                .filter(piece -> garment.piece(piece).cloth().use().equals(Cloth.INTERFACING))
+                .filter(piece -> garment.piece(piece).cloth().isInterfacing())
                 .findFirst()
                 .orElseThrow();
         add(seam.name(), new Operation.Fuse(interfacing), false, List.of(), SeamClass.SUPERIMPOSED, List.of());
@@ -233,7 +238,7 @@ final class Sequence {
         for (Piece shell : garment.pieces()) {
             for (InnerLine line : shell.lines()) {
                 if (line.use() == InnerLine.Use.PLACEMENT && garment.hasPiece(line.name())) {
-                    turnBack(line.name());
+                    turnBack(edge -> edge.piece().equals(line.name()));
                     add(
                             line.name(),
                             new Operation.LayOn(line.name(), shell.name()),
@@ -258,26 +263,21 @@ final class Sequence {
 
     /** Hems come last, as they go over the seams that end at them. */
     private void hems() {
-        turnBack(garment.turnedBack().stream()
-                .filter(edge -> !turned.contains(edge))
-                .toList());
+        turnBack(edge -> true);
     }
 
-    private void turnBack(Name piece) {
-        turnBack(garment.turnedBack().stream()
-                .filter(edge -> edge.piece().equals(piece) && !turned.contains(edge))
-                .toList());
-    }
-
-    private void turnBack(List<EdgeRef> edges) {
-        List<List<EdgeRef>> runs =
-                edges.stream().map(garment::turnedBackWith).distinct().toList();
+    private void turnBack(Predicate<EdgeRef> wanted) {
+        List<List<EdgeRef>> runs = garment.turnedBack().stream()
+                .filter(edge -> wanted.test(edge) && !turned.contains(edge))
+                .map(garment::turnedBackWith)
+                .distinct()
+                .toList();
         for (FreeEdges hem : FreeEdges.joined(garment, glue, runs)) {
             add(
                     hem.name(),
                     new Operation.Hem(hem.edges()),
                     hem.inTheRound(),
-                    Stitches.hem(isKnit(Set.copyOf(hem.edges()))),
+                    Stitches.hem(isKnit(hem.edges())),
                     SeamClass.EDGE_FINISHING,
                     List.of());
             turned.addAll(hem.edges());
@@ -302,7 +302,7 @@ final class Sequence {
         return operations.stream().anyMatch(each -> each.name().equals(name));
     }
 
-    private boolean isKnit(Set<EdgeRef> edges) {
+    private boolean isKnit(List<EdgeRef> edges) {
         return edges.stream()
                 .anyMatch(edge -> garment.piece(edge.piece()).cloth().stretch().percent() > 0);
     }
@@ -313,12 +313,5 @@ final class Sequence {
                 .flatMap(walked -> walked.spans().stream().skip(1))
                 .map(span -> Name.of(span.from()))
                 .toList();
-    }
-
-    private static Set<EdgeRef> edges(Seam seam) {
-        Set<EdgeRef> edges = new LinkedHashSet<>();
-        seam.a().runs().forEach(run -> edges.add(run.edge()));
-        seam.b().runs().forEach(run -> edges.add(run.edge()));
-        return edges;
     }
 }

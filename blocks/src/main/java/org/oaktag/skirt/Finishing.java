@@ -50,9 +50,7 @@ final class Finishing {
     /** Takes pieces off, as far as they are there, and undoes every seam that joins them. */
     Finishing takeOff(Set<Name> names) {
         pieces.removeIf(piece -> names.contains(piece.name()));
-        seams.removeIf(seam -> Stream.of(seam.a(), seam.b())
-                .flatMap(side -> side.runs().stream())
-                .anyMatch(run -> names.contains(run.edge().piece())));
+        seams.removeIf(seam -> seam.edges().stream().anyMatch(edge -> names.contains(edge.piece())));
         return this;
     }
 

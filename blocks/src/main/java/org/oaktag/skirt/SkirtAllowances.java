@@ -55,7 +55,7 @@ public final class SkirtAllowances {
             Length deep = lining && LINING_HEM.compareTo(hem) < 0 ? LINING_HEM : hem;
             for (Edge edge : piece.edges()) {
                 EdgeRef own = EdgeRef.of(piece.name(), edge.name());
-                if (piece.cloth().use().equals(Cloth.INTERFACING)) {
+                if (piece.cloth().isInterfacing()) {
                     allowances = allowances.with(own, Length.ZERO);
                 } else if (turned.contains(own)) {
                     boolean square = edge.finish() == EdgeFinish.TURNED_BACK_SQUARE;

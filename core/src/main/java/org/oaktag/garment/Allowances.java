@@ -109,7 +109,7 @@ public record Allowances(
     public Allowances with(Seam seam, Allowance allowance) {
         Objects.requireNonNull(allowance, "allowance");
         SortedMap<EdgeRef, Allowance> more = new TreeMap<>(byEdge);
-        edges(seam).forEach(edge -> more.put(edge, allowance));
+        seam.edges().forEach(edge -> more.put(edge, allowance));
         return new Allowances(name, standard, byName, more, notches, darts);
     }
 
@@ -127,7 +127,7 @@ public record Allowances(
             more.put(edge, square ? Allowance.foldedSquare(turnedBack) : Allowance.foldedBack(turnedBack));
         }
         for (Piece piece : garment.pieces()) {
-            boolean fused = piece.cloth().use().equals(Cloth.INTERFACING);
+            boolean fused = piece.cloth().isInterfacing();
             piece.edges().stream()
                     .filter(edge -> fused || edge.finish() == EdgeFinish.SLASHED || edge.finish() == EdgeFinish.RAW)
                     .forEach(edge -> more.put(EdgeRef.of(piece.name(), edge.name()), Allowance.mitred(Length.ZERO)));
@@ -214,12 +214,5 @@ public record Allowances(
         if (!there.contains(edge) && Spelling.isSlip(edge, there)) {
             throw Spelling.unknown("allowance of '" + name + "' for an edge", edge, there);
         }
-    }
-
-    private static Set<EdgeRef> edges(Seam seam) {
-        Set<EdgeRef> edges = new TreeSet<>();
-        seam.a().runs().forEach(run -> edges.add(run.edge()));
-        seam.b().runs().forEach(run -> edges.add(run.edge()));
-        return edges;
     }
 }

@@ -124,4 +124,9 @@ public record Cloth(Name use, String description, Percent stretch, Optional<Weig
     public Cloth as(Name otherUse) {
         return new Cloth(otherUse, description, stretch, weight);
     }
+
+    /** Tells whether it is fused to another cloth, and so has no allowance and needs no finish. */
+    public boolean isInterfacing() {
+        return use.equals(INTERFACING);
+    }
 }

@@ -248,7 +248,7 @@ public final class Garment {
      */
     public List<RawEdge> rawEdges() {
         return pieces.stream()
-                .filter(piece -> !piece.cloth().use().equals(Cloth.INTERFACING) && !isLaidOn(piece.name()))
+                .filter(piece -> !piece.cloth().isInterfacing() && !isLaidOn(piece.name()))
                 .flatMap(piece -> piece.edges().stream()
                         .filter(edge -> edge.finish() == EdgeFinish.PLAIN && !piece.isOnFold(edge.name()))
                         .map(edge -> new RawEdge(EdgeRef.of(piece.name(), edge.name()), edge.length())))

@@ -1,7 +1,9 @@
 package org.oaktag.garment;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Two runs of edges that are sewn to each other, and the rule by which. Immutable.
@@ -64,6 +66,11 @@ public record Seam(Name name, SeamSide a, SeamSide b, SeamRule rule, Set<End> sm
     /** Returns the seam with an edge replaced by another on whichever side it lies. */
     public Seam replacing(EdgeRef edge, EdgeRef other) {
         return new Seam(name, a.replacing(edge, other), b.replacing(edge, other), rule, smoothAt, refit);
+    }
+
+    /** Returns the edges that it takes in, each once: those of side a in the order of sewing, then those of side b. */
+    public List<EdgeRef> edges() {
+        return Stream.concat(a.edges().stream(), b.edges().stream()).distinct().toList();
     }
 
     /** Tells whether the edge is part of this seam. */

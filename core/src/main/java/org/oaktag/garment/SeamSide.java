@@ -68,6 +68,11 @@ public record SeamSide(List<Run> runs) {
         return new SeamSide(all);
     }
 
+    /** Returns its edges, in the order in which they are sewn. */
+    public List<EdgeRef> edges() {
+        return runs.stream().map(Run::edge).toList();
+    }
+
     /** Returns the run at one end of the side. */
     public Run runAt(End end) {
         return Objects.requireNonNull(end, "end") == End.START ? runs.get(0) : runs.get(runs.size() - 1);

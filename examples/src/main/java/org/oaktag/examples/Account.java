@@ -21,6 +21,7 @@ import org.oaktag.garment.Moved;
 import org.oaktag.garment.Name;
 import org.oaktag.garment.Note;
 import org.oaktag.garment.Piece;
+import org.oaktag.garment.RawEdge;
 import org.oaktag.garment.WalkedSeam;
 import org.oaktag.lay.Lay;
 import org.oaktag.measure.Angle;
@@ -204,8 +205,9 @@ final class Account {
                 .untrue()
                 .forEach(walked -> text.wrapped(
                         "  ", walked.seam().name() + ": " + walked.mend().orElse("")));
-        garment.rawEdges().forEach(raw -> text.wrapped("  ", raw.text()));
-        if (garment.rawEdges().isEmpty()) {
+        List<RawEdge> raw = garment.rawEdges();
+        raw.forEach(edge -> text.wrapped("  ", edge.text()));
+        if (raw.isEmpty()) {
             text.line("  No edge is left raw: each is sewn, on a fold, turned back, neatened or left so on purpose.");
         }
     }
